@@ -1,0 +1,3 @@
+/** Grams added together: contraction, warming, the order of mixing. */
+@org.jspecify.annotations.NullMarked
+package org.stillroom.core.blend;

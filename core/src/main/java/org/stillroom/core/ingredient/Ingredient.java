@@ -1,0 +1,58 @@
+package org.stillroom.core.ingredient;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.liquid.Substance;
+import org.stillroom.core.quantity.Amount;
+import org.stillroom.core.quantity.Density;
+import org.stillroom.core.quantity.Price;
+import org.stillroom.core.quantity.Share;
+import org.stillroom.core.quantity.Strength;
+import org.stillroom.core.quantity.Typed;
+
+/**
+ * Anything that can go in, as a maker describes it; what is left out is null and takes the default of its kind, or is
+ * asked for.
+ *
+ * @param name what the maker calls it; unique within a recipe
+ * @param kind what it is
+ * @param strength alcohol, for whatever holds any
+ * @param tolerance half-width within which the label's figure lies: % vol points where there is a strength, else per
+ *     cent of the leading content
+ * @param sugar sugar of the whole (as sucrose unless {@code contains} tells them apart)
+ * @param acidity acid of the whole, as citric unless {@code contains} tells them apart
+ * @param density mass per volume at 20 °C where it was measured
+ * @param drop mass or volume of one drop from the maker's own dropper
+ * @param price what it costs
+ * @param atHand how much there is
+ * @param pack how much one saleable pack holds
+ * @param contains further substances, each by mass of the whole or per litre
+ * @param from file name of the recipe whose result this is, or null when it is bought
+ * @param note anything else the maker wrote
+ */
+public record Ingredient(
+        String name,
+        Kind kind,
+        @Nullable Typed<Strength> strength,
+        @Nullable Typed<Double> tolerance,
+        @Nullable Typed<Share> sugar,
+        @Nullable Typed<Share> acidity,
+        @Nullable Typed<Density> density,
+        @Nullable Typed<Amount> drop,
+        @Nullable Typed<Price> price,
+        @Nullable Typed<Amount> atHand,
+        @Nullable Typed<Amount> pack,
+        Map<Substance, Typed<Share>> contains,
+        @Nullable String from,
+        @Nullable String note) {
+    public Ingredient {
+        contains = Collections.unmodifiableMap(new LinkedHashMap<>(contains));
+    }
+
+    /** Returns an ingredient of which only name and kind are known. */
+    public static Ingredient named(String name, Kind kind) {
+        return new Ingredient(name, kind, null, null, null, null, null, null, null, null, null, Map.of(), null, null);
+    }
+}

@@ -1,0 +1,47 @@
+package org.stillroom.core.recipe;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.ingredient.Ingredient;
+import org.stillroom.core.quantity.Temperature;
+import org.stillroom.core.quantity.Typed;
+import org.stillroom.core.quantity.Volume;
+import org.stillroom.core.quantity.Wait;
+
+/**
+ * What a maker asks for, as written: it stands alone, and every quantity keeps the text it was typed in.
+ *
+ * @param title name of what is made
+ * @param target what it is to be
+ * @param ingredients what the maker owns or buys; built-in generics may be used without being listed
+ * @param lines what goes in
+ * @param measures what it is measured with; empty takes a scale of 0.1 g, and says so
+ * @param room temperature at which volumes are poured; null is 20 °C
+ * @param vessel what it is mixed in, or null
+ * @param aim what is to be least where several plans fit; null is least cost where all prices are known, else the
+ *     fewest and plainest
+ * @param rest how long the result rests before it is used, or null
+ * @param loss what the result loses before it is used, or null
+ * @param steps the maker's own steps, after the ones that Stillroom works out
+ * @param notes anything else, or null
+ */
+public record Recipe(
+        String title,
+        Target target,
+        List<Ingredient> ingredients,
+        List<Line> lines,
+        List<Measure> measures,
+        @Nullable Typed<Temperature> room,
+        @Nullable Typed<Volume> vessel,
+        @Nullable Aim aim,
+        @Nullable Typed<Wait> rest,
+        @Nullable Typed<Loss> loss,
+        List<String> steps,
+        @Nullable String notes) {
+    public Recipe {
+        ingredients = List.copyOf(ingredients);
+        lines = List.copyOf(lines);
+        measures = List.copyOf(measures);
+        steps = List.copyOf(steps);
+    }
+}

@@ -1,0 +1,3 @@
+/** What a maker asks for: target, lines, stages, measures. */
+@org.jspecify.annotations.NullMarked
+package org.stillroom.core.recipe;

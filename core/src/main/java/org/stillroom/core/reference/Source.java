@@ -1,0 +1,52 @@
+package org.stillroom.core.reference;
+
+/**
+ * Every document, table and estimate that a figure can rest on; docs/sources.md lists the same ones in full.
+ *
+ * <p>The standing says how it came to us, not how good it is.
+ */
+public enum Source {
+    OIML_R22("OIML R 22, International alcoholometric tables, 1975", Standing.READ),
+    ICUMSA_SPS4(
+            "Bubník, Kadlec, Urban, Bruhns: Sugar Technologists Manual, density of sucrose solutions (ICUMSA SPS-4)",
+            Standing.SECONDARY),
+    CRC_SOLUTIONS(
+            "CRC Handbook of Chemistry and Physics, 102nd ed., Concentrative properties of aqueous solutions",
+            Standing.SECONDARY),
+    ICUMSA_REFRACTION("ICUMSA refractive index table of sucrose solutions, polynomial fit", Standing.SECONDARY),
+    NBS_BRIX("NBS Circular 440, degrees Brix from specific gravity 20/20, polynomial fit", Standing.SECONDARY),
+    CFR_27_30("27 CFR part 30, Gauging Manual", Standing.READ),
+    USP_ALCOHOLOMETRIC("USP 29, Alcoholometric Table", Standing.READ),
+    MELINDER("Melinder: Properties of Secondary Working Fluids, ethyl alcohol and water", Standing.SECONDARY),
+    LARKIN_1975(
+            "Larkin: Thermodynamic properties of aqueous non-electrolyte mixtures, J. Chem. Thermodynamics 7, 1975",
+            Standing.FROM_MEMORY),
+    PERRY("Perry's Chemical Engineers' Handbook, 8th ed., tables 2-153 and 13-4", Standing.SECONDARY),
+    EU_1169_2011("Regulation (EU) No 1169/2011, Annex XIV, energy conversion factors", Standing.READ),
+    ATOMIC_WEIGHTS("IUPAC standard atomic weights", Standing.READ),
+    SOLUBILITY_IN_ALCOHOL(
+            "Sucrose in aqueous alcohol at 14 °C, after Scheibler and Schrefeld as tabulated by Seidell",
+            Standing.FROM_MEMORY),
+    GLASS_EXPANSION("Cubic expansion of soda-lime glass, 25e-6 per °C", Standing.FROM_MEMORY),
+    VOLUME_MODEL("Stillroom's volume model, docs/how-it-works/volume.md", Standing.OWN),
+    DOUBT_TABLE("Stillroom's doubt of the volume model, docs/how-it-works/doubt.md", Standing.OWN),
+    RULE_OF_THUMB("Rule of thumb, named where it is used in docs/how-it-works", Standing.OWN),
+    TRADE("Common practice of the trade", Standing.COMMON_PRACTICE),
+    BALANCE("Conservation of mass", Standing.OWN);
+
+    private final String title;
+    private final Standing standing;
+
+    Source(String title, Standing standing) {
+        this.title = title;
+        this.standing = standing;
+    }
+
+    public String title() {
+        return title;
+    }
+
+    public Standing standing() {
+        return standing;
+    }
+}
