@@ -3,6 +3,7 @@ package org.stillroom.core.recipe;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.ingredient.Ingredient;
+import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.quantity.Temperature;
 import org.stillroom.core.quantity.Typed;
 import org.stillroom.core.quantity.Volume;
@@ -16,6 +17,7 @@ import org.stillroom.core.quantity.Wait;
  * @param ingredients what the maker owns or buys; built-in generics may be used without being listed
  * @param lines what goes in
  * @param measures what it is measured with; empty takes a scale of 0.1 g, and says so
+ * @param ounce what "oz" means in this recipe, or null for the US fluid ounce or what the settings say
  * @param room temperature at which volumes are poured; null is 20 °C
  * @param vessel what it is mixed in, or null
  * @param aim what is to be least where several plans fit; null is least cost where all prices are known, else the
@@ -31,6 +33,7 @@ public record Recipe(
         List<Ingredient> ingredients,
         List<Line> lines,
         List<Measure> measures,
+        @Nullable Typed<OunceMeaning> ounce,
         @Nullable Typed<Temperature> room,
         @Nullable Typed<Volume> vessel,
         @Nullable Aim aim,
