@@ -1,10 +1,17 @@
 package org.stillroom.studio;
 
+import org.stillroom.studio.cli.Cli;
+import org.stillroom.studio.cli.Commands;
+import org.stillroom.studio.cli.Exit;
+import org.stillroom.studio.cli.FaultLog;
+import org.stillroom.studio.cli.Screen;
+
 /** Starts Stillroom. */
 public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
-        System.out.println("stillroom");
+        Exit exit = new Cli(Commands.all(), Screen.ofProcess(), FaultLog.ofPerson()).run(args);
+        System.exit(exit.code());
     }
 }

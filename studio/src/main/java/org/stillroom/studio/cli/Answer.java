@@ -1,0 +1,15 @@
+package org.stillroom.studio.cli;
+
+/** What a command answers: the same figures for a script and for a person. */
+public interface Answer {
+    /** Returns the figures for scripts. */
+    Fields fields();
+
+    /** Prints the figures for a person. */
+    void print(Page page);
+
+    /** Returns how the run ends: done, unless the answer is that it cannot be reached or must not be. */
+    default Exit exit() {
+        return Exit.DONE;
+    }
+}

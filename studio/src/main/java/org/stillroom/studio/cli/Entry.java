@@ -1,0 +1,13 @@
+package org.stillroom.studio.cli;
+
+import java.util.function.Supplier;
+
+/**
+ * A command in the list that {@code stillroom --help} shows; only the one that is asked for is made.
+ *
+ * @param name what is typed after {@code stillroom}
+ * @param summary what it answers, one line
+ * @param example one run that works as it stands
+ * @param command makes the command
+ */
+public record Entry(String name, String summary, String example, Supplier<Subcommand> command) {}
