@@ -9,7 +9,8 @@ package org.stillroom.core.quantity;
 public record AlcoholByVolume(double percent, VolumeBasis basis) implements Strength {
     public AlcoholByVolume {
         if (!(percent >= 0 && percent <= 100)) {
-            throw new IllegalArgumentException("a strength lies from 0 to 100 % vol, not " + percent);
+            throw new IllegalArgumentException(
+                    "a strength lies from 0 to 100 % vol, not " + QuantityWords.plain(percent) + " % vol");
         }
     }
 

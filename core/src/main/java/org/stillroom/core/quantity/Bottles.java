@@ -6,6 +6,9 @@ public record Bottles(int count, Volume each) {
         if (!(count >= 1 && count <= 100_000)) {
             throw new IllegalArgumentException("a number of bottles lies from 1 to 100 000, not " + count);
         }
+        if (!(each.millilitres() > 0)) {
+            throw new IllegalArgumentException("a bottle holds more than 0 mL");
+        }
     }
 
     public Volume together() {

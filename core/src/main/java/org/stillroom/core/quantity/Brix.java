@@ -4,7 +4,7 @@ package org.stillroom.core.quantity;
 public record Brix(double degrees) {
     public Brix {
         if (!(degrees >= 0 && degrees <= 100)) {
-            throw new IllegalArgumentException("degrees Brix lie from 0 to 100, not " + degrees);
+            throw new IllegalArgumentException("degrees Brix lie from 0 to 100, not " + QuantityWords.plain(degrees));
         }
     }
 }

@@ -4,8 +4,8 @@ package org.stillroom.core.quantity;
 public record Density(double kilogramsPerCubicMetre) {
     public Density {
         if (!(kilogramsPerCubicMetre > 0 && kilogramsPerCubicMetre < 30_000)) {
-            throw new IllegalArgumentException(
-                    "a density lies above 0 and below 30 000 kg/m³, not " + kilogramsPerCubicMetre);
+            throw new IllegalArgumentException("a density lies above 0 and below 30 000 kg/m³, not "
+                    + QuantityWords.plain(kilogramsPerCubicMetre) + " kg/m³");
         }
     }
 }

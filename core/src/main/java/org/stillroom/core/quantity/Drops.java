@@ -4,7 +4,8 @@ package org.stillroom.core.quantity;
 public record Drops(double count) implements Amount {
     public Drops {
         if (!(count >= 0 && count < 1e9)) {
-            throw new IllegalArgumentException("a count of drops lies from 0 to below 1e9, not " + count);
+            throw new IllegalArgumentException(
+                    "a count of drops lies from 0 to below 1e9, not " + QuantityWords.plain(count));
         }
     }
 }

@@ -7,7 +7,8 @@ public record Mass(double grams) implements Amount {
 
     public Mass {
         if (!(grams >= 0 && grams < 1e12)) {
-            throw new IllegalArgumentException("a mass lies from 0 to below 1e12 g, not " + grams);
+            throw new IllegalArgumentException(
+                    "a mass lies from 0 to below 1e12 g, not " + QuantityWords.plain(grams) + " g");
         }
     }
 }

@@ -4,7 +4,8 @@ package org.stillroom.core.quantity;
 public record MassConcentration(double gramsPerLitre) implements Share {
     public MassConcentration {
         if (!(gramsPerLitre >= 0 && gramsPerLitre < 30_000)) {
-            throw new IllegalArgumentException("a concentration lies from 0 to below 30 000 g/L, not " + gramsPerLitre);
+            throw new IllegalArgumentException("a concentration lies from 0 to below 30 000 g/L, not "
+                    + QuantityWords.plain(gramsPerLitre) + " g/L");
         }
     }
 }

@@ -4,7 +4,8 @@ package org.stillroom.core.quantity;
 public record MassFraction(double fraction) implements Share {
     public MassFraction {
         if (!(fraction >= 0 && fraction <= 1)) {
-            throw new IllegalArgumentException("a mass fraction lies from 0 to 1, not " + fraction);
+            throw new IllegalArgumentException(
+                    "a mass fraction lies from 0 to 1, not " + QuantityWords.plain(fraction));
         }
     }
 }

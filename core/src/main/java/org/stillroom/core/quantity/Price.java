@@ -13,7 +13,7 @@ public record Price(
         double amount, String currency, @Nullable Amount per) {
     public Price {
         if (!(amount >= 0 && amount < 1e12)) {
-            throw new IllegalArgumentException("a price lies from 0 to below 1e12, not " + amount);
+            throw new IllegalArgumentException("a price lies from 0 to below 1e12, not " + QuantityWords.plain(amount));
         }
     }
 }

@@ -4,7 +4,7 @@ package org.stillroom.core.quantity;
 public record Proof(double degrees) implements Strength {
     public Proof {
         if (!(degrees >= 0 && degrees <= 200)) {
-            throw new IllegalArgumentException("a US proof lies from 0 to 200, not " + degrees);
+            throw new IllegalArgumentException("a US proof lies from 0 to 200, not " + QuantityWords.plain(degrees));
         }
     }
 }

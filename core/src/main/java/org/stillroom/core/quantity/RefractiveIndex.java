@@ -4,7 +4,8 @@ package org.stillroom.core.quantity;
 public record RefractiveIndex(double value) {
     public RefractiveIndex {
         if (!(value >= 1 && value <= 2)) {
-            throw new IllegalArgumentException("a refractive index lies from 1 to 2, not " + value);
+            throw new IllegalArgumentException(
+                    "a refractive index lies from 1 to 2, not " + QuantityWords.plain(value));
         }
     }
 }

@@ -8,8 +8,9 @@ package org.stillroom.core.quantity;
  */
 public record Span(double low, double high) {
     public Span {
-        if (!(low <= high && low >= 0)) {
-            throw new IllegalArgumentException("a range runs from low to high, not from " + low + " to " + high);
+        if (!(low <= high && low >= 0 && high < 1e12)) {
+            throw new IllegalArgumentException("a range runs from low to high, not from " + QuantityWords.plain(low)
+                    + " to " + QuantityWords.plain(high));
         }
     }
 

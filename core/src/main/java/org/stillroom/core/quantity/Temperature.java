@@ -7,16 +7,17 @@ public record Temperature(double celsius) {
 
     public Temperature {
         if (!(celsius >= -273.15 && celsius <= 1000)) {
-            throw new IllegalArgumentException("a temperature lies from −273.15 to 1000 °C, not " + celsius);
+            throw new IllegalArgumentException(
+                    "a temperature lies from −273.15 to 1000 °C, not " + QuantityWords.plain(celsius) + " °C");
         }
     }
 
     public static Temperature fahrenheit(double degrees) {
-        return new Temperature((degrees - 32.0) / 1.8);
+        return new Temperature((degrees - 32.0) * 5 / 9);
     }
 
     public double fahrenheit() {
-        return celsius * 1.8 + 32.0;
+        return celsius * 9 / 5 + 32.0;
     }
 
     public double kelvin() {

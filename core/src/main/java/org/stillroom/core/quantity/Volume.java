@@ -7,7 +7,8 @@ public record Volume(double millilitres) implements Amount {
 
     public Volume {
         if (!(millilitres >= 0 && millilitres < 1e12)) {
-            throw new IllegalArgumentException("a volume lies from 0 to below 1e12 mL, not " + millilitres);
+            throw new IllegalArgumentException(
+                    "a volume lies from 0 to below 1e12 mL, not " + QuantityWords.plain(millilitres) + " mL");
         }
     }
 

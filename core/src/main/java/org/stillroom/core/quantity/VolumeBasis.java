@@ -7,7 +7,7 @@ public enum VolumeBasis {
     /** 15 °C: the older Gay-Lussac tables. */
     AT_15C(15.0, "15 °C"),
     /** 60 °F (15.5556 °C): the United States. */
-    AT_60F((60.0 - 32.0) / 1.8, "60 °F");
+    AT_60F((60.0 - 32.0) * 5 / 9, "60 °F");
 
     private final double celsius;
     private final String label;

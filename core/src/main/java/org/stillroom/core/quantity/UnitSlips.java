@@ -1,0 +1,67 @@
+package org.stillroom.core.quantity;
+
+import java.util.Locale;
+
+/** What to say of words that are no unit, or that people use for two. */
+final class UnitSlips {
+    private UnitSlips() {}
+
+    /** Returns whether these words would be found in the table only because case is disregarded there. */
+    static boolean isOne(String words) {
+        return words.equals("Mg") || words.equals("Gr") || words.equals("GR");
+    }
+
+    /** Returns the question or refusal for these words, which stand between the two other parts of the text. */
+    static NotUnderstood about(String words, String before, String after, String example) {
+        if (words.isEmpty()) {
+            return NotUnderstood.because("the unit is missing; write for instance " + example);
+        }
+        String lower = words.toLowerCase(Locale.ROOT).replace(".", "");
+        if (lower.equals("gr")) {
+            return NotUnderstood.asking(
+                    "\"" + words + "\" is written for the gram and for the grain (0.0648 g); which is meant?",
+                    before.strip() + " g" + after,
+                    before.strip() + " grain" + after);
+        }
+        return NotUnderstood.because(sentence(words, lower, example));
+    }
+
+    private static String sentence(String words, String lower, String example) {
+        String quoted = "\"" + Phrase.shorten(words) + "\"";
+        if (words.equals("Mg")) {
+            return "\"Mg\" is a tonne as the standard writes it; write mg, g or kg";
+        }
+        if (words.equals("T") || words.equals("t")) {
+            return quoted + " is read by some as a spoon; write tbsp or tsp";
+        }
+        return switch (lower) {
+            case "dr" -> quoted + " can be a dram or a drop; write drops, or the volume in ml";
+            case "dash", "dashes" ->
+                quoted + " has no fixed size (about 0.8 mL, common practice, no source); count drops or write ml";
+            case "pinch",
+                    "pinches",
+                    "splash",
+                    "shot",
+                    "shots",
+                    "jigger",
+                    "jiggers",
+                    "barspoon",
+                    "barspoons",
+                    "part",
+                    "parts",
+                    "glass",
+                    "glasses",
+                    "handful",
+                    "spoon",
+                    "spoons" -> quoted + " has no fixed size; measure it once and write ml or g";
+            default -> unknown(words, quoted, example);
+        };
+    }
+
+    private static String unknown(String words, String quoted, String example) {
+        boolean several = words.chars().anyMatch(c -> c >= '0' && c <= '9');
+        return several
+                ? quoted + " is not a unit; write one number with one unit, for instance " + example
+                : quoted + " is not a unit that is read here; write for instance " + example;
+    }
+}
