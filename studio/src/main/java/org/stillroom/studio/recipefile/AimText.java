@@ -1,0 +1,49 @@
+package org.stillroom.studio.recipefile;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.recipe.Aim;
+
+/** The aim as it stands in a file: "least cost", "use up quince eau-de-vie". */
+final class AimText {
+    private static final String USE_UP = Aim.What.USE_UP.label();
+
+    private AimText() {}
+
+    /** Returns the aim; null when there is none or, noted, it is not known. */
+    static @Nullable Aim read(Fields top) {
+        String text = top.text("aim");
+        if (text == null) {
+            return null;
+        }
+        if (text.startsWith(USE_UP + " ") && !text.substring(USE_UP.length()).isBlank()) {
+            return new Aim(Aim.What.USE_UP, text.substring(USE_UP.length() + 1));
+        }
+        for (Aim.What what : plain()) {
+            if (what.label().equals(text)) {
+                return new Aim(what, null);
+            }
+        }
+        List<String> labels = Stream.concat(plain().stream().map(Aim.What::label), Stream.of(USE_UP + " NAME"))
+                .toList();
+        top.problem(
+                "aim",
+                "field-choice",
+                "not known",
+                Shown.quoted(text) + " is no aim that is known.",
+                "Write " + Shown.either(labels) + ".");
+        return null;
+    }
+
+    static String written(Aim aim) {
+        return aim.ingredient() == null ? aim.what().label() : aim.what().label() + " " + aim.ingredient();
+    }
+
+    private static List<Aim.What> plain() {
+        return Arrays.stream(Aim.What.values())
+                .filter(what -> what != Aim.What.USE_UP)
+                .toList();
+    }
+}

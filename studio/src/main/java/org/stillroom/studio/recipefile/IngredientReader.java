@@ -1,0 +1,112 @@
+package org.stillroom.studio.recipefile;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.stillroom.core.ingredient.Ingredient;
+import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.ingredient.Resolution;
+import org.stillroom.core.liquid.Substance;
+import org.stillroom.core.quantity.MassFraction;
+import org.stillroom.core.quantity.QuantityText;
+import org.stillroom.core.quantity.Share;
+import org.stillroom.core.quantity.Typed;
+import org.stillroom.core.reference.Finding;
+
+/** Reads what the maker owns or buys. */
+final class IngredientReader {
+    /** Labels round: parts that come to 100.2 % are let pass. */
+    private static final double ROUNDED = 0.002;
+
+    private final QuantityText quantities;
+    private final Problems problems;
+
+    IngredientReader(QuantityText quantities, Problems problems) {
+        this.quantities = quantities;
+        this.problems = problems;
+    }
+
+    List<Read<Ingredient>> all(Fields top) {
+        List<Read<Ingredient>> ingredients = new ArrayList<>();
+        int number = 0;
+        for (Node item : top.items("ingredients")) {
+            number++;
+            String called = Objects.requireNonNullElse(Fields.peek(item, "name"), "ingredient " + number);
+            Fields fields = Fields.of(item, called, Keys.INGREDIENT, problems);
+            if (fields != null) {
+                ingredients.add(new Read<>(ingredient(fields, called), fields));
+            }
+        }
+        return ingredients;
+    }
+
+    private Ingredient ingredient(Fields fields, String called) {
+        int before = problems.count();
+        fields.required("name", "Give the ingredient a name, such as “name: neutral spirit”.");
+        fields.required("kind", "Say what it is, such as “kind: spirit”.");
+        Kind kind = fields.choice("kind", List.of(Kind.values()), Kind::label);
+        Ingredient ingredient = new Ingredient(
+                called,
+                kind == null ? Kind.OTHER : kind,
+                fields.quantity("strength", quantities::strength, "“strength: 40 %” or “strength: 80 proof”"),
+                fields.quantity("tolerance", quantities::percent, "“tolerance: 0.3 %”"),
+                fields.quantity("sugar", quantities::share, "“sugar: 12 °Bx” or “sugar: 180 g/L”"),
+                fields.quantity("acidity", quantities::share, "“acidity: 45 g/L”"),
+                fields.quantity("density", quantities::density, "“density: 1.042 g/ml”"),
+                fields.quantity("drop", quantities::amount, "“drop: 0.021 g”"),
+                fields.quantity("price", quantities::price, "“price: 22 EUR/L”"),
+                fields.quantity("at hand", quantities::amount, "“at hand: 700 ml”"),
+                fields.quantity("pack", quantities::amount, "“pack: 500 ml”"),
+                contains(fields, called),
+                fields.text("from"),
+                fields.text("note"));
+        if (kind != null && problems.count() == before) {
+            askWhatIsNeeded(ingredient, fields);
+        }
+        return ingredient;
+    }
+
+    private Map<Substance, Typed<Share>> contains(Fields fields, String called) {
+        Map<Substance, Typed<Share>> contains = new LinkedHashMap<>();
+        Node node = fields.node("contains");
+        Fields parts = node == null ? null : Fields.of(node, called + ", contains", Keys.CONTAINS, problems);
+        if (parts == null) {
+            return contains;
+        }
+        double together = 0;
+        for (String label : parts.keys()) {
+            Substance substance = Substance.values()[Keys.CONTAINS.indexOf(label)];
+            Typed<Share> share = parts.quantity(
+                    label, quantities::share, "“" + label + ": 40 %” (by mass) or “" + label + ": 120 g/L”");
+            if (share != null) {
+                contains.put(substance, share);
+                together += share.value() instanceof MassFraction part ? part.fraction() : 0;
+            }
+        }
+        if (together > 1 + ROUNDED) {
+            parts.problem(
+                    "share-beyond-whole",
+                    "not possible",
+                    "The parts make " + Math.round(together * 10_000) / 100.0 + " % of the whole.",
+                    "Parts by mass come to 100 % at most; check them against the label.");
+        }
+        return contains;
+    }
+
+    /** Notes what an ingredient must be known by and is not; nothing that decides the result is guessed. */
+    private void askWhatIsNeeded(Ingredient listed, Fields fields) {
+        Resolution resolution = Resolution.of(listed);
+        if (listed.from() != null || resolution.resolved() != null) {
+            return;
+        }
+        for (Finding finding : resolution.findings()) {
+            fields.problem(
+                    finding.rule(),
+                    finding.verdict(),
+                    finding.message(),
+                    finding.remedy() + " If it is the result of another recipe, write “from: FILE”.");
+        }
+    }
+}

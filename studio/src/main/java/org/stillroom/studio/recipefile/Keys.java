@@ -1,0 +1,51 @@
+package org.stillroom.studio.recipefile;
+
+import java.util.Arrays;
+import java.util.List;
+import org.stillroom.core.liquid.Substance;
+
+/** The keys of each group of a recipe file, in the order in which they are written; the published schema has the same. */
+final class Keys {
+    static final List<String> RECIPE = List.of(
+            "stillroom",
+            "title",
+            "target",
+            "ounce",
+            "room",
+            "vessel",
+            "measures",
+            "aim",
+            "ingredients",
+            "lines",
+            "rest",
+            "loss",
+            "steps",
+            "notes");
+
+    static final List<String> TARGET = List.of("volume", "bottles", "strength", "sugar", "acidity");
+
+    static final List<String> MEASURE = List.of("name", "kind", "marks", "tolerance", "holds", "sizes");
+
+    static final List<String> INGREDIENT = List.of(
+            "name",
+            "kind",
+            "strength",
+            "tolerance",
+            "sugar",
+            "acidity",
+            "density",
+            "drop",
+            "price",
+            "at hand",
+            "pack",
+            "contains",
+            "from",
+            "note");
+
+    static final List<String> LINE = List.of("use", "amount", "dose", "with", "note");
+
+    static final List<String> CONTAINS =
+            Arrays.stream(Substance.values()).map(Substance::label).toList();
+
+    private Keys() {}
+}
