@@ -9,14 +9,14 @@ final class AmountWords {
 
     static Mass mass(Phrase phrase) throws NotUnderstood {
         TypedNumber number = phrase.number(Unit.Kind.MASS.example());
-        Unit unit = phrase.unit(Unit.Kind.MASS, Unit.Kind.MASS.example());
+        Unit unit = phrase.unit(Unit.Kind.MASS);
         phrase.end(Unit.Kind.MASS.example());
         return NotUnderstood.possible(() -> new Mass(number.in(unit.scale())));
     }
 
     static Volume volume(Phrase phrase) throws NotUnderstood {
         TypedNumber number = phrase.number(Unit.Kind.VOLUME.example());
-        Unit unit = phrase.unit(Unit.Kind.VOLUME, Unit.Kind.VOLUME.example());
+        Unit unit = phrase.unit(Unit.Kind.VOLUME);
         phrase.end(Unit.Kind.VOLUME.example());
         return NotUnderstood.possible(() -> new Volume(number.in(unit.scale())));
     }

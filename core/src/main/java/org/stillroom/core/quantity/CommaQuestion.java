@@ -16,16 +16,30 @@ final class CommaQuestion {
         StringBuilder out = new StringBuilder();
         int at = 0;
         while (at < text.length()) {
-            if (!NumberScan.startsNumber(text, at)) {
+            boolean endOfRangeSign = at > 0 && text.charAt(at) == '.' && text.charAt(at - 1) == '.';
+            if (endOfRangeSign || !NumberScan.startsNumber(text, at)) {
                 out.append(text.charAt(at++));
                 continue;
             }
             NumberScan scan = new NumberScan(text, at);
             int end = Math.max(scan.end(), at + 1);
             String number = text.substring(at, end);
-            out.append(scan.commaIsUnclear() ? number.replace(",", sign) : number);
+            out.append(scan.commaIsUnclear() ? withSign(number, sign) : number);
             at = end;
         }
         return out.toString();
+    }
+
+    /** Writes the decimal reading as 1.5, not 1.500, which a person may take for a thousand again. */
+    private static String withSign(String number, String sign) {
+        if (sign.isEmpty()) {
+            return number.replace(",", "");
+        }
+        int end = number.length();
+        while (number.charAt(end - 1) == '0') {
+            end--;
+        }
+        String trimmed = number.substring(0, end);
+        return trimmed.endsWith(",") ? trimmed.substring(0, end - 1) : trimmed.replace(",", sign);
     }
 }

@@ -1,35 +1,31 @@
 package org.stillroom.core.quantity;
 
 import java.util.Locale;
-import org.jspecify.annotations.Nullable;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Reads densities and specific gravities. */
 final class DensityWords {
     private static final String EXAMPLE = "948.05 kg/m3, 1.0423 g/ml or SG 1.050";
+    private static final Pattern SPECIFIC_GRAVITY = Pattern.compile("(?i)(^|[^a-z])(sg|specific gravity)($|[^a-z])");
+    private static final Pattern PAIR = Pattern.compile("(^| )([0-9]+/[0-9]+)( ?°? ?[CcFf])?( |$)");
+
+    /** Above this a bare number can only be kg/m³, below it only a multiple of water's density. */
+    private static final double HEAVIEST_GRAVITY = 30;
 
     private DensityWords() {}
 
     static Density density(Phrase phrase) throws NotUnderstood {
-        if (phrase.accept("SG") || phrase.accept("specific gravity")) {
-            SpecificGravityBasis before = basis(phrase);
-            TypedNumber number = phrase.number(EXAMPLE);
-            SpecificGravityBasis basis = before != null ? before : basis(phrase);
-            phrase.end(EXAMPLE);
-            return fromSpecificGravity(number, basis, phrase);
+        Matcher gravity = SPECIFIC_GRAVITY.matcher(phrase.text());
+        if (gravity.find()) {
+            String before = phrase.text().substring(0, gravity.start(2));
+            String after = phrase.text().substring(gravity.end(2));
+            return specificGravity(phrase.aside(before.isEmpty() ? after.strip() : (before + after).strip()));
         }
         TypedNumber number = phrase.number(EXAMPLE);
         if (phrase.isAtEnd()) {
             throw unitUnclear(number, phrase.text());
         }
-        if (phrase.accept("SG") || phrase.accept("specific gravity")) {
-            SpecificGravityBasis basis = basis(phrase);
-            phrase.end(EXAMPLE);
-            return fromSpecificGravity(number, basis, phrase);
-        }
-        return quotient(number, phrase);
-    }
-
-    private static Density quotient(TypedNumber number, Phrase phrase) throws NotUnderstood {
         Quotient quotient = Quotient.after(number, phrase, EXAMPLE);
         if (!quotient.isOf(Unit.Kind.MASS, Unit.Kind.VOLUME)) {
             throw NotUnderstood.because("a density is a mass per volume; write for instance " + EXAMPLE);
@@ -37,43 +33,43 @@ final class DensityWords {
         return NotUnderstood.possible(() -> new Density(quotient.perThousand()));
     }
 
-    private static Density fromSpecificGravity(TypedNumber number, @Nullable SpecificGravityBasis said, Phrase phrase)
-            throws NotUnderstood {
-        SpecificGravityBasis basis = said != null ? said : SpecificGravityBasis.TWENTY_CELSIUS;
-        phrase.assume("the specific gravity is taken as " + basis.label() + " in vacuum");
-        double value = number.value();
-        if (value > 30) {
-            throw NotUnderstood.because("a specific gravity lies near 1, not " + QuantityWords.plain(value)
-                    + "; write for instance SG 1.050");
+    /** Reads a number with its pair of temperatures before or after it, or without. */
+    private static Density specificGravity(Phrase phrase) throws NotUnderstood {
+        SpecificGravityBasis basis = SpecificGravityBasis.TWENTY_CELSIUS;
+        String number = phrase.text();
+        Matcher pair = PAIR.matcher(number);
+        if (pair.find()) {
+            basis = basis(pair);
+            number = (number.substring(0, pair.start()) + " " + number.substring(pair.end())).strip();
         }
-        return NotUnderstood.possible(() -> basis.density(value));
+        phrase.assume("the specific gravity is taken as " + basis.label() + " in vacuum");
+        return density(phrase.aside(number), basis);
     }
 
-    /** Takes the pair of temperatures, with its scale or without, or returns null where none is said. */
-    private static @Nullable SpecificGravityBasis basis(Phrase phrase) throws NotUnderstood {
+    private static SpecificGravityBasis basis(Matcher pair) throws NotUnderstood {
+        String scale = pair.group(3) == null ? "" : pair.group(3).toUpperCase(Locale.ROOT);
         for (SpecificGravityBasis basis : SpecificGravityBasis.values()) {
-            if (phrase.accept(basis.label()) || phrase.accept(basis.label().replace(" ", ""))) {
-                return basis;
-            }
-            if (phrase.accept(
-                    basis.pair() + basis.label().substring(basis.label().length() - 1))) {
+            boolean sameScale = scale.isEmpty() || basis.label().endsWith(scale.substring(scale.length() - 1));
+            if (basis.pair().equals(pair.group(2)) && sameScale) {
                 return basis;
             }
         }
-        for (SpecificGravityBasis basis : SpecificGravityBasis.values()) {
-            if (phrase.accept(basis.pair())) {
-                return basis;
-            }
+        throw NotUnderstood.because("specific gravities are read as 20/20 °C or 60/60 °F, not "
+                + Spelling.quoted(pair.group().strip()) + "; write the density in kg/m3 instead");
+    }
+
+    private static Density density(Phrase phrase, SpecificGravityBasis basis) throws NotUnderstood {
+        double gravity = phrase.number("SG 1.050").value();
+        phrase.end("SG 1.050");
+        if (gravity > HEAVIEST_GRAVITY) {
+            throw NotUnderstood.because("a specific gravity is a number near 1, not " + QuantityWords.plain(gravity)
+                    + "; write for instance SG 1.050");
         }
-        if (phrase.peek().toLowerCase(Locale.ROOT).matches("[0-9]+/[0-9]+.*")) {
-            throw NotUnderstood.because("specific gravities are read as 20/20 °C or 60/60 °F, not "
-                    + Phrase.shorten(phrase.peek()) + "; write the density in kg/m3 instead");
-        }
-        return null;
+        return NotUnderstood.possible(() -> basis.density(gravity));
     }
 
     private static NotUnderstood unitUnclear(TypedNumber number, String text) {
-        return number.value() < 30
+        return number.value() < HEAVIEST_GRAVITY
                 ? NotUnderstood.asking(
                         "the density has no unit; which is meant?",
                         text + " g/ml",

@@ -37,6 +37,13 @@ final class NotUnderstood extends Exception {
         }
     }
 
+    /** Returns the same, with each choice written between two other parts of the text. */
+    NotUnderstood within(String before, String after) {
+        return new NotUnderstood(
+                sentence,
+                choices.stream().map(choice -> before + choice + after).toList());
+    }
+
     <Q> Understanding<Q> about(String text) {
         return choices.isEmpty()
                 ? new Understanding.Refused<>(text, sentence)

@@ -5,21 +5,14 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Reads one number at a place in a text: "1.5", "1,5", ".5", "1 500", "1'500", "3/4", "1 1/2", "1½".
+ * Reads one number at a place in a text: "1.5", "1,5", ".5", "1 500", "1'500", "1,500.5", "3/4", "1 1/2", "1½".
  *
  * <p>The point is the decimal sign of recipe files, so "1.500" is 1.5; a lone comma before three digits can be either
  * sign, which is left to {@link CommaQuestion}.
  */
 final class NumberScan {
-    /** More digits than any double or any maker needs; what is longer is a slip of the hand. */
+    /** More digits than any double has or any maker needs; what is longer is a slip of the hand. */
     private static final int MOST_DIGITS = 30;
-
-    private static final int MOST_DIGITS_IN_FRACTION = 9;
-    private static final String VULGAR = "½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞";
-    private static final int[][] VULGAR_VALUES = {
-        {1, 2}, {1, 3}, {2, 3}, {1, 4}, {3, 4}, {1, 5}, {2, 5}, {3, 5}, {4, 5}, {1, 6}, {5, 6}, {1, 8}, {3, 8}, {5, 8},
-        {7, 8}
-    };
 
     private final String text;
     private final int start;
@@ -35,7 +28,15 @@ final class NumberScan {
     }
 
     static boolean isDigit(String text, int at) {
-        return at >= 0 && at < text.length() && text.charAt(at) >= '0' && text.charAt(at) <= '9';
+        return at < text.length() && text.charAt(at) >= '0' && text.charAt(at) <= '9';
+    }
+
+    static int endOfDigits(String text, int from) {
+        int at = from;
+        while (isDigit(text, at)) {
+            at++;
+        }
+        return at;
     }
 
     static boolean startsNumber(String text, int at) {
@@ -43,37 +44,38 @@ final class NumberScan {
             return false;
         }
         char c = text.charAt(at);
-        return isDigit(text, at) || VULGAR.indexOf(c) >= 0 || ((c == '.' || c == ',') && isDigit(text, at + 1));
+        boolean point = (c == '.' || c == ',') && isDigit(text, at + 1);
+        return isDigit(text, at) || FractionScan.isVulgar(text, at) || point;
     }
 
-    /** Returns the place after the number. */
+    /** Returns the place after the number, or so far as it has been read. */
     int end() {
         return at;
     }
 
     /** Returns whether this is digits, one comma and three digits, where the comma may group or be the decimal sign. */
     boolean commaIsUnclear() {
-        return signs.toString().equals(",")
-                && groups.get(1).length() == 3
-                && !groups.get(0).startsWith("0")
-                && groupsOfThree(2);
+        return signs.toString().equals(",") && groupsOfThree(2);
     }
 
     TypedNumber number() throws NotUnderstood {
-        if (text.substring(start, at).length() > 2 * MOST_DIGITS) {
-            throw NotUnderstood.because("a number of so many digits is not read");
-        }
-        TypedNumber fraction = fractionAfterDigits();
+        TypedNumber fraction = fraction();
         TypedNumber number = fraction != null ? fraction : decimal();
-        refuseTail();
+        refuseTail(true);
+        return number;
+    }
+
+    /** Reads a number after which a slash is no line of a fraction: "12" of "$12/750 ml". */
+    TypedNumber numberBeforeSlash() throws NotUnderstood {
+        TypedNumber number = decimal();
+        refuseTail(false);
         return number;
     }
 
     private void collect() {
         groups.add(digits());
-        while (at < text.length() && isSign(text.charAt(at)) && isDigit(text, at + 1)) {
-            boolean space = text.charAt(at) == ' ';
-            if (space && !(threeDigitsFollow() && groups.get(groups.size() - 1).length() <= 3)) {
+        while (at < text.length() && ".,' ".indexOf(text.charAt(at)) >= 0 && isDigit(text, at + 1)) {
+            if (text.charAt(at) == ' ' && !groupFollows()) {
                 return;
             }
             signs.append(text.charAt(at));
@@ -82,20 +84,16 @@ final class NumberScan {
         }
     }
 
-    private static boolean isSign(char c) {
-        return c == '.' || c == ',' || c == '\'' || c == ' ';
-    }
-
-    private boolean threeDigitsFollow() {
-        boolean three = isDigit(text, at + 1) && isDigit(text, at + 2) && isDigit(text, at + 3);
-        return three && !isDigit(text, at + 4) && !(at + 4 < text.length() && text.charAt(at + 4) == '/');
+    /** A space groups only before just three digits that are no numerator. */
+    private boolean groupFollows() {
+        int end = endOfDigits(text, at + 1);
+        boolean numerator = end < text.length() && text.charAt(end) == '/';
+        return end == at + 4 && !numerator && groups.get(groups.size() - 1).length() <= 3;
     }
 
     private String digits() {
         int from = at;
-        while (isDigit(text, at)) {
-            at++;
-        }
+        at = endOfDigits(text, at);
         return text.substring(from, at);
     }
 
@@ -108,16 +106,20 @@ final class NumberScan {
     }
 
     private TypedNumber decimal() throws NotUnderstood {
+        if (String.join("", groups).length() > MOST_DIGITS) {
+            throw NotUnderstood.because(
+                    "a number of more than " + MOST_DIGITS + " digits is not read; write one of fewer");
+        }
         int count = signs.length();
         if (count == 0) {
             return TypedNumber.decimal(groups.get(0), "");
         }
         char last = signs.charAt(count - 1);
         boolean point = (last == '.' || last == ',') && signs.indexOf(String.valueOf(last)) == count - 1;
-        int whole = point ? count : count + 1;
         if (point && count == 1) {
             return TypedNumber.decimal(groups.get(0), groups.get(1));
         }
+        int whole = point ? count : count + 1;
         if (!groupsOfThree(whole) || !oneSign(whole - 1)) {
             throw malformed();
         }
@@ -125,78 +127,31 @@ final class NumberScan {
     }
 
     private boolean oneSign(int count) {
-        for (int i = 1; i < count; i++) {
-            if (signs.charAt(i) != signs.charAt(0)) {
-                return false;
-            }
-        }
-        return true;
+        return signs.chars().limit(count).allMatch(sign -> sign == signs.charAt(0));
     }
 
-    /** Returns the fraction, alone or after a whole number, or null where the digits go without one. */
-    private @Nullable TypedNumber fractionAfterDigits() throws NotUnderstood {
+    private @Nullable TypedNumber fraction() throws NotUnderstood {
         if (signs.length() > 0) {
             return null;
         }
-        String first = groups.get(0);
-        int gap = at < text.length() && text.charAt(at) == ' ' ? at + 1 : at;
-        if (gap < text.length() && VULGAR.indexOf(text.charAt(gap)) >= 0) {
-            at = gap + 1;
-            int[] value = VULGAR_VALUES[VULGAR.indexOf(text.charAt(gap))];
-            return TypedNumber.mixed(wholePart(first), new TypedNumber.Fraction(value[0], value[1]));
-        }
-        if (at < text.length() && text.charAt(at) == '/' && isDigit(text, at + 1)) {
-            at++;
-            return TypedNumber.mixed(0, fraction(first, digits()));
-        }
-        return gap > at && !first.isEmpty() ? mixedWithSlash(first, gap) : null;
+        FractionScan scan = new FractionScan(text, at);
+        TypedNumber fraction = scan.after(groups.get(0));
+        at = scan.end();
+        return fraction;
     }
 
-    private @Nullable TypedNumber mixedWithSlash(String whole, int from) throws NotUnderstood {
-        int before = at;
-        at = from;
-        String above = digits();
-        if (above.isEmpty() || at >= text.length() || text.charAt(at) != '/' || !isDigit(text, at + 1)) {
-            at = before;
-            return null;
-        }
-        at++;
-        TypedNumber.Fraction fraction = fraction(above, digits());
-        if (fraction.numerator() >= fraction.denominator()) {
-            throw malformed();
-        }
-        return TypedNumber.mixed(wholePart(whole), fraction);
-    }
-
-    private TypedNumber.Fraction fraction(String above, String below) throws NotUnderstood {
-        long denominator = wholePart(below);
-        if (denominator == 0) {
-            throw NotUnderstood.because("a fraction cannot have 0 below its line; write for instance 3/4");
-        }
-        return new TypedNumber.Fraction(wholePart(above), denominator);
-    }
-
-    private static long wholePart(String digits) throws NotUnderstood {
-        if (digits.length() > MOST_DIGITS_IN_FRACTION) {
-            throw NotUnderstood.because("a fraction of such large numbers is not read; write it as a decimal number");
-        }
-        return digits.isEmpty() ? 0 : Long.parseLong(digits);
-    }
-
-    private void refuseTail() throws NotUnderstood {
+    private void refuseTail(boolean slash) throws NotUnderstood {
         if (at >= text.length()) {
             return;
         }
         char next = text.charAt(at);
-        boolean exponent = (next == 'e' || next == 'E')
-                && (isDigit(text, at + 1)
-                        || (at + 1 < text.length() && "+-".indexOf(text.charAt(at + 1)) >= 0 && isDigit(text, at + 2)));
-        if (exponent) {
+        boolean signed = at + 1 < text.length() && "+-".indexOf(text.charAt(at + 1)) >= 0 && isDigit(text, at + 2);
+        if ((next == 'e' || next == 'E') && (isDigit(text, at + 1) || signed)) {
             throw NotUnderstood.because("a number with an exponent is not read; write it out, 1500 in place of 1.5e3");
         }
-        boolean runsOn =
-                isDigit(text, at) || VULGAR.indexOf(next) >= 0 || (",./' ".indexOf(next) >= 0 && isDigit(text, at + 1));
-        if (runsOn) {
+        String signsBeforeDigits = slash ? "/' " : "' ";
+        boolean runsOn = signsBeforeDigits.indexOf(next) >= 0 && isDigit(text, at + 1);
+        if (next == '.' || next == ',' || runsOn || isDigit(text, at) || FractionScan.isVulgar(text, at)) {
             throw malformed();
         }
     }
@@ -208,6 +163,6 @@ final class NumberScan {
         }
         String number = text.substring(start, to).strip();
         return NotUnderstood.because(
-                "\"" + Phrase.shorten(number) + "\" is not a number; write for instance 1.5, 1,5, 1500, 3/4 or 1 1/2");
+                Spelling.quoted(number) + " is not a number; write for instance 1.5, 1,5, 1500, 3/4 or 1 1/2");
     }
 }

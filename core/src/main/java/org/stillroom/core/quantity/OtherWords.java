@@ -29,7 +29,7 @@ final class OtherWords {
             case "" -> throw NotUnderstood.because("the unit is missing; write for instance " + WAIT);
             default ->
                 throw NotUnderstood.because(
-                        "\"" + Phrase.shorten(words) + "\" is not a length of time; write for instance " + WAIT);
+                        Spelling.quoted(words) + " is not a length of time; write for instance " + WAIT);
         };
     }
 
@@ -43,9 +43,10 @@ final class OtherWords {
         }
         TypedNumber number = phrase.number(PERCENT);
         String words = phrase.rest();
-        if (!words.isEmpty() && PercentWords.of(words) != PercentWords.UNSAID) {
+        PercentWords of = PercentWords.of(words);
+        if (!words.isEmpty() && of != PercentWords.UNSAID && of != PercentWords.BY_VOLUME) {
             throw NotUnderstood.because(
-                    "\"" + Phrase.shorten(words) + "\" is not a plain percentage; write for instance " + PERCENT);
+                    Spelling.quoted(words) + " is not a plain percentage; write for instance " + PERCENT);
         }
         if (!(number.value() <= 100)) {
             throw NotUnderstood.because(
@@ -58,7 +59,7 @@ final class OtherWords {
         TypedNumber left = phrase.number(RATIO);
         if (!phrase.accept(":")) {
             throw NotUnderstood.because(
-                    "\"" + Phrase.shorten(phrase.text()) + "\" is not a ratio; write for instance " + RATIO);
+                    Spelling.quoted(phrase.text()) + " is not a ratio; write for instance " + RATIO);
         }
         TypedNumber right = phrase.number(RATIO);
         phrase.end(RATIO);

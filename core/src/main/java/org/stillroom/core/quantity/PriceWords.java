@@ -9,13 +9,13 @@ import org.jspecify.annotations.Nullable;
 final class PriceWords {
     private static final String EXAMPLE = "22 EUR/L, or 18.50 EUR for a pack";
     private static final Map<String, String> SIGNS =
-            Map.of("€", "EUR", "£", "GBP", "US$", "USD", "C$", "CAD", "A$", "AUD", "$", "$", "¥", "¥");
+            Map.of("€", "EUR", "euro", "EUR", "euros", "EUR", "£", "GBP", "US$", "USD", "$", "$", "¥", "¥");
 
     private PriceWords() {}
 
     static Price price(Phrase phrase) throws NotUnderstood {
         String before = currency(phrase);
-        TypedNumber number = phrase.number(EXAMPLE);
+        TypedNumber number = phrase.numberBeforeSlash(EXAMPLE);
         String currency = before != null ? before : currency(phrase);
         if (currency == null) {
             throw noCurrency(phrase);
@@ -28,15 +28,14 @@ final class PriceWords {
         String words = phrase.words();
         return words.isEmpty()
                 ? NotUnderstood.because("the currency is missing; write for instance " + EXAMPLE)
-                : NotUnderstood.because(
-                        "\"" + Phrase.shorten(words) + "\" is not a currency; write for instance " + EXAMPLE);
+                : NotUnderstood.because(Spelling.quoted(words) + " is not a currency; write for instance " + EXAMPLE);
     }
 
     /** Takes a sign or a three-letter code, or returns null where none comes next. */
     private static @Nullable String currency(Phrase phrase) {
-        for (String sign : new String[] {"US$", "C$", "A$", "€", "£", "$", "¥"}) {
-            if (phrase.accept(sign)) {
-                return SIGNS.get(sign);
+        for (Map.Entry<String, String> sign : SIGNS.entrySet()) {
+            if (phrase.accept(sign.getKey())) {
+                return sign.getValue();
             }
         }
         String next = phrase.peek();

@@ -8,7 +8,8 @@ import java.util.List;
  *
  * <p>Never throws for a text, whatever it holds: what has one meaning is understood, with what was taken for granted
  * beside it; what has several is asked; anything else is refused with what to write instead. The point is the decimal
- * sign ("1.500 kg" is 1.5 kg), the comma is one too where it cannot group thousands ("1,5"), and "1,500" is asked.
+ * sign ("1.500 kg" is 1.5 kg), the comma is one too where it cannot group thousands ("1,5", "SG 1,050"), and "1,500 g"
+ * is asked.
  * Immutable.
  */
 public final class QuantityText {
@@ -119,10 +120,10 @@ public final class QuantityText {
             return new Understanding.Refused<>(
                     text, "this is " + text.length() + " characters long; write one quantity, for instance 330 ml");
         }
-        List<String> readings = CommaQuestion.readings(Phrase.alike(text));
+        List<String> readings = CommaQuestion.readings(Spelling.alike(text));
         List<Understanding<Q>> answers = new ArrayList<>();
         for (String reading : readings) {
-            answers.add(understand(text, reading, words));
+            answers.add(withoutIdleChoices(understand(text, reading, words), words));
         }
         return answers.size() == 1 ? answers.get(0) : settle(text, readings, answers);
     }
@@ -137,18 +138,39 @@ public final class QuantityText {
         }
     }
 
-    /** Asks which comma is meant, unless the text is wrong with either. */
-    private static <Q> Understanding<Q> settle(String text, List<String> readings, List<Understanding<Q>> answers) {
-        if (answers.stream().allMatch(answer -> answer instanceof Understanding.Refused)) {
-            return answers.get(0);
+    /** Drops choices that would be refused, such as "180 %" for a content; where none is left, says why. */
+    private <Q> Understanding<Q> withoutIdleChoices(Understanding<Q> answer, Words<Q> words) {
+        if (!(answer instanceof Understanding.Ambiguous<Q> asked)) {
+            return answer;
         }
+        List<String> possible = asked.choices().stream()
+                .filter(choice -> understand(choice, Spelling.alike(choice), words) instanceof Understanding.Understood)
+                .toList();
+        return possible.isEmpty()
+                ? understand(asked.text(), Spelling.alike(asked.choices().get(0)), words)
+                : new Understanding.Ambiguous<>(asked.text(), asked.question(), possible);
+    }
+
+    /** Takes the only reading of a comma that is possible, or asks which is meant, or refuses where none is. */
+    private static <Q> Understanding<Q> settle(String text, List<String> readings, List<Understanding<Q>> answers) {
         List<String> choices = new ArrayList<>();
+        List<Understanding<Q>> possible = new ArrayList<>();
         for (int i = 0; i < readings.size(); i++) {
-            if (!(answers.get(i) instanceof Understanding.Refused)) {
+            Understanding<Q> answer = answers.get(i);
+            if (answer instanceof Understanding.Ambiguous<Q> asked) {
+                choices.addAll(asked.choices());
+                possible.add(answer);
+            } else if (answer instanceof Understanding.Understood) {
                 choices.add(readings.get(i));
+                possible.add(answer);
             }
         }
-        return new Understanding.Ambiguous<>(
-                text, "the comma may be the decimal sign or may group thousands; which is meant?", choices);
+        if (possible.isEmpty()) {
+            return answers.get(0);
+        }
+        return possible.size() == 1
+                ? possible.get(0)
+                : new Understanding.Ambiguous<>(
+                        text, "the comma may be the decimal sign or may group thousands; which is meant?", choices);
     }
 }

@@ -7,8 +7,8 @@ record Quotient(TypedNumber above, Unit unit, TypedNumber below, Unit per) {
     static Quotient after(TypedNumber number, Phrase phrase, String example) throws NotUnderstood {
         Unit unit = phrase.unit(example);
         if (!phrase.acceptPer()) {
-            throw NotUnderstood.because("\"" + Phrase.shorten(phrase.text())
-                    + "\" does not say per how much; write for instance " + example);
+            throw NotUnderstood.because(
+                    Spelling.quoted(phrase.text()) + " does not say per how much; write for instance " + example);
         }
         TypedNumber below = phrase.atNumber() ? phrase.number(example) : TypedNumber.ONE;
         if (below.isZero()) {

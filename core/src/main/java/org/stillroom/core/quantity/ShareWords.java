@@ -33,8 +33,7 @@ final class ShareWords {
         TypedNumber number = phrase.number("66 °Bx");
         String words = phrase.rest();
         if (!(words.isEmpty() || isBrix(words) || PercentWords.of(words) == PercentWords.BY_MASS)) {
-            throw NotUnderstood.because(
-                    "\"" + Phrase.shorten(words) + "\" is not degrees Brix; write for instance 66 °Bx");
+            throw NotUnderstood.because(Spelling.quoted(words) + " is not degrees Brix; write for instance 66 °Bx");
         }
         return NotUnderstood.possible(() -> new Brix(number.value()));
     }
@@ -67,15 +66,15 @@ final class ShareWords {
     private static NotUnderstood percentUnclear(TypedNumber number, String words) {
         String perLitre = QuantityWords.plain(number.in(Scale.tenTo(1))) + " g/L";
         return NotUnderstood.asking(
-                "\"" + words + "\" may be by mass or per volume; the target is set per litre of finished liquid, is "
+                Spelling.quoted(words)
+                        + " may be by mass or per volume; the target is set per litre of finished liquid, is "
                         + perLitre + " meant?",
                 perLitre);
     }
 
     private static NotUnderstood notPerLitre(String words) {
-        return NotUnderstood.because("\"" + Phrase.shorten(words)
-                + "\" is not per litre; the target is set per litre of finished liquid, write for instance "
-                + PER_LITRE);
+        return NotUnderstood.because(Spelling.quoted(words)
+                + " is not per litre; the target is set per litre of finished liquid, write for instance " + PER_LITRE);
     }
 
     private static boolean isBrix(String words) {

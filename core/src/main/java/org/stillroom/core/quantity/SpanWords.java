@@ -26,13 +26,22 @@ final class SpanWords {
     }
 
     private static Span between(Phrase phrase, Value value, String low, String high) throws NotUnderstood {
-        double to = value.read(phrase.aside(high));
-        double from = value.read(phrase.aside(low + unitOf(phrase, low, high)));
+        double to = end(phrase, value, high, low + "..", "");
+        double from = end(phrase, value, low + unitOf(phrase, low, high), "", ".." + high);
         if (from > to) {
-            throw NotUnderstood.because("a range runs from low to high; write " + Phrase.shorten(high) + " last only "
-                    + "where it is the greater, for instance 27..29 %");
+            throw NotUnderstood.because("a range runs from low to high; write " + Spelling.quoted(high) + " first");
         }
         return NotUnderstood.possible(() -> new Span(from, to));
+    }
+
+    /** Reads one end; where that asks something, the choices are written with the other end. */
+    private static double end(Phrase phrase, Value value, String text, String before, String after)
+            throws NotUnderstood {
+        try {
+            return value.read(phrase.aside(text));
+        } catch (NotUnderstood one) {
+            throw one.within(before, after);
+        }
     }
 
     /** Returns the unit of the high end where the low end is a bare number, else nothing. */

@@ -3,7 +3,7 @@ package org.stillroom.core.quantity;
 /**
  * The pair of temperatures of a specific gravity: the liquid's, and that of the water it is compared with; in vacuum.
  *
- * <p>Source of the water densities: the density formula of OIML R 22 (1973) at a mass fraction of ethanol of zero; its
+ * <p>Source of the water densities: the density formula of OIML R 22 (1975) at a mass fraction of ethanol of zero; its
  * first coefficient at 20 °C, the whole polynomial at 60 °F.
  */
 enum SpecificGravityBasis {

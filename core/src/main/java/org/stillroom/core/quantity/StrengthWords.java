@@ -35,6 +35,7 @@ final class StrengthWords {
 
     /** Reads a wanted strength, which is by volume at 20 °C, in % vol. */
     static double target(Phrase phrase) throws NotUnderstood {
+        // a figure on another basis would need the alcohol tables, which are a step further up
         Strength strength = strength(phrase);
         if (strength instanceof AlcoholByVolume byVolume && byVolume.basis() == VolumeBasis.AT_20C) {
             return byVolume.percent();
@@ -56,7 +57,7 @@ final class StrengthWords {
             }
         }
         throw NotUnderstood.because("strengths by volume are read at 20 °C, 15 °C or 60 °F, not at "
-                + Phrase.shorten(words) + "; write for instance 40 % vol at 15 °C");
+                + Spelling.quoted(words) + "; write for instance 40 % vol at 15 °C");
     }
 
     private static boolean isProof(String words) {
@@ -66,12 +67,12 @@ final class StrengthWords {
 
     private static void refuseBasis(Phrase phrase, String reason) throws NotUnderstood {
         if (!phrase.isAtEnd()) {
-            throw NotUnderstood.because(reason + "; leave \"" + Phrase.shorten(phrase.rest()) + "\" out");
+            throw NotUnderstood.because(reason + "; leave " + Spelling.quoted(phrase.rest()) + " out");
         }
     }
 
     private static NotUnderstood unknown(String words) {
-        String quoted = "\"" + Phrase.shorten(words) + "\"";
+        String quoted = Spelling.quoted(words) + "";
         return Units.key(words).endsWith("proof")
                 ? NotUnderstood.because(quoted + " is not read, only US proof is; write the strength in % vol")
                 : NotUnderstood.because(quoted + " is not a unit of strength; write for instance " + EXAMPLE);

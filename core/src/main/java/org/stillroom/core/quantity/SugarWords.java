@@ -1,7 +1,6 @@
 package org.stillroom.core.quantity;
 
 import java.util.List;
-import java.util.Locale;
 
 /**
  * A wanted sugar content taken apart: the figure, and the words at its end that say how sugar is counted.
@@ -12,15 +11,15 @@ import java.util.Locale;
 public record SugarWords(String quantity, String basis) {
     private static final List<String> BASES = List.of("as invert", "as sucrose", "as dissolved");
 
-    /** Takes the words off the end of a text; words that are none of these stay where they are. */
+    /** Takes the words off the end of a text; a text that ends in none of them stays as it is. */
     public static SugarWords of(String text) {
-        String alike = Phrase.alike(text);
-        String lower = alike.toLowerCase(Locale.ROOT);
+        String alike = Spelling.alike(text);
         for (String basis : BASES) {
-            String ending = lower.endsWith(basis + " sugar") ? basis + " sugar" : basis;
-            if (lower.endsWith(" " + ending) && lower.length() == alike.length()) {
-                return new SugarWords(
-                        alike.substring(0, alike.length() - ending.length()).strip(), basis);
+            for (String ending : List.of(" " + basis, " " + basis + " sugar")) {
+                int at = alike.length() - ending.length();
+                if (alike.regionMatches(true, at, ending, 0, ending.length())) {
+                    return new SugarWords(alike.substring(0, at), basis);
+                }
             }
         }
         return new SugarWords(text, "");

@@ -23,7 +23,7 @@ final class TemperatureWords {
             case "" -> throw scaleUnclear(sign, phrase.text(), scale);
             default ->
                 throw NotUnderstood.because(
-                        "\"" + Phrase.shorten(scale) + "\" is not a temperature scale; write for instance " + EXAMPLE);
+                        Spelling.quoted(scale) + " is not a temperature scale; write for instance " + EXAMPLE);
         };
     }
 

@@ -19,15 +19,28 @@ final class UnitSlips {
         String lower = words.toLowerCase(Locale.ROOT).replace(".", "");
         if (lower.equals("gr")) {
             return NotUnderstood.asking(
-                    "\"" + words + "\" is written for the gram and for the grain (0.0648 g); which is meant?",
+                    Spelling.quoted(words) + " is written for the gram and for the grain (0.0648 g); which is meant?",
                     before.strip() + " g" + after,
                     before.strip() + " grain" + after);
         }
         return NotUnderstood.because(sentence(words, lower, example));
     }
 
+    /** Returns the question or refusal for a unit of another kind than is wanted. */
+    static NotUnderstood otherKind(String words, Unit unit, Unit.Kind wanted, String before) {
+        String key = Units.key(words);
+        if (wanted == Unit.Kind.MASS && (key.equals("oz") || key.startsWith("ounce"))) {
+            return NotUnderstood.asking(
+                    Spelling.quoted(words)
+                            + " is read as a fluid ounce, which is a volume; are ounces by weight meant?",
+                    before + " oz av");
+        }
+        return NotUnderstood.because(Spelling.quoted(words) + " is "
+                + unit.kind().label() + "; " + wanted.label() + " is wanted, such as " + wanted.example());
+    }
+
     private static String sentence(String words, String lower, String example) {
-        String quoted = "\"" + Phrase.shorten(words) + "\"";
+        String quoted = Spelling.quoted(words);
         if (words.equals("Mg")) {
             return "\"Mg\" is a tonne as the standard writes it; write mg, g or kg";
         }

@@ -14,7 +14,11 @@ import org.stillroom.core.quantity.TypedNumber.Scale;
  */
 final class Units {
     private static final double GALLON_US = 128 * Volume.MILLILITRES_PER_US_OUNCE;
+    /** In millilitres; exact by the Weights and Measures Act 1985 of the United Kingdom. */
     private static final double GALLON_IMPERIAL = 4546.09;
+
+    /** One imperial fluid ounce is 1/160 of the gallon, which is 625e-5 of it. */
+    private static final Scale OUNCE_OF_IMPERIAL_GALLON = new Scale(-5, 625);
 
     private final Map<String, Unit> byWord = new HashMap<>();
 
@@ -34,7 +38,7 @@ final class Units {
     }
 
     static String key(String words) {
-        return words.replace(" ", "").replace(".", "").toLowerCase(Locale.ROOT);
+        return words.replace(" ", "").replace(".", "").replace("^", "").toLowerCase(Locale.ROOT);
     }
 
     private void masses() {
@@ -42,9 +46,9 @@ final class Units {
         mass(Scale.UNIT, "g", "gm", "gms", "gram", "grams", "gramme", "grammes");
         mass(Scale.tenTo(-3), "mg", "milligram", "milligrams", "milligramme", "milligrammes");
         mass(Scale.tenTo(-6), "µg", "ug", "mcg", "microgram", "micrograms", "microgramme", "microgrammes");
-        mass(new Scale(0, 16 * Mass.GRAMS_PER_OUNCE), "lb", "lbs", "pound", "pounds");
-        mass(new Scale(0, Mass.GRAMS_PER_OUNCE), ouncesByWeight());
-        mass(new Scale(0, 16 * Mass.GRAMS_PER_OUNCE / 7000), "grain", "grains");
+        mass(Scale.of(16 * Mass.GRAMS_PER_OUNCE), "lb", "lbs", "pound", "pounds");
+        mass(Scale.of(Mass.GRAMS_PER_OUNCE), ouncesByWeight());
+        mass(Scale.of(16 * Mass.GRAMS_PER_OUNCE / 7000), "grain", "grains");
     }
 
     private static String[] ouncesByWeight() {
@@ -97,10 +101,10 @@ final class Units {
     private void fluidOunces(OunceMeaning ounce) {
         String[] words = {"floz", "flozs", "fluidounce", "fluidounces", "flounce", "flounces"};
         for (String word : words) {
-            imperial(GALLON_IMPERIAL / 160, word);
-            put(Unit.Kind.VOLUME, new Scale(0, Volume.MILLILITRES_PER_US_OUNCE), null, "us" + word);
+            imperial(Scale.of(GALLON_IMPERIAL).times(OUNCE_OF_IMPERIAL_GALLON), word);
+            put(Unit.Kind.VOLUME, Scale.of(Volume.MILLILITRES_PER_US_OUNCE), null, "us" + word);
         }
-        Scale scale = new Scale(0, ounce.millilitres());
+        Scale scale = Scale.of(ounce.millilitres());
         put(Unit.Kind.VOLUME, scale, ounce.assumption(), words);
         put(Unit.Kind.VOLUME, scale, ounce.assumption(), "oz", "ozs", "ounce", "ounces");
     }
@@ -109,19 +113,19 @@ final class Units {
     private void britishToo(String assumed, int inGallon, String... words) {
         customary(assumed, GALLON_US / inGallon, words);
         for (String word : words) {
-            imperial(GALLON_IMPERIAL / inGallon, word);
+            imperial(Scale.of(GALLON_IMPERIAL / inGallon), word);
         }
     }
 
     private void customary(String assumed, double millilitres, String... words) {
-        put(Unit.Kind.VOLUME, new Scale(0, millilitres), assumed, words);
+        put(Unit.Kind.VOLUME, Scale.of(millilitres), assumed, words);
         for (String word : words) {
-            put(Unit.Kind.VOLUME, new Scale(0, millilitres), null, "us" + word);
+            put(Unit.Kind.VOLUME, Scale.of(millilitres), null, "us" + word);
         }
     }
 
-    private void imperial(double millilitres, String word) {
-        put(Unit.Kind.VOLUME, new Scale(0, millilitres), null, "imp" + word, "imperial" + word, "uk" + word);
+    private void imperial(Scale scale, String word) {
+        put(Unit.Kind.VOLUME, scale, null, "imp" + word, "imperial" + word, "uk" + word);
     }
 
     private void mass(Scale scale, String... words) {
