@@ -1,5 +1,6 @@
 package org.stillroom.core.alcohol;
 
+import org.stillroom.core.quantity.Root;
 import org.stillroom.core.quantity.Temperature;
 
 /**
@@ -133,7 +134,7 @@ public final class EthanolWater {
          */
         public double fractionOfPercentByVolume(double percent) {
             double wanted = percent / 100.0 * ethanol();
-            return Bracketed.root(p -> p * density(p) - wanted, p -> density(p) + p * slope(p));
+            return Root.of(p -> p * density(p) - wanted, p -> density(p) + p * slope(p));
         }
 
         /**
@@ -147,7 +148,7 @@ public final class EthanolWater {
                 throw new IllegalArgumentException("ethanol with water weighs from " + ethanol() + " to " + water()
                         + " kg/m³ at this temperature, not " + kilogramsPerCubicMetre);
             }
-            return Bracketed.root(p -> kilogramsPerCubicMetre - density(p), p -> -slope(p));
+            return Root.of(p -> kilogramsPerCubicMetre - density(p), p -> -slope(p));
         }
     }
 }

@@ -1,5 +1,7 @@
 package org.stillroom.core.liquid;
 
+import org.stillroom.core.reference.Source;
+
 /**
  * Volume that a dissolved substance adds to its own water at 20 °C, mL per gram of it: φ(w) = a + b·w + c·w², w being its mass
  * per mass of it and of the water.
@@ -17,6 +19,11 @@ package org.stillroom.core.liquid;
 record ApparentVolume(double a, double b, double c, double fitEnd, double doubt) {
     private static final double FITTED = 0.003;
     private static final double THUMB = 0.10;
+    private static final ApparentVolume MALIC_ACID = new ApparentVolume(0.58634, 0.23637, -0.28536, 0.40, 0.02);
+    /** Least doubt beyond the end of a fit, where its last value is held. */
+    private static final double HELD = 0.01;
+    /** From this doubt on the figure is a rule of thumb. */
+    private static final double RULE_OF_THUMB_FROM = 0.03;
 
     /** Returns the volume per gram, mL/g, at the mass fraction w in its own water. */
     double at(double w) {
@@ -27,6 +34,19 @@ record ApparentVolume(double a, double b, double c, double fitEnd, double doubt)
     /** Returns how that volume changes with w, mL/g; zero beyond the end of the fit, where the value is held. */
     double slope(double w) {
         return w > fitEnd ? 0.0 : b + 2.0 * c * w;
+    }
+
+    /** Returns the doubt at the mass fraction w, part of the volume. */
+    double doubtAt(double w) {
+        return w > fitEnd ? Math.max(HELD, doubt) : doubt;
+    }
+
+    boolean ruleOfThumb() {
+        return doubt >= RULE_OF_THUMB_FROM;
+    }
+
+    Source source() {
+        return ruleOfThumb() ? Source.RULE_OF_THUMB : equals(MALIC_ACID) ? Source.MALIC_MAKER : Source.CRC_SOLUTIONS;
     }
 
     /** Returns the apparent volume of a substance; ethanol, water and sucrose have formulas of their own. */
@@ -40,7 +60,7 @@ record ApparentVolume(double a, double b, double c, double fitEnd, double doubt)
             case CITRIC -> new ApparentVolume(0.59579, 0.00184, 0.04331, 0.30, FITTED);
             case LACTIC -> new ApparentVolume(0.78428, -0.00749, 0.04166, 0.80, FITTED);
             case ACETIC -> new ApparentVolume(0.864214, 0.0262802, 0.0551024, 0.94, 0.005);
-            case MALIC -> new ApparentVolume(0.58634, 0.23637, -0.28536, 0.40, 0.02);
+            case MALIC -> MALIC_ACID;
             case PHOSPHORIC -> new ApparentVolume(0.475748, 0.0318901, 0.0165962, 0.40, 0.01);
             case SALT -> new ApparentVolume(0.290884, 0.359536, -0.341054, 0.26, FITTED);
             // Like citric acid: the nearest fruit acid that has been measured.

@@ -2,6 +2,8 @@ package org.stillroom.core.liquid;
 
 import org.stillroom.core.alcohol.EthanolWater;
 import org.stillroom.core.quantity.Temperature;
+import org.stillroom.core.reference.Source;
+import org.stillroom.core.reference.Workings;
 import org.stillroom.core.sugar.SucroseWater;
 
 /**
@@ -26,6 +28,8 @@ public final class VolumeModel {
     private static final Substance[] SUBSTANCES = Substance.values();
     private static final ApparentVolume[] SOLUTES = solutes();
 
+    private static final String[] STEPS = steps();
+
     private final EthanolWater.Isotherm spirit;
     private final SucroseWater.Isotherm syrup;
     private final boolean atTwenty;
@@ -46,6 +50,14 @@ public final class VolumeModel {
         return solutes;
     }
 
+    private static String[] steps() {
+        String[] steps = new String[Substance.COUNT];
+        for (Substance substance : SUBSTANCES) {
+            steps[substance.ordinal()] = "volume that " + substance.label() + " adds in its own water";
+        }
+        return steps;
+    }
+
     /** Returns the model at 20 °C. */
     public static VolumeModel atTwenty() {
         return TWENTY;
@@ -62,18 +74,32 @@ public final class VolumeModel {
 
     /** Returns the volume in millilitres. */
     public double millilitres(double[] grams) {
+        return millilitres(grams, Workings.NONE);
+    }
+
+    /** Returns the volume in millilitres, telling what each part of the liquid adds to it. */
+    public double millilitres(double[] grams, Workings workings) {
         double water = grams[WATER];
         double volume = 0.0;
         double wet = grams[ETHANOL] + water;
         if (wet > 0.0) {
             volume = 1000.0 * wet / spirit.density(grams[ETHANOL] / wet);
+            workings.step("volume of the ethanol with the water", volume, "mL", Source.OIML_R22);
         }
         for (int i = SUCROSE; i < grams.length; i++) {
             if (grams[i] > 0.0) {
-                volume += i == SUCROSE ? sucrose(grams[i], water) : solute(i, grams[i], water);
+                double added = i == SUCROSE ? sucrose(grams[i], water) : solute(i, grams[i], water);
+                volume += added;
+                workings.step(STEPS[i], added, "mL", i == SUCROSE ? Source.ICUMSA_SPS4 : SOLUTES[i].source());
             }
         }
         return volume;
+    }
+
+    /** Returns the half-width of the volume that a solute adds at 20 °C, mL. */
+    static double soluteDoubt(int index, double grams, double water) {
+        double w = grams / (grams + water);
+        return grams * SOLUTES[index].at(w) * SOLUTES[index].doubtAt(w);
     }
 
     private double sucrose(double grams, double water) {

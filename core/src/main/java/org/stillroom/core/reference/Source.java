@@ -13,6 +13,10 @@ public enum Source {
     CRC_SOLUTIONS(
             "CRC Handbook of Chemistry and Physics, 102nd ed., Concentrative properties of aqueous solutions",
             Standing.SECONDARY),
+    SUCROSE_SOLUBILITY(
+            "CRC Handbook of Chemistry and Physics (an older edition), Solubility of sucrose in water",
+            Standing.SECONDARY),
+    MALIC_MAKER("Density of malic acid solutions at 20 °C, an acid maker's data sheet", Standing.SECONDARY),
     ICUMSA_REFRACTION("ICUMSA refractive index table of sucrose solutions, polynomial fit", Standing.SECONDARY),
     NBS_BRIX("NBS Circular 440, degrees Brix from specific gravity 20/20, polynomial fit", Standing.SECONDARY),
     CFR_27_30("27 CFR part 30, Gauging Manual", Standing.READ),
@@ -30,6 +34,9 @@ public enum Source {
     GLASS_EXPANSION("Cubic expansion of soda-lime glass, 25e-6 per °C", Standing.FROM_MEMORY),
     VOLUME_MODEL("Stillroom's volume model, docs/how-it-works/volume.md", Standing.OWN),
     DOUBT_TABLE("Stillroom's doubt of the volume model, docs/how-it-works/doubt.md", Standing.OWN),
+    FREEZING_SUM("Stillroom's sum of freezing point depressions, docs/how-it-works/cold-and-heat.md", Standing.OWN),
+    REFRACTION_SUM(
+            "Stillroom's sum of refractions (Lorentz and Lorenz), docs/how-it-works/refraction.md", Standing.OWN),
     RULE_OF_THUMB("Rule of thumb, named where it is used in docs/how-it-works", Standing.OWN),
     TRADE("Common practice of the trade", Standing.COMMON_PRACTICE),
     BALANCE("Conservation of mass", Standing.OWN);

@@ -1,5 +1,6 @@
 package org.stillroom.core.sugar;
 
+import org.stillroom.core.quantity.Root;
 import org.stillroom.core.quantity.Temperature;
 
 /**
@@ -69,6 +70,20 @@ public final class SucroseWater {
                 sum = sum * sucroseFraction + (i + 1) * coefficients[i];
             }
             return sum;
+        }
+
+        /**
+         * Returns the mass fraction of sucrose whose solution is so much denser than water.
+         *
+         * @param excess density of the solution less that of water, kg/m³, from zero to that of sucrose alone
+         * @throws IllegalArgumentException outside that range: no syrup is so light or so heavy
+         */
+        public double fractionOfExcess(double excess) {
+            if (!(excess >= 0.0 && excess <= excess(1.0))) {
+                throw new IllegalArgumentException("sucrose makes water denser by 0 to " + excess(1.0)
+                        + " kg/m³ at this temperature, not by " + excess);
+            }
+            return Root.of(w -> excess(w) - excess, this::slope);
         }
     }
 }

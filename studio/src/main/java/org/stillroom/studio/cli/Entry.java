@@ -1,5 +1,6 @@
 package org.stillroom.studio.cli;
 
+import java.util.List;
 import java.util.function.Supplier;
 
 /**
@@ -7,7 +8,13 @@ import java.util.function.Supplier;
  *
  * @param name what is typed after {@code stillroom}
  * @param summary what it answers, one line
- * @param example one run that works as it stands
+ * @param example one run that works as it stands at the root of the source tree, no word of it in quotes
  * @param command makes the command
  */
-public record Entry(String name, String summary, String example, Supplier<Subcommand> command) {}
+public record Entry(String name, String summary, String example, Supplier<Subcommand> command) {
+    /** Returns the example as the words typed after {@code stillroom}. */
+    public List<String> typed() {
+        List<String> words = List.of(example.split(" "));
+        return words.subList(1, words.size());
+    }
+}
