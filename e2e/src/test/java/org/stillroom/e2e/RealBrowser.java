@@ -1,0 +1,112 @@
+package org.stillroom.e2e;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/**
+ * Chromium without a window. It keeps the page off the network and notes whatever goes wrong in it.
+ *
+ * <p>The browser is the one that {@code -Dchromium=PATH} names, else the first that the machine's path has.
+ */
+final class RealBrowser implements AutoCloseable {
+    private static final List<String> FLAGS = List.of(
+            "--no-sandbox", // the tests also run as root
+            "--disable-gpu",
+            "--disable-quic",
+            "--no-first-run",
+            "--disable-background-networking",
+            "--disable-component-update",
+            "--disable-sync");
+
+    private final Playwright playwright;
+    private final Browser browser;
+    private final List<String> problems = new ArrayList<>();
+
+    /** A screen that pages are looked at on. */
+    enum Device {
+        PHONE(390, 844),
+        DESK(1280, 900);
+
+        private final int width;
+        private final int height;
+
+        Device(int width, int height) {
+            this.width = width;
+            this.height = height;
+        }
+    }
+
+    RealBrowser() {
+        playwright = Playwright.create(
+                new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+        browser = playwright
+                .chromium()
+                .launch(new BrowserType.LaunchOptions()
+                        .setExecutablePath(chromium())
+                        .setArgs(FLAGS));
+    }
+
+    /** Opens a file as a page. */
+    Page open(Path file, Device device) {
+        boolean phone = device == Device.PHONE;
+        Page page = browser.newContext(new Browser.NewContextOptions()
+                        .setViewportSize(device.width, device.height)
+                        .setHasTouch(phone)
+                        .setIsMobile(phone))
+                .newPage();
+        page.onConsoleMessage(message -> {
+            if (message.type().equals("error")) {
+                problems.add(message.text());
+            }
+        });
+        page.onPageError(problems::add);
+        page.route(url -> !url.startsWith("file:") && !url.startsWith("data:"), route -> {
+            problems.add("asked the network for " + route.request().url());
+            route.abort();
+        });
+        page.navigate(file.toUri().toString());
+        return page;
+    }
+
+    /** Returns errors and requests to the network so far; a page that stands alone has none. */
+    List<String> problems() {
+        return List.copyOf(problems);
+    }
+
+    /** Returns the rules of accessibility that the page breaks, by name. */
+    static List<String> barriers(Page page) {
+        return new AxeBuilder(page)
+                .analyze().getViolations().stream()
+                        .map(rule -> rule.getId() + ": " + rule.getHelp())
+                        .toList();
+    }
+
+    @Override
+    public void close() {
+        browser.close();
+        playwright.close();
+    }
+
+    private static Path chromium() {
+        String named = System.getProperty("chromium");
+        if (named != null) {
+            return Path.of(named);
+        }
+        return Stream.of(System.getenv("PATH").split(":", -1))
+                .flatMap(directory -> Stream.of("chromium", "chromium-browser", "google-chrome")
+                        .map(name -> Path.of(directory, name)))
+                .filter(Files::isExecutable)
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException(
+                        "no Chromium on this machine: install the package chromium, or name one with -Dchromium=PATH"));
+    }
+}
