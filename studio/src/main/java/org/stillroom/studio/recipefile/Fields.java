@@ -121,7 +121,7 @@ final class Fields {
             String text, Place where, String key, Function<String, Understanding<Q>> reader, String example) {
         String such = "Write it such as " + example + ".";
         if (text.length() > LONGEST_QUANTITY) {
-            problems.add("quantity", where, named(key), "not understood", Shown.quoted(text) + " is too long.", such);
+            problems.add("quantity", where, named(key), "cannot be used", Shown.quoted(text) + " is too long.", such);
             return null;
         }
         Understanding<Q> understanding = reader.apply(text);
@@ -136,9 +136,11 @@ final class Fields {
                             + Shown.either(ambiguous.choices().stream()
                                     .map(c -> "“" + c + "”")
                                     .toList()) + ".";
-            problems.add("quantity-ambiguous", where, named(key), "ambiguous", ambiguous.question(), remedy);
+            String question = Shown.quoted(text) + ": " + ambiguous.question() + ".";
+            problems.add("quantity-ambiguous", where, named(key), "ambiguous", question.replace("?.", "?"), remedy);
         } else if (understanding instanceof Understanding.Refused<Q> refused) {
-            problems.add("quantity", where, named(key), "not understood", refused.reason(), such);
+            String reason = Shown.quoted(text) + ": " + refused.reason() + ".";
+            problems.add("quantity", where, named(key), "cannot be used", reason, such);
         }
         return null;
     }
@@ -181,7 +183,7 @@ final class Fields {
                 "file-shape",
                 "not a list",
                 "Here stands " + node.inWords() + " where a list is wanted.",
-                "Start each entry on its own line with “- ”, or leave “" + key + "” out.");
+                "Write its entries below “" + key + ":”, each on a line of its own that starts with “- ”.");
         return List.of();
     }
 
@@ -211,7 +213,10 @@ final class Fields {
     }
 
     private String named(String key) {
-        return called.isEmpty() ? key : called + ", " + key;
+        if (called.isEmpty() || called.startsWith(key + " of ")) {
+            return called.isEmpty() ? key : called;
+        }
+        return called + ", " + key;
     }
 
     /** A decimal comma in braces splits "1,5 L" into a key with the value 1 and a key "5 L" with none. */

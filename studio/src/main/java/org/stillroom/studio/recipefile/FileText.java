@@ -5,11 +5,12 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 
 /** The text of a file: UTF-8, with or without a byte order mark, of a size that a recipe can have. */
 final class FileText {
     /** The largest file that is read, bytes; a long recipe has a few thousand. */
-    static final int MOST_BYTES = 1 << 20;
+    static final int MOST_BYTES = 1_000_000;
 
     private static final char BYTE_ORDER_MARK = '\uFEFF';
 
@@ -47,7 +48,7 @@ final class FileText {
                 throw new Unreadable(
                         "file-characters",
                         new Place(line, 1),
-                        "There is a character that cannot be seen (code " + Integer.toHexString(c) + " hexadecimal).",
+                        "There is a character that cannot be seen (" + code(c) + ").",
                         "Delete it, or type the line anew; a recipe file is plain text.");
             }
         }
@@ -64,6 +65,11 @@ final class FileText {
                             + " MB; a recipe file has at most 1 MB, so nothing of it was read.",
                     "Check that this is the file you meant; keep long notes and pictures elsewhere.");
         }
+    }
+
+    private static String code(char c) {
+        String digits = Integer.toHexString(c).toUpperCase(Locale.ROOT);
+        return "U+" + "0".repeat(4 - digits.length()) + digits;
     }
 
     private static String inMegabytes(long bytes) {

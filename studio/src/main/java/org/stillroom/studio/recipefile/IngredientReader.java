@@ -34,16 +34,16 @@ final class IngredientReader {
         for (Node item : top.items("ingredients")) {
             number++;
             String called = Objects.requireNonNullElse(Fields.peek(item, "name"), "ingredient " + number);
+            int before = problems.count();
             Fields fields = Fields.of(item, called, Keys.INGREDIENT, problems);
             if (fields != null) {
-                ingredients.add(new Read<>(ingredient(fields, called), fields));
+                ingredients.add(new Read<>(ingredient(fields, called, before), fields));
             }
         }
         return ingredients;
     }
 
-    private Ingredient ingredient(Fields fields, String called) {
-        int before = problems.count();
+    private Ingredient ingredient(Fields fields, String called, int before) {
         fields.required("name", "Give the ingredient a name, such as “name: neutral spirit”.");
         fields.required("kind", "Say what it is, such as “kind: spirit”.");
         Kind kind = fields.choice("kind", List.of(Kind.values()), Kind::label);

@@ -35,6 +35,7 @@ final class LineReader {
         List<Node> items = top.items("lines");
         if (!top.has("lines") || (items.isEmpty() && top.node("lines") instanceof Node.Sequence)) {
             top.problem(
+                    "lines",
                     "recipe-no-lines",
                     "missing",
                     "The recipe has no lines: nothing goes in.",

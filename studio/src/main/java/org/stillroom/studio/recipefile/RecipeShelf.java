@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.reference.Finding;
@@ -43,8 +44,7 @@ public final class RecipeShelf {
         private final Path asked;
         private final Map<Path, @Nullable StagedRecipe> read = new HashMap<>();
         private final List<Path> chain = new ArrayList<>();
-        private final List<Finding> problems = new ArrayList<>();
-        private final List<Finding> notes = new ArrayList<>();
+        private final Map<Path, Problems> told = new LinkedHashMap<>();
 
         Opening(Path asked) {
             this.asked = asked;
@@ -63,15 +63,17 @@ public final class RecipeShelf {
                 return new ShelfReading.Refused(ShelfReading.Found.NO_FILE, none.findings());
             }
             StagedRecipe root = stage(asked);
+            List<Finding> problems = all(Problems::findings);
             return root == null || !problems.isEmpty()
                     ? new ShelfReading.Refused(ShelfReading.Found.FILE, problems)
-                    : new ShelfReading.Opened(root, notes);
+                    : new ShelfReading.Opened(root, all(Problems::notes));
         }
 
         /** Returns the recipe of a file with its sources, or null when a problem was noted. */
         private @Nullable StagedRecipe stage(Path file) {
             RecipeReader.Draft draft = reader.draft(() -> FileText.of(bytes(file)));
             Problems own = draft.problems();
+            told.put(file, own);
             Map<String, StagedRecipe> sources = new LinkedHashMap<>();
             chain.add(file);
             for (RecipeReader.SourceName name : draft.sources()) {
@@ -81,7 +83,6 @@ public final class RecipeShelf {
                 }
             }
             chain.remove(chain.size() - 1);
-            tell(file, own);
             return draft.recipe() == null ? null : new StagedRecipe(file, draft.recipe(), sources);
         }
 
@@ -127,10 +128,15 @@ public final class RecipeShelf {
             return "Recipes come from each other in a circle: " + String.join(" → ", names) + ".";
         }
 
-        private void tell(Path file, Problems own) {
-            boolean first = file.equals(asked);
-            own.findings().forEach(finding -> problems.add(first ? finding : in(file, finding)));
-            own.notes().forEach(finding -> notes.add(first ? finding : in(file, finding)));
+        /** Returns the findings of all files, those of the file asked for first. */
+        private List<Finding> all(Function<Problems, List<Finding>> which) {
+            List<Finding> all = new ArrayList<>();
+            told.forEach((file, problems) -> {
+                for (Finding finding : which.apply(problems)) {
+                    all.add(file.equals(asked) ? finding : in(file, finding));
+                }
+            });
+            return all;
         }
     }
 

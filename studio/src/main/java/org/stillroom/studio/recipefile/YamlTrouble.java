@@ -2,6 +2,7 @@ package org.stillroom.studio.recipefile;
 
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
+import org.snakeyaml.engine.v2.exceptions.YamlVersionException;
 
 /** Says in plain words what the YAML parser stumbled over, and what to do about it. */
 final class YamlTrouble {
@@ -59,6 +60,13 @@ final class YamlTrouble {
 
     /** Returns what the parser found, for the person who wrote the text. */
     static Unreadable inWords(YamlEngineException trouble, String text) {
+        if (trouble instanceof YamlVersionException) {
+            return new Unreadable(
+                    "file-broken",
+                    new Place(1, 1),
+                    "The file says that it is of a version of YAML that is not read.",
+                    "Take the line “%YAML …” out.");
+        }
         if (!(trouble instanceof MarkedYamlEngineException marked)) {
             return new Unreadable("file-broken", Place.WHOLE_FILE, "The file is not in order as YAML.", OTHERWISE);
         }
@@ -70,8 +78,13 @@ final class YamlTrouble {
         }
         for (Kind kind : Kind.values()) {
             if (said.contains(kind.sign)) {
-                Place from = kind == Kind.QUOTE ? TreeBuilder.place(marked.getContextMark()) : place;
-                return broken(from, kind.message, kind.remedy);
+                Place from = TreeBuilder.place(marked.getContextMark());
+                return switch (kind) {
+                    case QUOTE -> broken(from, kind.message, kind.remedy);
+                    case BRACKET -> broken(place, kind.message + opened(from, place), kind.remedy);
+                    case TAB, COLON, NO_COLON, ESCAPE, START, INDENT, SEQUENCE ->
+                        broken(place, kind.message, kind.remedy);
+                };
             }
         }
         return broken(place, "The file is not in order as YAML here (the parser says: " + said + ").", OTHERWISE);
@@ -79,6 +92,10 @@ final class YamlTrouble {
 
     private static final String OTHERWISE =
             "Compare the line and the one above it with the examples in docs/recipe-file.md; texts with : # , { } [ ] need quotes.";
+
+    private static String opened(Place from, Place noticed) {
+        return from.line() < noticed.line() ? " They were opened on " + from.inWords() + "." : "";
+    }
 
     private static Unreadable broken(Place place, String message, String remedy) {
         return new Unreadable("file-broken", place, "Column " + place.column() + ": " + message, remedy);
