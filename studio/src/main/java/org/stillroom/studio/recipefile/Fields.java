@@ -136,10 +136,10 @@ final class Fields {
                             + Shown.either(ambiguous.choices().stream()
                                     .map(c -> "“" + c + "”")
                                     .toList()) + ".";
-            String question = Shown.quoted(text) + ": " + ambiguous.question() + ".";
-            problems.add("quantity-ambiguous", where, named(key), "ambiguous", question.replace("?.", "?"), remedy);
+            String question = Shown.quoted(text) + ": " + sentence(ambiguous.question());
+            problems.add("quantity-ambiguous", where, named(key), "ambiguous", question, remedy);
         } else if (understanding instanceof Understanding.Refused<Q> refused) {
-            String reason = Shown.quoted(text) + ": " + refused.reason() + ".";
+            String reason = Shown.quoted(text) + ": " + sentence(refused.reason());
             problems.add("quantity", where, named(key), "cannot be used", reason, such);
         }
         return null;
@@ -219,6 +219,10 @@ final class Fields {
         return called + ", " + key;
     }
 
+    private static String sentence(String text) {
+        return text.endsWith(".") || text.endsWith("?") ? text : text + ".";
+    }
+
     /** A decimal comma in braces splits "1,5 L" into a key with the value 1 and a key "5 L" with none. */
     private static boolean continues(Node.Entry before, Node.Entry entry) {
         return entry.value() instanceof Node.Scalar nothing
@@ -238,7 +242,7 @@ final class Fields {
                 "file-comma",
                 "cut in two",
                 "A comma in braces ends an entry, so " + Shown.quoted(whole) + " was cut in two.",
-                "Put it in quotes: " + key + ": \"" + Shown.quoted(whole).replaceAll("[“”]", "") + "\".");
+                "Put it in quotes: " + key + ": \"" + whole + "\".");
     }
 
     private void tellUnknown(Node.Scalar key, List<String> known) {

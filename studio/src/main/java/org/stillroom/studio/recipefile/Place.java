@@ -14,8 +14,4 @@ record Place(int line, int column) {
     String inWords() {
         return line == 0 ? "" : "line " + line;
     }
-
-    String withColumn() {
-        return inWords() + ", column " + column;
-    }
 }

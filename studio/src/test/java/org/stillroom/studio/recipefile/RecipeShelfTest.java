@@ -25,6 +25,13 @@ class RecipeShelfTest {
     }
 
     @Test
+    void everyExampleOpens() {
+        assertThat(Examples.files())
+                .hasSize(8)
+                .allSatisfy(file -> assertThat(shelf().open(file)).isInstanceOf(ShelfReading.Opened.class));
+    }
+
+    @Test
     void recipesThatUseEachOtherInACircleAreNamed() throws IOException {
         write("a.yaml", "b.yaml");
         write("b.yaml", "c.yaml");
