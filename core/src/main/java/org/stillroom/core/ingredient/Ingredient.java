@@ -55,4 +55,10 @@ public record Ingredient(
     public static Ingredient named(String name, Kind kind) {
         return new Ingredient(name, kind, null, null, null, null, null, null, null, null, null, Map.of(), null, null);
     }
+
+    /** Returns the same ingredient at another strength; a density measured at the old one is dropped. */
+    public Ingredient ofStrength(Typed<Strength> other) {
+        return new Ingredient(
+                name, kind, other, null, sugar, acidity, null, drop, price, atHand, pack, contains, from, note);
+    }
 }

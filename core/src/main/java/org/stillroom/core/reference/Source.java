@@ -32,6 +32,9 @@ public enum Source {
             "Sucrose in aqueous alcohol at 14 °C, after Scheibler and Schrefeld as tabulated by Seidell",
             Standing.FROM_MEMORY),
     GLASS_EXPANSION("Cubic expansion of soda-lime glass, 25e-6 per °C", Standing.FROM_MEMORY),
+    SURFACE_TENSION(
+            "Vazquez, Alvarez, Navaza: Surface tension of alcohol and water, J. Chem. Eng. Data 40, 1995, with USP dropper",
+            Standing.FROM_MEMORY),
     VOLUME_MODEL("Stillroom's volume model, docs/how-it-works/volume.md", Standing.OWN),
     DOUBT_TABLE("Stillroom's doubt of the volume model, docs/how-it-works/doubt.md", Standing.OWN),
     FREEZING_SUM("Stillroom's sum of freezing point depressions, docs/how-it-works/cold-and-heat.md", Standing.OWN),

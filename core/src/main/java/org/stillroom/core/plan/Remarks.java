@@ -1,0 +1,81 @@
+package org.stillroom.core.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.stillroom.core.quantity.Typed;
+import org.stillroom.core.quantity.Volume;
+import org.stillroom.core.recipe.LineAmount;
+import org.stillroom.core.recipe.Recipe;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
+import org.stillroom.core.reference.Source;
+
+/** What there is to say about a plan beyond its amounts. */
+final class Remarks {
+    /** Room to stir in: a tenth of the vessel. Common practice, no source. */
+    private static final double HEADSPACE = 0.10;
+
+    private static final double NOTHING = 1e-9;
+
+    private Remarks() {}
+
+    static List<Finding> on(Recipe recipe, List<PlannedLine> lines, double millilitres) {
+        List<Finding> remarks = new ArrayList<>();
+        double total = lines.stream().mapToDouble(PlannedLine::grams).sum();
+        for (int i = 0; i < lines.size(); i++) {
+            PlannedLine line = lines.get(i);
+            String where = "line " + (i + 1) + ", " + line.name();
+            if (line.line().amount() instanceof LineAmount.Free && line.grams() <= NOTHING * total) {
+                remarks.add(notNeeded(where, line));
+            }
+            if (line.line().amount() instanceof LineAmount.MakeUp) {
+                remarks.add(toTheMark(where));
+            }
+        }
+        addVessel(remarks, recipe.vessel(), millilitres);
+        return remarks;
+    }
+
+    private static Finding notNeeded(String where, PlannedLine line) {
+        return Finding.of(
+                "line-not-needed",
+                Severity.NOTE,
+                where,
+                "not needed",
+                "The target takes no " + line.name() + ".",
+                "Leave it out, or name an aim such as use up " + line.name() + ".");
+    }
+
+    private static Finding toTheMark(String where) {
+        return Finding.of(
+                "made-up-to-the-mark",
+                Severity.NOTE,
+                where,
+                "volume is what is measured",
+                "The volume is measured, so that it and the alcohol poured fix the strength, whatever the sugar's error.",
+                "Fill to the mark only when all is dissolved and at room temperature.");
+    }
+
+    private static void addVessel(
+            List<Finding> remarks, @org.jspecify.annotations.Nullable Typed<Volume> vessel, double millilitres) {
+        if (vessel == null) {
+            return;
+        }
+        double usable = (1.0 - HEADSPACE) * vessel.value().millilitres();
+        if (millilitres > usable) {
+            remarks.add(new Finding(
+                    "vessel-too-small",
+                    Severity.CAUTION,
+                    "vessel",
+                    "",
+                    "does not fit",
+                    Words.number(millilitres, 0) + " mL do not fit a vessel of " + vessel.text()
+                            + " with a tenth of it left free for stirring.",
+                    "",
+                    "Take a vessel of at least " + Words.number(millilitres / (1.0 - HEADSPACE), 0)
+                            + " mL, or make less.",
+                    Words.number(usable, 0) + " mL",
+                    Source.TRADE));
+        }
+    }
+}

@@ -1,0 +1,27 @@
+package org.stillroom.core.plan;
+
+import org.stillroom.core.quantity.QuantityWords;
+
+/** Numbers in the sentences of a plan. */
+final class Words {
+    private Words() {}
+
+    static String number(double value, int decimals) {
+        return QuantityWords.fixed(value, decimals);
+    }
+
+    /** Returns a bound rounded away from {@code from}, so that whoever follows the figure as printed is past it. */
+    static String bound(double from, double to, int decimals) {
+        double unit = Math.pow(10.0, -decimals);
+        double steps = to / unit;
+        double rounded = to > from ? Math.ceil(steps - 1e-6) : Math.floor(steps + 1e-6);
+        return QuantityWords.fixed(rounded * unit, decimals);
+    }
+
+    static String grams(double grams) {
+        if (grams >= 100.0) {
+            return number(grams, 0) + " g";
+        }
+        return grams >= 1.0 ? number(grams, 1) + " g" : number(1000.0 * grams, 0) + " mg";
+    }
+}
