@@ -1,0 +1,167 @@
+package org.stillroom.core.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.ingredient.Ingredient;
+import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.liquid.Substance;
+import org.stillroom.core.quantity.OunceMeaning;
+import org.stillroom.core.quantity.QuantityText;
+import org.stillroom.core.quantity.Span;
+import org.stillroom.core.quantity.Typed;
+import org.stillroom.core.quantity.Understanding;
+import org.stillroom.core.recipe.Aim;
+import org.stillroom.core.recipe.Line;
+import org.stillroom.core.recipe.LineAmount;
+import org.stillroom.core.recipe.Loss;
+import org.stillroom.core.recipe.Making;
+import org.stillroom.core.recipe.Recipe;
+import org.stillroom.core.recipe.SugarBasis;
+import org.stillroom.core.recipe.Target;
+
+/** Recipes for tests, written as a maker types them. */
+final class Kitchen {
+    static final QuantityText TEXT = new QuantityText(OunceMeaning.US_FLUID);
+
+    private final List<Ingredient> ingredients = new ArrayList<>();
+    private final List<Line> lines = new ArrayList<>();
+    private @Nullable Typed<Span> volume;
+    private @Nullable Typed<Span> strength;
+    private @Nullable Typed<Span> sugar;
+    private @Nullable Typed<Span> acidity;
+    private @Nullable Aim aim;
+    private @Nullable Typed<Loss> loss;
+
+    static <Q> Typed<Q> typed(Understanding<Q> understanding) {
+        if (understanding instanceof Understanding.Understood<Q> understood) {
+            return understood.typed();
+        }
+        throw new AssertionError(understanding.toString());
+    }
+
+    Kitchen volume(String text) {
+        volume = typed(TEXT.volumeSpan(text));
+        return this;
+    }
+
+    Kitchen strength(String text) {
+        strength = typed(TEXT.strengthSpan(text));
+        return this;
+    }
+
+    Kitchen sugar(String text) {
+        sugar = typed(TEXT.sugarSpan(text));
+        return this;
+    }
+
+    Kitchen acidity(String text) {
+        acidity = typed(TEXT.aciditySpan(text));
+        return this;
+    }
+
+    Kitchen aim(Aim.What what, @Nullable String ingredient) {
+        aim = new Aim(what, ingredient);
+        return this;
+    }
+
+    Kitchen loss(Loss value) {
+        loss = new Typed<>("", value);
+        return this;
+    }
+
+    Kitchen spirit(String name, String percent, @Nullable String atHand, @Nullable String price) {
+        ingredients.add(new Ingredient(
+                name,
+                Kind.SPIRIT,
+                typed(TEXT.strength(percent)),
+                null,
+                null,
+                null,
+                null,
+                null,
+                price == null ? null : typed(TEXT.price(price)),
+                atHand == null ? null : typed(TEXT.amount(atHand)),
+                null,
+                Map.of(),
+                null,
+                null));
+        return this;
+    }
+
+    Kitchen ingredient(Ingredient ingredient) {
+        ingredients.add(ingredient);
+        return this;
+    }
+
+    Kitchen contains(String name, Kind kind, Map<Substance, String> shares) {
+        Map<Substance, Typed<org.stillroom.core.quantity.Share>> contains = new java.util.EnumMap<>(Substance.class);
+        shares.forEach((substance, text) -> contains.put(substance, typed(TEXT.share(text))));
+        ingredients.add(
+                new Ingredient(name, kind, null, null, null, null, null, null, null, null, null, contains, null, null));
+        return this;
+    }
+
+    Kitchen stage(String name, Kind kind, String from) {
+        ingredients.add(
+                new Ingredient(name, kind, null, null, null, null, null, null, null, null, null, Map.of(), from, null));
+        return this;
+    }
+
+    Kitchen free(String... names) {
+        for (String name : names) {
+            lines.add(new Line(name, new LineAmount.Free(), null, null));
+        }
+        return this;
+    }
+
+    Kitchen amount(String name, String amount) {
+        lines.add(new Line(name, new LineAmount.Fixed(typed(TEXT.amount(amount))), null, null));
+        return this;
+    }
+
+    Kitchen dose(String name, String dose) {
+        lines.add(new Line(name, new LineAmount.PerLitre(typed(TEXT.dose(dose))), null, null));
+        return this;
+    }
+
+    Kitchen all(String name) {
+        lines.add(new Line(name, new LineAmount.All(), null, null));
+        return this;
+    }
+
+    Kitchen makeUp(String name) {
+        lines.add(new Line(name, new LineAmount.MakeUp(), null, null));
+        return this;
+    }
+
+    Recipe recipe() {
+        return new Recipe(
+                "test",
+                new Target(volume, null, strength, sugar, SugarBasis.AS_DISSOLVED, acidity),
+                ingredients,
+                lines,
+                List.of(),
+                null,
+                null,
+                null,
+                aim,
+                null,
+                loss,
+                List.of(),
+                null);
+    }
+
+    Plan plan() {
+        return plan(Map.of());
+    }
+
+    Plan plan(Map<String, Making> stages) {
+        Planning planning = Planner.plan(new Making(recipe(), stages));
+        if (planning instanceof Planning.Planned planned) {
+            return planned.plan();
+        }
+        throw new AssertionError(planning.toString());
+    }
+}
