@@ -2,6 +2,7 @@ package org.stillroom.core.liquid;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Temperature;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
@@ -85,7 +86,7 @@ final class Cautions {
                     "temperature",
                     "",
                     "outside its range",
-                    "Sweetened liquids are known from 0 to 40 °C; the figures at " + shown(temperature.celsius())
+                    "Sweetened liquids are known from 0 to 40 °C; the figures at " + roughly(temperature.celsius())
                             + " °C continue the formulas.",
                     "less sure than at room temperature",
                     "Measure at room temperature where it matters.",
@@ -114,11 +115,11 @@ final class Cautions {
                 substance.label(),
                 "",
                 "value held",
-                "Densities of " + substance.label() + " with water were read up to " + shown(100.0 * volume.fitEnd())
-                        + " % mass; here it is " + shown(100.0 * w) + " %, and the last value is kept.",
+                "Densities of " + substance.label() + " with water were read up to " + roughly(100.0 * volume.fitEnd())
+                        + " % mass; here it is " + roughly(100.0 * w) + " %, and the last value is kept.",
                 "its volume is good to about 1 %",
                 "",
-                shown(100.0 * volume.fitEnd()) + " % mass",
+                roughly(100.0 * volume.fitEnd()) + " % mass",
                 volume.source());
     }
 
@@ -144,10 +145,10 @@ final class Cautions {
                 "",
                 "rule of thumb",
                 "No density table of " + substance.label()
-                        + " was at hand; its volume is a rule of thumb, which leaves " + shown(100.0 * part)
+                        + " was at hand; its volume is a rule of thumb, which leaves " + roughly(100.0 * part)
                         + " % of the whole volume open.",
                 "its volume is good to about "
-                        + shown(100.0 * ApparentVolume.of(substance).doubt()) + " %",
+                        + roughly(100.0 * ApparentVolume.of(substance).doubt()) + " %",
                 "Measure the density of the finished liquid.",
                 null,
                 Source.RULE_OF_THUMB);
@@ -166,11 +167,11 @@ final class Cautions {
                     "sucrose",
                     "",
                     sucrose > limit ? "will likely crystallise" : "may crystallise",
-                    "It holds " + shown(sucrose) + " g/L of sucrose; a spirit of this strength keeps about "
-                            + shown(limit) + " g/L dissolved at 14 °C.",
+                    "It holds " + roughly(sucrose) + " g/L of sucrose; a spirit of this strength keeps about "
+                            + roughly(limit) + " g/L dissolved at 14 °C.",
                     "advice only: the limit is from memory, so a fifth is kept as a margin",
                     "Use less sugar or less strength, or replace part of the sucrose by invert sugar or glucose syrup.",
-                    shown(limit) + " g/L",
+                    roughly(limit) + " g/L",
                     Source.SOLUBILITY_IN_ALCOHOL));
         }
     }
@@ -195,10 +196,9 @@ final class Cautions {
         }
     }
 
-    /** Three significant digits at most, as people would say it. */
-    private static String shown(double value) {
+    /** About three digits that count. */
+    private static String roughly(double value) {
         double scale = Math.abs(value) >= 100.0 ? 1.0 : Math.abs(value) >= 1.0 ? 10.0 : 1000.0;
-        double rounded = Math.rint(value * scale) / scale;
-        return rounded == Math.rint(rounded) ? Long.toString((long) rounded) : Double.toString(rounded);
+        return QuantityWords.plain(Math.rint(value * scale) / scale);
     }
 }
