@@ -9,6 +9,7 @@ import org.stillroom.core.alcohol.EthanolWater;
 import org.stillroom.core.quantity.Temperature;
 import org.stillroom.core.quantity.VolumeBasis;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.core.sugar.InvertSugar;
 import org.stillroom.core.sugar.SucroseWater;
 import org.stillroom.core.sugar.Sugar;
 
@@ -130,12 +131,12 @@ public final class Liquid {
         double invert = 0.0;
         for (Substance substance : Substance.values()) {
             @Nullable Sugar sugar = substance.sugar();
-            invert += sugar == null ? 0.0 : sugar.asInvert() * grams(substance);
+            invert += sugar == null ? 0.0 : InvertSugar.per(sugar) * grams(substance);
         }
         double perLitre = 1000.0 / volume20;
         putShare(Figure.SUGAR, contents.sugars() * perLitre, relative);
         putShare(Figure.SUGAR_AS_INVERT, invert * perLitre, relative);
-        putShare(Figure.SUGAR_AS_SUCROSE, invert / Sugar.INVERT_PER_SUCROSE * perLitre, relative);
+        putShare(Figure.SUGAR_AS_SUCROSE, invert / InvertSugar.per(Sugar.SUCROSE) * perLitre, relative);
         put(Figure.SUGAR_BY_MASS, 100.0 * contents.sugars() / mass, 0.0);
         if (SugarLimit.known(grams)) {
             putIfAny(Figure.SUGAR_LIMIT, SugarLimit.of(grams));

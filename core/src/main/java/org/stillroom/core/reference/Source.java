@@ -35,6 +35,11 @@ public enum Source {
     SURFACE_TENSION(
             "Vazquez, Alvarez, Navaza: Surface tension of alcohol and water, J. Chem. Eng. Data 40, 1995, with USP dropper",
             Standing.FROM_MEMORY),
+    AQSOLDB(
+            "Sorkun, Khetan, Er: AqSolDB, a curated reference set of aqueous solubility, Scientific Data 6, 2019",
+            Standing.SECONDARY),
+    SRC_LOGP("Syracuse Research Corporation: experimental octanol-water partition coefficients", Standing.SECONDARY),
+    CRC_ORGANIC("CRC Handbook of Chemistry and Physics, Physical constants of organic compounds", Standing.SECONDARY),
     VOLUME_MODEL("Stillroom's volume model, docs/how-it-works/volume.md", Standing.OWN),
     DOUBT_TABLE("Stillroom's doubt of the volume model, docs/how-it-works/doubt.md", Standing.OWN),
     FREEZING_SUM("Stillroom's sum of freezing point depressions, docs/how-it-works/cold-and-heat.md", Standing.OWN),
