@@ -40,6 +40,8 @@ public enum Source {
             Standing.SECONDARY),
     SRC_LOGP("Syracuse Research Corporation: experimental octanol-water partition coefficients", Standing.SECONDARY),
     CRC_ORGANIC("CRC Handbook of Chemistry and Physics, Physical constants of organic compounds", Standing.SECONDARY),
+    ASTM_E1272("ASTM E1272-02, Laboratory Glass Graduated Cylinders, table 1", Standing.READ),
+    USUAL_TOLERANCES("Usual errors of scales, syringes, jiggers, spoons and cups", Standing.FROM_MEMORY),
     VOLUME_MODEL("Stillroom's volume model, docs/how-it-works/volume.md", Standing.OWN),
     DOUBT_TABLE("Stillroom's doubt of the volume model, docs/how-it-works/doubt.md", Standing.OWN),
     FREEZING_SUM("Stillroom's sum of freezing point depressions, docs/how-it-works/cold-and-heat.md", Standing.OWN),

@@ -1,0 +1,166 @@
+package org.stillroom.planner.marks;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.quantity.Dose;
+import org.stillroom.core.quantity.Drops;
+import org.stillroom.core.quantity.OunceMeaning;
+import org.stillroom.core.recipe.LineAmount;
+import org.stillroom.core.recipe.Measure;
+import org.stillroom.core.recipe.Recipe;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
+import org.stillroom.core.reference.Source;
+
+/** The instruments at hand, and which of them a line is measured with. */
+final class Bench {
+    /** More fillings than this are miscounted. Common practice, no source. */
+    private static final int MOST_FILLINGS = 6;
+
+    /** More drops than this are miscounted. Common practice, no source. */
+    private static final int MOST_DROPS = 60;
+
+    private final List<Instrument> instruments = new ArrayList<>();
+    private final List<Finding> findings;
+
+    /** @param findings takes what the maker should know */
+    Bench(Recipe recipe, List<Finding> findings) {
+        this.findings = findings;
+        OunceMeaning ounce =
+                recipe.ounce() == null ? OunceMeaning.US_FLUID : recipe.ounce().value();
+        InstrumentReader reader = new InstrumentReader(ounce, findings);
+        for (Measure measure : recipe.measures()) {
+            instruments.add(reader.read(measure));
+        }
+        if (instruments.isEmpty()) {
+            instruments.add(InstrumentReader.assumedScale());
+            findings.add(new Finding(
+                    "scale-assumed",
+                    Severity.NOTE,
+                    "measures",
+                    "",
+                    "assumed",
+                    "No measures are named; assumed: a scale that shows 0.1 g.",
+                    "",
+                    "Write what you measure with under measures.",
+                    null,
+                    Source.TRADE));
+        }
+    }
+
+    List<Instrument> instruments() {
+        return instruments;
+    }
+
+    /** Returns what a line is measured with: the measure that it names, else the one with the least error for its amount. */
+    Instrument forLine(Portion portion, String where) {
+        String with = portion.line().line().with();
+        if (with != null) {
+            Instrument named = named(with);
+            if (named != null && named.canTake(portion)) {
+                return named;
+            }
+            findings.add(cannotTake(portion, where, with));
+        }
+        Instrument best = isInDrops(portion) ? dropper() : best(portion);
+        if (best != null) {
+            return best;
+        }
+        findings.add(Finding.of(
+                "no-measure-fits",
+                Severity.CAUTION,
+                where,
+                "no measure fits",
+                "None of your measures can take " + portion.line().name()
+                        + "; it is shown as on a scale that shows 0.1 g.",
+                "Weigh it, or write what a measured volume of it weighs as its density."));
+        return InstrumentReader.assumedScale();
+    }
+
+    private static Finding cannotTake(Portion portion, String where, String with) {
+        return Finding.of(
+                "measure-cannot-take",
+                Severity.CAUTION,
+                where,
+                "cannot be measured so",
+                portion.line().name() + " is to be measured with " + with
+                        + ", which cannot take it: there is no such measure, or how much a millilitre weighs is not known.",
+                "Name another measure, or write what a measured volume of it weighs as its density.");
+    }
+
+    @Nullable
+    Instrument named(String name) {
+        for (Instrument instrument : instruments) {
+            if (instrument.name().equals(name)) {
+                return instrument;
+            }
+        }
+        return null;
+    }
+
+    /** Who doses in drops has a dropper, listed or not. */
+    private static boolean isInDrops(Portion portion) {
+        LineAmount amount = portion.line().line().amount();
+        if (amount instanceof LineAmount.PerLitre dosed) {
+            Dose dose = dosed.dose().value();
+            return dose.perLitre() instanceof Drops;
+        }
+        return amount instanceof LineAmount.Fixed fixed && fixed.amount().value() instanceof Drops;
+    }
+
+    private Instrument dropper() {
+        for (Instrument instrument : instruments) {
+            if (instrument instanceof Dropper) {
+                return instrument;
+            }
+        }
+        return new Dropper("dropper");
+    }
+
+    private @Nullable Instrument best(Portion portion) {
+        Instrument best = null;
+        for (Instrument instrument : able(portion)) {
+            if (best == null || isBetter(instrument.nearest(portion), best.nearest(portion), portion)) {
+                best = instrument;
+            }
+        }
+        return best;
+    }
+
+    private List<Instrument> able(Portion portion) {
+        List<Instrument> able = instruments.stream()
+                .filter(instrument -> instrument.canTake(portion))
+                .toList();
+        List<Instrument> scales = able.stream().filter(Bench::isScale).toList();
+        return portion.isSolid() && !scales.isEmpty() ? scales : able;
+    }
+
+    static boolean isScale(Instrument instrument) {
+        return instrument instanceof Graduated graduated && graduated.weighs();
+    }
+
+    private static boolean isBetter(Take take, Take than, Portion portion) {
+        boolean handy = isHandy(take.reading());
+        boolean otherHandy = isHandy(than.reading());
+        if (handy != otherHandy) {
+            return handy;
+        }
+        return handy
+                ? error(take, portion) < error(than, portion)
+                : take.reading().timesFilled() < than.reading().timesFilled();
+    }
+
+    private static boolean isHandy(Reading reading) {
+        return reading.amount() instanceof Drops drops
+                ? drops.count() <= MOST_DROPS
+                : reading.timesFilled() <= MOST_FILLINGS;
+    }
+
+    private static double error(Take take, Portion portion) {
+        double density = take.reading().isByVolume()
+                ? portion.line().ingredient().relativeDensityDoubt() * portion.grams()
+                : 0.0;
+        return take.error() + density;
+    }
+}

@@ -1,0 +1,158 @@
+package org.stillroom.planner.marks;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.liquid.Essentials;
+import org.stillroom.core.plan.Plan;
+import org.stillroom.core.plan.PlannedLine;
+import org.stillroom.core.quantity.Mass;
+import org.stillroom.core.quantity.QuantityWords;
+import org.stillroom.core.quantity.Temperature;
+import org.stillroom.core.quantity.Typed;
+import org.stillroom.core.recipe.LineAmount;
+import org.stillroom.core.recipe.Recipe;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
+
+/**
+ * Turns the exact amounts of a plan into what the maker's instruments show.
+ *
+ * <p>Amounts that the maker wrote stay as they were typed, a vessel is made up to its mark, and all others are rounded to marks
+ * together, so that the finished liquid stays closest to the plan's: a strength off by 0.05 % vol weighs as much as sugar off
+ * by 0.5 g/L, acidity by 0.05 g/L, volume by 0.1 %, a dose by 1 %. Volumes are read at the room's temperature. Method:
+ * docs/how-it-works/measures.md.
+ */
+public final class Measuring {
+    private static final double NOTHING = 1e-9;
+
+    private final Plan plan;
+    private final Recipe recipe;
+    private final Temperature room;
+    private final List<Finding> findings = new ArrayList<>();
+    private final Bench bench;
+    private final Batch batch;
+    private final @Nullable MeasuredLine[] lines;
+
+    private Measuring(Plan plan) {
+        this.plan = plan;
+        this.recipe = plan.recipe();
+        this.room = usableRoom();
+        this.bench = new Bench(recipe, findings);
+        this.batch = new Batch(plan);
+        this.lines = new MeasuredLine[plan.lines().size()];
+    }
+
+    /** Returns the plan as it is measured with the recipe's measures. */
+    public static Measured of(Plan plan) {
+        return new Measuring(plan).measured();
+    }
+
+    private Temperature usableRoom() {
+        Typed<Temperature> said = recipe.room();
+        if (said == null) {
+            return Temperature.TWENTY_CELSIUS;
+        }
+        try {
+            for (PlannedLine line : plan.lines()) {
+                line.millilitresAt(said.value());
+            }
+            return said.value();
+        } catch (IllegalArgumentException outOfRange) {
+            findings.add(Finding.of(
+                    "room-out-of-range",
+                    Severity.CAUTION,
+                    "room",
+                    "not used",
+                    "What volumes are at " + said.text() + " is not known; they are shown for 20 °C.",
+                    "Measure between 0 and 40 °C, or by weight."));
+            return Temperature.TWENTY_CELSIUS;
+        }
+    }
+
+    private Measured measured() {
+        List<Rounding.Choice> choices = new ArrayList<>();
+        for (int i = 0; i < lines.length; i++) {
+            LineAmount amount = plan.lines().get(i).line().amount();
+            if (plan.lines().get(i).grams() <= NOTHING * plan.liquid().total()) {
+                lines[i] = nothing(plan.lines().get(i));
+            } else if (amount instanceof LineAmount.Free || amount instanceof LineAmount.PerLitre) {
+                choices.add(choice(i, amount instanceof LineAmount.Free));
+            } else if (!(amount instanceof LineAmount.MakeUp)) {
+                lines[i] = typed(i);
+            }
+        }
+        List<Take> takes = Rounding.together(batch, choices);
+        double[] grams = batch.exactGrams();
+        for (int i = 0; i < takes.size(); i++) {
+            Rounding.Choice choice = choices.get(i);
+            lines[choice.line()] = rounded(choice, takes.get(i));
+            grams[choice.line()] = takes.get(i).grams();
+        }
+        Essentials result = batch.result(grams);
+        for (int i = 0; i < lines.length; i++) {
+            if (lines[i] == null) {
+                lines[i] = new ToTheMark(plan, bench, findings).measured(i, room, grams[i]);
+            }
+        }
+        RoundingEffect effect = RoundingEffect.between(batch.exact(), result);
+        return new Measured(plan, List.of(lines), batch.exact(), result, effect, findings);
+    }
+
+    private String where(int line) {
+        return "line " + (line + 1) + ", " + plan.lines().get(line).name();
+    }
+
+    private static MeasuredLine nothing(PlannedLine line) {
+        Reading none = new Reading(new Mass(0.0), 0.0, "g", "", List.of(), "none");
+        return new MeasuredLine(line, none, line.grams(), 0.0, null);
+    }
+
+    /** A dose keeps to the marks next to it; what is free may go one mark further for the sake of the whole. */
+    private Rounding.Choice choice(int line, boolean free) {
+        Portion portion = Portion.of(plan.lines().get(line), room);
+        return new Rounding.Choice(line, portion, bench.forLine(portion, where(line)), free ? 2 : 1);
+    }
+
+    private MeasuredLine rounded(Rounding.Choice choice, Take take) {
+        add(SmallDose.of(where(choice.line()), choice.portion(), take, plan.millilitres()));
+        return measured(choice.portion(), take.reading(), take.grams(), take);
+    }
+
+    private static MeasuredLine measured(Portion portion, Reading reading, double grams, Take take) {
+        return new MeasuredLine(portion.line(), reading, grams, take.toleranceGrams(), take.source());
+    }
+
+    private void add(@Nullable Finding finding) {
+        if (finding != null) {
+            findings.add(finding);
+        }
+    }
+
+    private MeasuredLine typed(int line) {
+        TypedAmount typed = TypedAmount.of(plan.lines().get(line));
+        Portion portion = Portion.of(plan.lines().get(line), Temperature.TWENTY_CELSIUS);
+        Instrument instrument = typed.shownBy(bench, portion);
+        boolean shown = instrument != null;
+        Instrument used = instrument == null ? bench.forLine(portion, where(line)) : instrument;
+        Take nearest = used.nearest(portion);
+        if (!shown && !typed.isAll()) {
+            findings.add(notOnTheMarks(line, typed.words(), nearest.reading()));
+        }
+        add(SmallDose.of(where(line), portion, nearest, plan.millilitres()));
+        return measured(portion, typed.reading(nearest.reading()), portion.grams(), nearest);
+    }
+
+    private Finding notOnTheMarks(int line, String text, Reading nearest) {
+        return Finding.of(
+                "not-on-the-marks",
+                Severity.NOTE,
+                where(line),
+                "not on the marks",
+                "None of your measures shows " + text + "; on " + nearest.instrument() + " it is nearest to "
+                        + nearest.words() + ".",
+                QuantityWords.metric(nearest.amount()).equals(text)
+                        ? ""
+                        : "Write the amount as your measure shows it, and the plan counts with that.");
+    }
+}

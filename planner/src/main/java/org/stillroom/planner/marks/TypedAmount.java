@@ -1,0 +1,63 @@
+package org.stillroom.planner.marks;
+
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.plan.PlannedLine;
+import org.stillroom.core.quantity.Amount;
+import org.stillroom.core.quantity.Drops;
+import org.stillroom.core.quantity.Mass;
+import org.stillroom.core.quantity.Typed;
+import org.stillroom.core.recipe.LineAmount;
+
+/**
+ * An amount that the maker wrote, or all of what there is: it is taken as it stands.
+ *
+ * @param amount what is taken
+ * @param words as typed
+ * @param isAll whether it is whatever there is
+ */
+record TypedAmount(Amount amount, String words, boolean isAll) {
+    private static final double SAME = 1e-6;
+
+    static TypedAmount of(PlannedLine line) {
+        if (line.line().amount() instanceof LineAmount.Fixed fixed) {
+            return new TypedAmount(fixed.amount().value(), fixed.amount().text(), false);
+        }
+        Typed<Amount> atHand = line.ingredient().ingredient().atHand();
+        return atHand == null
+                ? new TypedAmount(new Mass(line.grams()), "all of it", true)
+                : new TypedAmount(atHand.value(), "all of it (" + atHand.text() + ")", true);
+    }
+
+    /** Returns the instrument that shows just this amount, the most exact where several do, or null. */
+    @Nullable
+    Instrument shownBy(Bench bench, Portion portion) {
+        String with = portion.line().line().with();
+        Instrument best = null;
+        for (Instrument instrument : bench.instruments()) {
+            boolean meant = with == null || instrument.name().equals(with);
+            if (meant && shows(instrument, portion) && (best == null || isFiner(instrument, best, portion))) {
+                best = instrument;
+            }
+        }
+        return best == null && amount instanceof Drops && with == null ? new Dropper("dropper") : best;
+    }
+
+    private static boolean isFiner(Instrument instrument, Instrument than, Portion portion) {
+        return instrument.nearest(portion).toleranceGrams()
+                < than.nearest(portion).toleranceGrams();
+    }
+
+    private boolean shows(Instrument instrument, Portion portion) {
+        if (!instrument.canTake(portion)) {
+            return false;
+        }
+        Take nearest = instrument.nearest(portion);
+        return nearest.reading().amount().getClass() == amount.getClass()
+                && Math.abs(nearest.grams() - portion.grams()) <= SAME * portion.grams();
+    }
+
+    /** Returns the reading in the maker's own words. */
+    Reading reading(Reading nearest) {
+        return new Reading(amount, nearest.value(), nearest.unit(), nearest.instrument(), nearest.fillings(), words);
+    }
+}
