@@ -117,7 +117,7 @@ final class Cautions {
                 "value held",
                 "Densities of " + substance.label() + " with water were read up to " + roughly(100.0 * volume.fitEnd())
                         + " % mass; here it is " + roughly(100.0 * w) + " %, and the last value is kept.",
-                "its volume is good to about 1 %",
+                "its volume is good to about 4 %",
                 "",
                 roughly(100.0 * volume.fitEnd()) + " % mass",
                 volume.source());

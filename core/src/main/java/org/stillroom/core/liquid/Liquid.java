@@ -81,7 +81,7 @@ public final class Liquid {
         sugars(mass, volume20, relative);
         acids(volume20, relative);
         brixOfDensity(1000.0 * mass / volume20, relative);
-        refraction(volume20);
+        refraction(volume20, doubt);
         putIfAny(Figure.FREEZING_POINT, FreezingPoint.of(grams));
         energy(volume20, relative);
         return new Figures(contents, temperature, estimates, Cautions.of(grams, temperature, volume20, doubt));
@@ -171,8 +171,8 @@ public final class Liquid {
         }
     }
 
-    private void refraction(double volume20) {
-        @Nullable Estimate index = Refraction.of(grams, volume20);
+    private void refraction(double volume20, ModelDoubt doubt) {
+        @Nullable Estimate index = Refraction.of(grams, volume20, doubt);
         if (index != null) {
             putIfAny(Figure.REFRACTOMETER_BRIX, Refraction.brix(index));
             put(Figure.REFRACTIVE_INDEX, index.value(), index.doubt());

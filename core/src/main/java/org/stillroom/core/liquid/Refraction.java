@@ -38,8 +38,9 @@ final class Refraction {
      * Returns the index with its doubt, or null where the liquid has neither ethanol nor water.
      *
      * @param millilitresAt20 volume of the liquid at 20 °C
+     * @param ofVolume doubt of that volume by the model
      */
-    static @Nullable Estimate of(double[] grams, double millilitresAt20) {
+    static @Nullable Estimate of(double[] grams, double millilitresAt20, ModelDoubt ofVolume) {
         double ethanol = grams[Substance.ETHANOL.ordinal()];
         double water = grams[Substance.WATER.ordinal()];
         double wet = ethanol + water;
@@ -60,7 +61,11 @@ final class Refraction {
         double sum = refraction / clear;
         double n = Math.sqrt((1.0 + 2.0 * sum) / (1.0 - sum));
         double perRefraction = (n * n + 2.0) * (n * n + 2.0) / (6.0 * n);
-        return new Estimate(n, Math.hypot(onOneCurve(grams) ? CURVES : MIXTURE, perRefraction * thumb / clear));
+        if (onOneCurve(grams)) {
+            return new Estimate(n, CURVES);
+        }
+        double swollen = sum * ofVolume.relativeVolumeHalfWidth();
+        return new Estimate(n, Math.hypot(MIXTURE, perRefraction * Math.hypot(swollen, thumb / clear)));
     }
 
     /** Returns whether the liquid is ethanol with water or sucrose with water and nothing else that refracts. */

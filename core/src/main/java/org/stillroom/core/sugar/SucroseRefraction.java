@@ -8,7 +8,7 @@ import org.stillroom.core.quantity.RefractiveIndex;
  *
  * <p>Brix = ((((11758.74 n − 88885.21) n + 270177.93) n − 413145.80) n + 318417.95) n − 99127.4536, a fit of the ICUMSA table.
  * The fit puts water at n = 1.333009; it is shifted so that water is 1.33299, as in the curve of ethanol with water. Good to
- * 0.0001 in n (0.07 °Bx) from 0 to 84 °Bx, checked against the CRC Handbook; above, the scale goes on to 100 unchecked.
+ * 0.08 °Bx (0.00016 in n) below 80 °Bx and 0.14 °Bx at 84, checked against the CRC Handbook; above, the scale goes on to 100 unchecked.
  */
 public final class SucroseRefraction {
     /** Refractive index of water at 20 °C, 589.3 nm. */

@@ -1,0 +1,3 @@
+/** Printed tables and how tests open them. */
+@org.jspecify.annotations.NullMarked
+package org.stillroom.core.published;
