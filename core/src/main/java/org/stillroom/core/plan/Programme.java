@@ -1,7 +1,5 @@
 package org.stillroom.core.plan;
 
-import java.util.Arrays;
-
 /**
  * A small linear programme: unknowns of zero or more, equations, and several wishes in order of importance.
  *
@@ -12,7 +10,8 @@ import java.util.Arrays;
  * <p>Source: G. B. Dantzig, Linear Programming and Extensions, 1963, chapters 5 and 6; R. G. Bland, Math. Oper. Res. 2, 1977.
  */
 final class Programme {
-    private static final double EPSILON = 1e-11;
+    private static final double EPSILON = 1e-9;
+    private static final double PIVOT = 1e-11;
     private static final int STEEPEST_PIVOTS = 200;
     private static final int MOST_PIVOTS = 5000;
 
@@ -22,12 +21,15 @@ final class Programme {
     private final double[][] tableau;
     private final double[][] wishes;
     private final int[] basis;
+    private final boolean[] allowed;
 
     /**
      * @param equations one row an equation: coefficients of the unknowns, then the right side
      * @param costs one row a wish, most important first: what one more of each unknown costs
+     * @param allowed which unknowns may differ from zero
      */
-    Programme(double[][] equations, double[][] costs) {
+    Programme(double[][] equations, double[][] costs, boolean[] allowed) {
+        this.allowed = allowed;
         rows = equations.length;
         unknowns = equations[0].length - 1;
         columns = unknowns + rows;
@@ -47,12 +49,17 @@ final class Programme {
 
     private double[] withSlackOfItsOwn(double[] equation, int row) {
         double[] full = new double[columns + 1];
-        double sign = equation[unknowns] < 0.0 ? -1.0 : 1.0;
+        double largest = 0.0;
         for (int j = 0; j < unknowns; j++) {
-            full[j] = sign * equation[j];
+            largest = Math.max(largest, Math.abs(equation[j]));
+        }
+        // Rows of like size, so that one tolerance serves them all.
+        double by = (equation[unknowns] < 0.0 ? -1.0 : 1.0) / (largest > 0.0 ? largest : 1.0);
+        for (int j = 0; j < unknowns; j++) {
+            full[j] = by * equation[j];
         }
         full[unknowns + row] = 1.0;
-        full[columns] = sign * equation[unknowns];
+        full[columns] = by * equation[unknowns];
         return full;
     }
 
@@ -90,11 +97,22 @@ final class Programme {
         return -wishes[0][columns];
     }
 
+    /** Returns which unknowns the corner rests on; all others are zero. */
+    boolean[] support() {
+        boolean[] support = new boolean[unknowns];
+        for (int column : basis) {
+            if (column < unknowns) {
+                support[column] = true;
+            }
+        }
+        return support;
+    }
+
     private int entering(int wish, int pivots) {
         int best = -1;
         double steepest = -EPSILON;
         for (int j = 0; j < unknowns; j++) {
-            if (wishes[wish][j] < steepest && leavesEarlierWishesAlone(wish, j)) {
+            if (allowed[j] && wishes[wish][j] < steepest && leavesEarlierWishesAlone(wish, j)) {
                 if (pivots > STEEPEST_PIVOTS) {
                     return j;
                 }
@@ -119,7 +137,7 @@ final class Programme {
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < rows; i++) {
             double coefficient = tableau[i][column];
-            if (coefficient > 1e-10) {
+            if (coefficient > PIVOT) {
                 double ratio = Math.max(0.0, tableau[i][columns]) / coefficient;
                 if (ratio < least || (ratio == least && best >= 0 && basis[i] < basis[best])) {
                     least = ratio;
@@ -160,10 +178,5 @@ final class Programme {
         for (int j = 0; j < target.length; j++) {
             target[j] -= factor * row[j];
         }
-    }
-
-    @Override
-    public String toString() {
-        return Arrays.deepToString(tableau);
     }
 }

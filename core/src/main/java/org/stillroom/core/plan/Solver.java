@@ -24,6 +24,7 @@ final class Solver {
     private static final double[] FIRST_GUESS = firstGuess();
 
     private static final double CONVERGED = 1e-13;
+    private static final int ROUNDS_BEFORE_KEEPING = 12;
     private static final int MOST_ROUNDS = 60;
     /** Below this a figure is not missed in proportion to itself: 1 % vol, 10 g/L, 1 g/L, in the order of {@link Asked}. */
     private static final double[] SMALL = {0.0, 1.0, 10.0, 1.0};
@@ -190,28 +191,85 @@ final class Solver {
         return row;
     }
 
+    /**
+     * Rounds of Newton's method, each a linear programme. Where two corners cost nearly the same the programme may swing between
+     * them for ever; then each of the two is kept by itself, and the better one is the answer.
+     */
     private Solution solve() {
-        double[] partial = new double[Substance.COUNT];
-        VolumeModel.partialVolumes(FIRST_GUESS, partial);
         double[][] costs = costs();
-        Solution last = null;
-        double off = Double.POSITIVE_INFINITY;
-        for (int round = 0; round < MOST_ROUNDS; round++) {
-            Solution next = solveWith(partial, costs);
-            double[] total = total(next.grams());
-            double volume = VolumeModel.partialVolumes(total, partial);
-            double change = Math.abs(volume - next.millilitres());
-            boolean settled = change <= CONVERGED * volume || (change >= off && change <= 1e-11 * volume);
-            off = change;
-            last = next;
-            if (settled) {
-                return last;
+        boolean[] everything = new boolean[unknowns];
+        Arrays.fill(everything, true);
+        Newton free = new Newton(costs, everything, FIRST_GUESS);
+        if (free.settles(ROUNDS_BEFORE_KEEPING)) {
+            return free.solution;
+        }
+        Newton one = new Newton(costs, free.support, free.grams());
+        Newton other = new Newton(costs, free.supportBefore, free.grams());
+        boolean oneSettles = one.settles(MOST_ROUNDS);
+        boolean otherSettles = other.settles(MOST_ROUNDS);
+        if (!oneSettles && !otherSettles) {
+            throw new ArithmeticException("the plan does not settle: the volume still moves by " + one.off + " mL");
+        }
+        return !otherSettles || (oneSettles && one.isNoWorseThan(other)) ? one.solution : other.solution;
+    }
+
+    /** One course of Newton's method over the unknowns that are allowed to differ from zero. */
+    private final class Newton {
+        private final double[][] costs;
+        private final boolean[] allowed;
+        private final double[] partial = new double[Substance.COUNT];
+        private Solution solution;
+        private boolean[] support;
+        private boolean[] supportBefore;
+        private double cost;
+        private double off = Double.POSITIVE_INFINITY;
+
+        Newton(double[][] costs, boolean[] allowed, double[] near) {
+            this.costs = costs;
+            this.allowed = allowed;
+            this.support = allowed;
+            this.supportBefore = allowed;
+            this.solution = new Solution(new double[problem.lines().length], 0.0, Double.POSITIVE_INFINITY);
+            VolumeModel.partialVolumes(near, partial);
+        }
+
+        boolean settles(int mostRounds) {
+            for (int round = 0; round < mostRounds; round++) {
+                step();
+                double volume = VolumeModel.partialVolumes(grams(), partial);
+                double change = Math.abs(volume - solution.millilitres());
+                boolean settled = change <= CONVERGED * Math.max(volume, 1e-3 * scale)
+                        || (change >= off && change <= 1e-11 * volume);
+                off = change;
+                if (settled) {
+                    return true;
+                }
             }
+            return false;
         }
-        if (last == null || off > 1e-9 * last.millilitres()) {
-            throw new ArithmeticException("the plan does not settle: the volume still moves by " + off + " mL");
+
+        private void step() {
+            double[][] equations = new double[rows.size() + 1][];
+            equations[0] = volumeRow(partial);
+            for (int i = 0; i < rows.size(); i++) {
+                equations[i + 1] = trimmed(rows.get(i));
+            }
+            Programme programme = new Programme(equations, costs, allowed);
+            double[] answer = programme.solve();
+            supportBefore = support;
+            support = programme.support();
+            cost = dot(costs[order.size()], answer);
+            solution = solution(answer, programme.unfulfilled());
         }
-        return last;
+
+        private boolean isNoWorseThan(Newton other) {
+            double difference = solution.missed() - other.solution.missed();
+            return Math.abs(difference) > 1e-12 ? difference < 0.0 : cost <= other.cost;
+        }
+
+        double[] grams() {
+            return total(solution.grams());
+        }
     }
 
     private double[][] costs() {
@@ -235,15 +293,8 @@ final class Solver {
         return costs;
     }
 
-    private Solution solveWith(double[] partial, double[][] costs) {
-        double[][] equations = new double[rows.size() + 1][];
-        equations[0] = volumeRow(partial);
-        for (int i = 0; i < rows.size(); i++) {
-            equations[i + 1] = trimmed(rows.get(i));
-        }
-        Programme programme = new Programme(equations, costs);
-        double[] answer = programme.solve();
-        double missed = programme.unfulfilled();
+    private Solution solution(double[] answer, double unfulfilled) {
+        double missed = unfulfilled;
         for (double[] miss : missing) {
             missed += answer[(int) miss[0]] * miss[2];
         }

@@ -18,6 +18,9 @@ import org.stillroom.core.quantity.Span;
  */
 final class WaysOut {
     private static final double PRECISION = 1e-7;
+    /** A way out goes this part of itself past the edge, so that rounding does not leave it short. */
+    private static final double MARGIN = 1e-6;
+
     private static final int MOST_HALVINGS = 80;
     /** A way out that leaves less than this part of what was asked is none. */
     private static final double NOTHING_LEFT = 1e-3;
@@ -175,6 +178,8 @@ final class WaysOut {
                 fails = middle;
             }
         }
-        return enough;
+        double margin = MARGIN * (enough - from);
+        double past = to > from ? Math.min(to, enough + margin) : Math.max(to, enough + margin);
+        return does.test(past) ? past : Double.valueOf(enough);
     }
 }
