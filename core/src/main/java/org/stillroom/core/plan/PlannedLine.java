@@ -14,8 +14,9 @@ import org.stillroom.core.recipe.Line;
  * @param grams what to take, g
  */
 public record PlannedLine(Line line, Resolved ingredient, double grams) {
+    /** Returns the name as the maker wrote it on the line. */
     public String name() {
-        return ingredient.name();
+        return line.use();
     }
 
     /** Returns the volume at 20 °C in mL, or empty for what is weighed as a solid. */

@@ -107,13 +107,13 @@ final class Shortfall {
         List<String> names = new ArrayList<>();
         for (int i = 0; i < ingredients.size(); i++) {
             Resolved ingredient = ingredients.get(i);
+            String name = recipe.lines().get(i).use();
             Typed<Strength> strength = ingredient.ingredient().strength();
             if (strength != null) {
-                names.add(ingredient.name()
-                        + (ingredient.name().contains(strength.text()) ? "" : " (" + strength.text() + ")"));
+                names.add(name + (name.contains(strength.text()) ? "" : " (" + strength.text() + ")"));
             } else if (ingredient.perGram().sugars() > 0.1
                     || ingredient.perGram().grams(Substance.ETHANOL) > 0.01) {
-                names.add(ingredient.name());
+                names.add(name);
             }
         }
         return names.isEmpty() ? "With these lines" : "With " + joined(names, "and");
@@ -163,7 +163,7 @@ final class Shortfall {
     }
 
     private String name(WayOut way) {
-        return ingredients.get(way.line()).name();
+        return recipe.lines().get(way.line()).use();
     }
 
     private String amount(WayOut way, double times) {
@@ -244,7 +244,7 @@ final class Shortfall {
                 : resolved.perGram().toGrams();
     }
 
-    private static String joined(List<String> words, String last) {
+    static String joined(List<String> words, String last) {
         if (words.size() < 2) {
             return String.join("", words);
         }
