@@ -56,20 +56,24 @@ find_chromium() {
     [ -n "$chromium" ] && [ -x "$chromium" ]
 }
 
-# Runs apt-get as root, through sudo where the person may. Fails where neither is possible.
+# Says whether as_root can work, without asking for anything.
+may_be_root() {
+    [ "$(id -u)" = 0 ] && return 0
+    command -v sudo >/dev/null || return 1
+    sudo -n true 2>/dev/null || { [ -t 0 ] && [ -t 2 ]; }
+}
+
+# Runs a command as root; sudo may ask the person for a password where there is a person to ask.
 as_root() {
     if [ "$(id -u)" = 0 ]; then
         "$@"
-    elif ! command -v sudo >/dev/null; then
-        return 1
-    elif sudo -n true 2>/dev/null; then
-        sudo -n "$@"
-    elif [ -t 0 ] && [ -t 2 ]; then
-        sudo "$@"
     else
-        return 1
+        sudo "$@"
     fi
 }
+
+# apt_get ARGUMENTS...: apt-get that asks nothing and waits for another one to end.
+apt_get() { as_root env DEBIAN_FRONTEND=noninteractive apt-get -q -o DPkg::Lock::Timeout=300 "$@" >&2; }
 
 # install WHAT PACKAGE...: installs the first of the packages that this Debian has, after saying so.
 install() {
@@ -79,16 +83,16 @@ install() {
         say "needs $what, and this machine has no apt-get. Install $what and start again."
         return 1
     fi
-    say "needs $what, which this machine lacks; installing it with apt-get (package $1)."
-    if ! as_root env DEBIAN_FRONTEND=noninteractive apt-get -q -o DPkg::Lock::Timeout=300 update >&2; then
-        say "the package lists could not be brought up to date; going on with those that are there."
+    if ! may_be_root; then
+        say "needs $what, which this machine lacks. As root run: apt-get update && apt-get install $1"
+        return 1
     fi
+    say "needs $what, which this machine lacks; installing it with apt-get (package $1)."
+    apt_get update || say "the package lists could not be brought up to date; going on with those that are there."
     for package in "$@"; do
         [ -n "$(apt-cache madison "$package" 2>/dev/null)" ] || continue
-        if as_root env DEBIAN_FRONTEND=noninteractive \
-            apt-get -q -y -o DPkg::Lock::Timeout=300 install --no-install-recommends "$package" >&2; then
-            return 0
-        fi
+        [ "$package" = "$1" ] || say "this machine has no package $1; installing $package."
+        apt_get -y install --no-install-recommends "$package" && return 0
         break
     done
     say "$what could not be installed. As root run: apt-get update && apt-get install $1"

@@ -34,7 +34,8 @@ class StartScriptTest {
             echo built >>"$BUILDS"
             [ ! -f broken ] || { echo this source is broken; exit 1; }
             sleep 0.2
-            mkdir -p studio/target/lib
+            mkdir -p studio/target
+            [ -f incomplete ] || mkdir -p studio/target/lib
             echo jar >studio/target/stillroom.jar
             """;
 
@@ -138,6 +139,15 @@ class StartScriptTest {
         Files.createFile(tree.resolve("broken"));
         assertThat(start().exit()).isEqualTo(70);
         assertThat(start().out()).isEmpty();
+    }
+
+    @Test
+    void aBuildThatCannotBeKeptWholeIsNotKept() throws Exception {
+        Files.createFile(tree.resolve("incomplete"));
+        assertThat(start().exit()).isEqualTo(70);
+        assertThat(tree.resolve(".build/app")).doesNotExist();
+        Files.delete(tree.resolve("incomplete"));
+        assertThat(start().exit()).isZero();
     }
 
     @Test
