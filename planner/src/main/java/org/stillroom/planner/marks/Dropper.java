@@ -36,7 +36,7 @@ record Dropper(String name) implements Instrument {
     private Take take(Portion portion, long count) {
         String words = count + (count == 1 ? " drop" : " drops");
         List<Reading.Filling> fillings = List.of();
-        Reading reading = new Reading(new Drops(count), count, "drops", name, fillings, words);
+        Reading reading = Reading.rounded(new Drops(count), (double) count, "drops", name, fillings, words);
         double grams = count * portion.gramsPerDrop();
         double part = portion.dropWeighed() ? WEIGHED_DROPPER : OfficialDropper.RELATIVE_DOUBT;
         return new Take(reading, grams, part * grams, 0.5 * portion.gramsPerDrop(), false, Source.SURFACE_TENSION);

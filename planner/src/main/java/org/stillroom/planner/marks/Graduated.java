@@ -66,7 +66,7 @@ record Graduated(
         double value = onDecimals(mark * step);
         List<Reading.Filling> fillings = fillings(mark);
         Amount amount = weighs ? new Mass(value) : new Volume(value);
-        Reading reading = new Reading(amount, value, unit(), name, fillings, words(fillings));
+        Reading reading = Reading.rounded(amount, value, unit(), name, fillings, words(fillings));
         int times = Math.max(1, reading.timesFilled());
         double fixed = tolerance.fixed() * times;
         double error = Math.max(fixed, tolerance.part() * value);

@@ -7,7 +7,6 @@ import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.plan.Plan;
 import org.stillroom.core.plan.PlannedLine;
 import org.stillroom.core.quantity.Mass;
-import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Temperature;
 import org.stillroom.core.quantity.Typed;
 import org.stillroom.core.recipe.LineAmount;
@@ -104,7 +103,7 @@ public final class Measuring {
     }
 
     private static MeasuredLine nothing(PlannedLine line) {
-        Reading none = new Reading(new Mass(0.0), 0.0, "g", "", List.of(), "none");
+        Reading none = Reading.offTheMarks(new Mass(0.0), "", "0 g", Reading.Manner.NOTHING);
         return new MeasuredLine(line, none, line.grams(), 0.0, null);
     }
 
@@ -116,11 +115,8 @@ public final class Measuring {
 
     private MeasuredLine rounded(Rounding.Choice choice, Take take) {
         add(SmallDose.of(where(choice.line()), choice.portion(), take, plan.millilitres()));
-        return measured(choice.portion(), take.reading(), take.grams(), take);
-    }
-
-    private static MeasuredLine measured(Portion portion, Reading reading, double grams, Take take) {
-        return new MeasuredLine(portion.line(), reading, grams, take.toleranceGrams(), take.source());
+        return new MeasuredLine(
+                choice.portion().line(), take.reading(), take.grams(), take.toleranceGrams(), take.source());
     }
 
     private void add(@Nullable Finding finding) {
@@ -132,15 +128,16 @@ public final class Measuring {
     private MeasuredLine typed(int line) {
         TypedAmount typed = TypedAmount.of(plan.lines().get(line));
         Portion portion = Portion.of(plan.lines().get(line), Temperature.TWENTY_CELSIUS);
-        Instrument instrument = typed.shownBy(bench, portion);
-        boolean shown = instrument != null;
-        Instrument used = instrument == null ? bench.forLine(portion, where(line)) : instrument;
+        Instrument shows = typed.shownBy(bench, portion);
+        Instrument used = shows == null ? bench.forLine(portion, where(line)) : shows;
         Take nearest = used.nearest(portion);
-        if (!shown && !typed.isAll()) {
+        if (shows == null && typed.manner() == Reading.Manner.AS_TYPED) {
             findings.add(notOnTheMarks(line, typed.words(), nearest.reading()));
         }
         add(SmallDose.of(where(line), portion, nearest, plan.millilitres()));
-        return measured(portion, typed.reading(nearest.reading()), portion.grams(), nearest);
+        double tolerance = nearest.toleranceGrams() + (shows == null ? nearest.halfMarkGrams() : 0.0);
+        Reading reading = shows == null ? typed.offTheMarks(used) : typed.reading(nearest.reading());
+        return new MeasuredLine(portion.line(), reading, portion.grams(), tolerance, nearest.source());
     }
 
     private Finding notOnTheMarks(int line, String text, Reading nearest) {
@@ -151,8 +148,6 @@ public final class Measuring {
                 "not on the marks",
                 "None of your measures shows " + text + "; on " + nearest.instrument() + " it is nearest to "
                         + nearest.words() + ".",
-                QuantityWords.metric(nearest.amount()).equals(text)
-                        ? ""
-                        : "Write the amount as your measure shows it, and the plan counts with that.");
+                "Write the amount as your measure shows it, and the plan counts with that.");
     }
 }

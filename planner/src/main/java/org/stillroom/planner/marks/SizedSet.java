@@ -134,7 +134,7 @@ record SizedSet(
         }
         double volume = combination.millilitres();
         String words = fillings.isEmpty() ? "none" : Pours.inWords(fillings);
-        Reading reading = new Reading(new Volume(volume), volume / unitMillilitres, unit, name, fillings, words);
+        Reading reading = Reading.rounded(new Volume(volume), volume / unitMillilitres, unit, name, fillings, words);
         double fixed = perPour.millilitres() * combination.pours();
         double density = portion.gramsPerMillilitre().orElseThrow();
         double error = Math.max(fixed, part * volume);

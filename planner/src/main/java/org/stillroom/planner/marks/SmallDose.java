@@ -3,7 +3,6 @@ package org.stillroom.planner.marks;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.QuantityWords;
-import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Source;
@@ -32,8 +31,8 @@ final class SmallDose {
                 "dose-too-small",
                 Severity.CAUTION,
                 where,
-                "too small to measure",
                 "",
+                "too small to measure",
                 QuantityWords.metric(new Mass(portion.grams())) + " of " + name + " are too little for "
                         + take.reading().instrument() + ", which may be off by "
                         + QuantityWords.fixed(100.0 * error / portion.grams(), 0) + " % there.",
@@ -58,7 +57,9 @@ final class SmallDose {
         }
         if (!batchDoesNotHelp) {
             double litres = Math.ceil(batchMillilitres * factor / 100.0) / 10.0;
-            words.append("; or make at least ").append(QuantityWords.metric(Volume.litres(litres)));
+            words.append("; or make at least ")
+                    .append(QuantityWords.fixed(litres, 1))
+                    .append(" L");
         }
         return words.append(".").toString();
     }

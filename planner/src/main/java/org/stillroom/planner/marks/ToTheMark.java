@@ -44,8 +44,7 @@ final class ToTheMark {
             findings.add(tooSmall(where, vessel));
         }
         String name = vessel == null ? "vessel" : vessel.name();
-        Reading reading = new Reading(
-                new Volume(plan.millilitres()), plan.millilitres(), "mL", name, List.of(), "to the mark, " + mark());
+        Reading reading = Reading.offTheMarks(new Volume(plan.millilitres()), name, mark(), Reading.Manner.TO_THE_MARK);
         double density = line.ingredient().gramsPerMillilitre().orElse(1.0);
         Source source = vessel == null ? Source.USUAL_TOLERANCES : vessel.source();
         return new MeasuredLine(line, reading, grams, tolerance * density, source);

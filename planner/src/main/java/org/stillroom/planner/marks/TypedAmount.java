@@ -5,6 +5,7 @@ import org.stillroom.core.plan.PlannedLine;
 import org.stillroom.core.quantity.Amount;
 import org.stillroom.core.quantity.Drops;
 import org.stillroom.core.quantity.Mass;
+import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Typed;
 import org.stillroom.core.recipe.LineAmount;
 
@@ -13,19 +14,23 @@ import org.stillroom.core.recipe.LineAmount;
  *
  * @param amount what is taken
  * @param words as typed
- * @param isAll whether it is whatever there is
+ * @param manner as typed, or all
  */
-record TypedAmount(Amount amount, String words, boolean isAll) {
+record TypedAmount(Amount amount, String words, Reading.Manner manner) {
     private static final double SAME = 1e-6;
 
     static TypedAmount of(PlannedLine line) {
         if (line.line().amount() instanceof LineAmount.Fixed fixed) {
-            return new TypedAmount(fixed.amount().value(), fixed.amount().text(), false);
+            return new TypedAmount(fixed.amount().value(), fixed.amount().text(), Reading.Manner.AS_TYPED);
         }
         Typed<Amount> atHand = line.ingredient().ingredient().atHand();
         return atHand == null
-                ? new TypedAmount(new Mass(line.grams()), "all of it", true)
-                : new TypedAmount(atHand.value(), "all of it (" + atHand.text() + ")", true);
+                ? all(new Mass(line.grams()), QuantityWords.metric(new Mass(line.grams())))
+                : all(atHand.value(), atHand.text());
+    }
+
+    private static TypedAmount all(Amount amount, String words) {
+        return new TypedAmount(amount, words, Reading.Manner.ALL);
     }
 
     /** Returns the instrument that shows just this amount, the most exact where several do, or null. */
@@ -58,6 +63,12 @@ record TypedAmount(Amount amount, String words, boolean isAll) {
 
     /** Returns the reading in the maker's own words. */
     Reading reading(Reading nearest) {
-        return new Reading(amount, nearest.value(), nearest.unit(), nearest.instrument(), nearest.fillings(), words);
+        return new Reading(
+                amount, nearest.value(), nearest.unit(), nearest.instrument(), nearest.fillings(), words, manner);
+    }
+
+    /** Returns the reading where the instrument has no mark for it. */
+    Reading offTheMarks(Instrument instrument) {
+        return Reading.offTheMarks(amount, instrument.name(), words, manner);
     }
 }
