@@ -1,0 +1,140 @@
+package org.stillroom.studio.usecase;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.blend.Blend;
+import org.stillroom.core.ingredient.Resolved;
+import org.stillroom.core.liquid.Figures;
+import org.stillroom.core.liquid.Liquid;
+import org.stillroom.core.plan.Bands;
+import org.stillroom.core.plan.MixingOrder;
+import org.stillroom.core.plan.MixingStep;
+import org.stillroom.core.plan.Plan;
+import org.stillroom.core.plan.Planner;
+import org.stillroom.core.plan.Planning;
+import org.stillroom.core.plan.Spread;
+import org.stillroom.core.plan.Taken;
+import org.stillroom.core.quantity.Span;
+import org.stillroom.core.quantity.Temperature;
+import org.stillroom.core.quantity.Volume;
+import org.stillroom.core.recipe.LineAmount;
+import org.stillroom.core.recipe.Making;
+import org.stillroom.core.recipe.Scaling;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
+import org.stillroom.core.reference.Workings;
+import org.stillroom.planner.marks.Measured;
+import org.stillroom.planner.marks.MeasuredLine;
+import org.stillroom.planner.marks.Measuring;
+import org.stillroom.studio.recipefile.StagedRecipe;
+
+/** Works out a recipe: exact amounts, amounts for the instruments, figures, doubt, the order of mixing. */
+public final class PlanRecipe {
+    /** The same recipe gives the same doubt each time. */
+    private static final long SEED = 20;
+
+    private PlanRecipe() {}
+
+    /** What comes of it. */
+    public sealed interface Outcome {
+        /** There is a plan to work from, whether or not it meets the target. */
+        record Worked(WorkedPlan plan) implements Outcome {}
+
+        /** The recipe does not say enough, or asks for what cannot be. */
+        record Refused(List<Finding> problems) implements Outcome {
+            public Refused {
+                problems = List.copyOf(problems);
+            }
+        }
+    }
+
+    /** Returns the recipe and its stages as the planner takes them. */
+    public static Making making(StagedRecipe staged) {
+        Map<String, Making> stages = new HashMap<>();
+        staged.sources().forEach((from, source) -> stages.put(from, making(source)));
+        return new Making(staged.recipe(), stages);
+    }
+
+    /**
+     * Returns the recipe worked out.
+     *
+     * @param makes the volume to make at 20 °C in place of the recipe's own, or null
+     * @param workings takes the steps by which the figures of the finished liquid come about
+     */
+    public static Outcome answer(Making making, @Nullable Volume makes, Workings workings) {
+        if (makes == null) {
+            return answer(making, workings);
+        }
+        if (making.recipe().lines().stream().anyMatch(line -> line.amount() instanceof LineAmount.All)) {
+            return new Outcome.Refused(List.of(Finding.of(
+                    "all-cannot-be-scaled",
+                    Severity.STOP,
+                    "--makes",
+                    "cannot be",
+                    "The recipe takes all of what there is of an ingredient, so that its size is not free.",
+                    "Leave out the size, or give that line an amount of its own.")));
+        }
+        Span own = making.recipe().target().millilitres();
+        if (own == null) {
+            return scaledFromItsOwnSize(making, makes, workings);
+        }
+        double factor = makes.millilitres() / (0.5 * (own.low() + own.high()));
+        return answer(Scaling.asking(Scaling.times(making, factor), makes), workings);
+    }
+
+    private static Outcome scaledFromItsOwnSize(Making making, Volume makes, Workings workings) {
+        Planning asWritten = Planner.plan(making);
+        if (asWritten instanceof Planning.Refused refused) {
+            return new Outcome.Refused(refused.problems());
+        }
+        double own = ((Planning.Planned) asWritten).plan().millilitres();
+        Making scaled = Scaling.times(making, makes.millilitres() / own);
+        boolean open = making.recipe().lines().stream().noneMatch(line -> line.amount() instanceof LineAmount.Fixed);
+        return answer(open ? Scaling.asking(scaled, makes) : scaled, workings);
+    }
+
+    private static Outcome answer(Making making, Workings workings) {
+        Planning planning = Planner.plan(making);
+        if (planning instanceof Planning.Refused refused) {
+            return new Outcome.Refused(refused.problems());
+        }
+        return new Outcome.Worked(worked(((Planning.Planned) planning).plan(), workings));
+    }
+
+    private static WorkedPlan worked(Plan plan, Workings workings) {
+        Measured measured = Measuring.of(plan);
+        Figures figures = Liquid.figures(plan.liquid(), Temperature.TWENTY_CELSIUS, workings);
+        List<MixingStep> steps = MixingOrder.of(plan);
+        List<Integer> order =
+                steps.stream().flatMap(step -> step.lines().stream()).toList();
+        Bands bands = Spread.of(plan, taken(measured), SEED, Spread.DRAWS);
+        Blend blend = Blend.of(plan.lines().stream()
+                .map(line -> line.ingredient().perGram().times(line.grams()))
+                .toList());
+        List<WorkedPlan.WorkedStage> stages = plan.stages().stream()
+                .map(stage -> new WorkedPlan.WorkedStage(stage, worked(stage.plan(), Workings.NONE)))
+                .toList();
+        List<Finding> findings = new ArrayList<>(plan.findings());
+        findings.addAll(figures.findings());
+        findings.addAll(measured.findings());
+        return new WorkedPlan(
+                plan, figures, measured, bands, blend, steps, measured.runningTotal(order), stages, findings);
+    }
+
+    private static List<Taken> taken(Measured measured) {
+        return measured.lines().stream().map(PlanRecipe::taken).toList();
+    }
+
+    private static Taken taken(MeasuredLine line) {
+        Resolved ingredient = line.exact().ingredient();
+        if (line.exact().line().amount() instanceof LineAmount.MakeUp) {
+            double perMillilitre = ingredient.gramsPerMillilitre().orElse(1.0);
+            return new Taken(line.grams(), line.toleranceGrams() / perMillilitre);
+        }
+        double ofDensity = line.reading().isByVolume() ? line.grams() * ingredient.relativeDensityDoubt() : 0.0;
+        return new Taken(line.grams(), line.toleranceGrams() + ofDensity);
+    }
+}

@@ -1,0 +1,49 @@
+package org.stillroom.studio.usecase;
+
+import java.util.List;
+import org.stillroom.core.blend.Blend;
+import org.stillroom.core.liquid.Figures;
+import org.stillroom.core.plan.Bands;
+import org.stillroom.core.plan.MixingStep;
+import org.stillroom.core.plan.Plan;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.planner.marks.Measured;
+
+/**
+ * A plan with everything that a maker works from.
+ *
+ * @param plan the exact amounts
+ * @param figures the finished liquid of the exact amounts, at 20 °C
+ * @param measured the amounts as the instruments allow, and what rounding did
+ * @param bands where the figures will lie in nine batches of ten
+ * @param blend how much it shrinks and warms
+ * @param steps the order of mixing
+ * @param runningTotals what an untared scale shows, in the order of mixing
+ * @param stages the stages that come first, each worked out in the same way
+ * @param findings everything to know about it, its stages' own excepted
+ */
+public record WorkedPlan(
+        Plan plan,
+        Figures figures,
+        Measured measured,
+        Bands bands,
+        Blend blend,
+        List<MixingStep> steps,
+        List<Measured.RunningTotal> runningTotals,
+        List<WorkedStage> stages,
+        List<Finding> findings) {
+    public WorkedPlan {
+        steps = List.copyOf(steps);
+        runningTotals = List.copyOf(runningTotals);
+        stages = List.copyOf(stages);
+        findings = List.copyOf(findings);
+    }
+
+    /**
+     * A stage that comes first.
+     *
+     * @param stage what it leaves for the recipe that uses it
+     * @param worked how it is made
+     */
+    public record WorkedStage(Plan.StagePlan stage, WorkedPlan worked) {}
+}
