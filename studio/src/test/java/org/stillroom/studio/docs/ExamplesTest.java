@@ -140,10 +140,10 @@ class ExamplesTest {
             if (line.startsWith("```")) {
                 block = !block;
                 shown = new ArrayList<>();
-            } else if (block && line.matches("\\$ (\\./)?stillroom .*")) {
+            } else if (block && line.matches("\\$ (\\./)?stillroom( .*)?")) {
                 shown = new ArrayList<>();
                 String place = ROOT.relativize(document) + ":" + number;
-                examples.add(new Example(place, line.substring(line.indexOf("stillroom ") + 10), shown));
+                examples.add(new Example(place, line.replaceFirst("^\\$ (\\./)?stillroom ?", ""), shown));
             } else if (block) {
                 shown.add(line.stripTrailing());
             }
