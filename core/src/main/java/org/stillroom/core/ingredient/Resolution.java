@@ -267,7 +267,7 @@ public record Resolution(@Nullable Resolved resolved, List<Finding> findings) {
                 ingredient.name(),
                 "",
                 "assumed",
-                ingredient.name() + " is counted as " + asWhat + ".",
+                "It is counted as " + asWhat + ".",
                 "a typical value, not your lot's",
                 "Write its contents if you know them.",
                 null,

@@ -112,7 +112,7 @@ public final class MixingOrder {
         }
         if (strong.size() > 1) {
             List<Integer> others = strong.subList(1, strong.size());
-            add(others, "Add " + names(others) + ", the strongest first.", "");
+            add(others, "Add " + names(others) + (others.size() > 1 ? ", the strongest first." : "."), "");
         }
     }
 
@@ -150,6 +150,7 @@ public final class MixingOrder {
                     "Crystals do not dissolve in strong spirit; hot syrup would drive alcohol off.");
             return;
         }
+        rest();
         add(
                 both,
                 "Add " + names(crystals) + " and shake now and then until nothing is left at the bottom.",

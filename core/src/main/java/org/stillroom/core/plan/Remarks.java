@@ -2,6 +2,8 @@ package org.stillroom.core.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.quantity.Typed;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.recipe.LineAmount;
@@ -29,7 +31,7 @@ final class Remarks {
                 remarks.add(notNeeded(where, line));
             }
             if (line.line().amount() instanceof LineAmount.MakeUp) {
-                remarks.add(toTheMark(where));
+                remarks.add(toTheMark(where, line));
             }
         }
         addVessel(remarks, recipe.vessel(), millilitres);
@@ -46,18 +48,21 @@ final class Remarks {
                 "Leave it out, or name an aim such as use up " + line.name() + ".");
     }
 
-    private static Finding toTheMark(String where) {
+    private static Finding toTheMark(String where, PlannedLine line) {
+        boolean bringsAlcohol = line.ingredient().perGram().grams(Substance.ETHANOL) > 0.0;
         return Finding.of(
                 "made-up-to-the-mark",
                 Severity.NOTE,
                 where,
                 "volume is what is measured",
-                "The volume is measured, so that it and the alcohol poured fix the strength, whatever the sugar's error.",
+                bringsAlcohol
+                        ? "The volume is measured, not how much " + line.name() + " goes in."
+                        : "The volume is measured, so that it and the alcohol poured fix the strength, whatever the"
+                                + " sugar's error.",
                 "Fill to the mark only when all is dissolved and at room temperature.");
     }
 
-    private static void addVessel(
-            List<Finding> remarks, @org.jspecify.annotations.Nullable Typed<Volume> vessel, double millilitres) {
+    private static void addVessel(List<Finding> remarks, @Nullable Typed<Volume> vessel, double millilitres) {
         if (vessel == null) {
             return;
         }

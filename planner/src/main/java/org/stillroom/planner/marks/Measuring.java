@@ -134,7 +134,10 @@ public final class Measuring {
         if (shows == null && typed.manner() == Reading.Manner.AS_TYPED) {
             findings.add(notOnTheMarks(line, typed.words(), nearest.reading()));
         }
-        add(SmallDose.of(where(line), portion, nearest, plan.millilitres()));
+        // Who writes "1 cup" has chosen the cup: the spread tells what it leaves open.
+        if (!(shows instanceof SizedSet)) {
+            add(SmallDose.of(where(line), portion, nearest, plan.millilitres()));
+        }
         double tolerance = nearest.toleranceGrams() + (shows == null ? nearest.halfMarkGrams() : 0.0);
         Reading reading = shows == null ? typed.offTheMarks(used) : typed.reading(nearest.reading());
         return new MeasuredLine(portion.line(), reading, portion.grams(), tolerance, nearest.source());

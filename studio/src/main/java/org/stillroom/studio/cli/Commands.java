@@ -9,6 +9,11 @@ public final class Commands {
     public static List<Entry> all() {
         return List.of(
                 new Entry(
+                        "plan",
+                        "Amounts that land on a recipe's target, how sure they are, and how to make it.",
+                        "stillroom plan examples/quince-and-bay.yaml",
+                        PlanCommand::new),
+                new Entry(
                         "liquid",
                         "Every figure of a liquid from what is in it: volume, density, strength, sugar, and more.",
                         "stillroom liquid --ethanol 300g --water 600g --sucrose 200g",

@@ -1,0 +1,296 @@
+package org.stillroom.studio.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.liquid.DoubtWord;
+import org.stillroom.core.liquid.Essentials;
+import org.stillroom.core.liquid.Estimate;
+import org.stillroom.core.plan.Band;
+import org.stillroom.core.plan.MixingStep;
+import org.stillroom.core.plan.Plan;
+import org.stillroom.core.quantity.Mass;
+import org.stillroom.core.quantity.QuantityWords;
+import org.stillroom.core.quantity.Typed;
+import org.stillroom.core.quantity.Volume;
+import org.stillroom.core.quantity.Wait;
+import org.stillroom.core.recipe.Loss;
+import org.stillroom.core.recipe.StartingPoints;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
+import org.stillroom.planner.explore.Exploration;
+import org.stillroom.planner.marks.Measured;
+import org.stillroom.planner.marks.MeasuredLine;
+import org.stillroom.planner.shopping.Money;
+import org.stillroom.planner.shopping.ShoppingList;
+import org.stillroom.studio.usecase.WorkedPlan;
+
+/** A plan for a person: what to take, what it will be and how sure, what to do, what to know. */
+final class PlanPage {
+    private final PlanAnswer answer;
+    private final Page page;
+
+    PlanPage(PlanAnswer answer, Page page) {
+        this.answer = answer;
+        this.page = page;
+    }
+
+    void print() {
+        for (WorkedPlan.WorkedStage stage : answer.worked().stages()) {
+            stage(stage);
+        }
+        plan(answer.worked());
+        if (answer.exploration() != null) {
+            exploration(answer.exploration());
+        }
+        if (answer.shopping() != null) {
+            shopping(answer.shopping());
+        }
+        for (Finding finding : answer.notes()) {
+            finding(finding);
+        }
+        for (Finding finding : answer.worked().findings()) {
+            if (finding.severity() != Severity.STOP) {
+                finding(finding);
+            }
+        }
+    }
+
+    private void finding(Finding finding) {
+        page.blank();
+        page.finding(finding);
+    }
+
+    private void stage(WorkedPlan.WorkedStage stage) {
+        Plan plan = stage.worked().plan();
+        page.paragraph("First make " + stage.stage().ingredient() + ":");
+        plan(stage.worked());
+        Typed<Wait> rest = plan.recipe().rest();
+        Typed<Loss> loss = plan.recipe().loss();
+        page.blank();
+        page.paragraph("Leaves " + millilitres(stage.stage().yieldMillilitres()) + " at 20 °C"
+                + (loss == null ? "" : " after a loss of " + loss.text())
+                + (rest == null ? "" : ", ready after " + rest.text()) + ".");
+        for (Finding finding : stage.worked().findings()) {
+            finding(finding);
+        }
+        page.blank();
+    }
+
+    private void plan(WorkedPlan worked) {
+        page.heading(worked.plan().recipe().title());
+        for (Finding finding : worked.findings()) {
+            if (finding.severity() == Severity.STOP) {
+                finding(finding);
+            }
+        }
+        if (!worked.plan().reached()) {
+            page.blank();
+            page.paragraph("The nearest that can be reached:");
+        }
+        page.blank();
+        amounts(worked);
+        page.blank();
+        figures(worked);
+        page.blank();
+        steps(worked.steps());
+    }
+
+    private void amounts(WorkedPlan worked) {
+        Table table = new Table()
+                .text("in order of mixing")
+                .figure("take")
+                .text("with")
+                .figure(mass("exactly"))
+                .figure(answer.units() == Units.US ? "fl oz at 20 °C" : "mL at 20 °C")
+                .figure(mass("scale not tared"));
+        for (Measured.RunningTotal total : worked.runningTotals()) {
+            MeasuredLine line = worked.measured().lines().get(total.line());
+            String volume = line.exact().millilitres().isPresent()
+                    ? volume(line.exact().millilitres().getAsDouble())
+                    : "–";
+            table.row(
+                    line.name(),
+                    answer.units() == Units.US
+                            ? line.reading().us()
+                            : line.reading().words(),
+                    line.reading().instrument(),
+                    grams(line.exact().grams()),
+                    volume,
+                    grams(total.total()));
+        }
+        page.table(table);
+    }
+
+    private String mass(String what) {
+        return what + (answer.units() == Units.US ? ", oz" : ", g");
+    }
+
+    private String grams(double grams) {
+        return answer.units() == Units.US
+                ? QuantityWords.fixed(grams / Mass.GRAMS_PER_OUNCE, 2)
+                : QuantityWords.fixed(grams, grams < 10.0 ? 2 : 1);
+    }
+
+    private String volume(double millilitres) {
+        return answer.units() == Units.US
+                ? QuantityWords.fixed(millilitres / Volume.MILLILITRES_PER_US_OUNCE, 2)
+                : QuantityWords.fixed(millilitres, millilitres < 10.0 ? 2 : 1);
+    }
+
+    private String millilitres(double millilitres) {
+        return answer.units() == Units.US
+                ? QuantityWords.us(new Volume(millilitres))
+                : QuantityWords.fixed(millilitres, 0) + " mL";
+    }
+
+    private void figures(WorkedPlan worked) {
+        org.stillroom.core.liquid.Figures figures = worked.figures();
+        Table table = new Table()
+                .text("what it will be")
+                .figure("")
+                .text("")
+                .text("doubt")
+                .text("nine times in ten")
+                .text("mostly from");
+        row(
+                table,
+                org.stillroom.core.liquid.Figure.STRENGTH,
+                worked,
+                worked.bands().strength());
+        if (figures.value(org.stillroom.core.liquid.Figure.SUGAR) > 0.0) {
+            row(
+                    table,
+                    org.stillroom.core.liquid.Figure.SUGAR,
+                    worked,
+                    worked.bands().sugar());
+        }
+        if (figures.value(org.stillroom.core.liquid.Figure.ACIDITY) > 0.0) {
+            row(
+                    table,
+                    org.stillroom.core.liquid.Figure.ACIDITY,
+                    worked,
+                    worked.bands().acidity());
+        }
+        row(
+                table,
+                org.stillroom.core.liquid.Figure.VOLUME_20C,
+                worked,
+                worked.bands().volume());
+        row(table, org.stillroom.core.liquid.Figure.DENSITY, worked, null);
+        if (figures.has(org.stillroom.core.liquid.Figure.FREEZING_POINT)) {
+            row(table, org.stillroom.core.liquid.Figure.FREEZING_POINT, worked, null);
+        }
+        page.table(table);
+        startingPoint(StartingPoints.Of.SUGAR, figures.value(org.stillroom.core.liquid.Figure.SUGAR));
+        rounding(worked);
+    }
+
+    private void row(Table table, org.stillroom.core.liquid.Figure figure, WorkedPlan worked, @Nullable Band band) {
+        double value = worked.figures().value(figure);
+        double half = band == null ? worked.figures().doubt(figure) : 0.5 * (band.high() - band.low());
+        int decimals = Math.min(figure.decimals(), 1);
+        String unit = figure.unit().replace("the temperature asked", "20 °C");
+        table.row(
+                figure.label(),
+                Figure.decimals(value, decimals),
+                unit,
+                DoubtWord.of(figure, new Estimate(value, half)).label(),
+                band == null
+                        ? "± " + Figure.decimals(half, decimals)
+                        : Figure.decimals(band.low(), decimals) + " to " + Figure.decimals(band.high(), decimals),
+                band == null ? "the formulas" : band.mostFrom());
+    }
+
+    private void startingPoint(StartingPoints.Of of, double figure) {
+        StartingPoints.Row row = StartingPoints.matching(of, figure);
+        if (row != null) {
+            page.paragraph("Usual for " + row.kind() + ": "
+                    + QuantityWords.plain(row.range().low()) + " to "
+                    + QuantityWords.plain(row.range().high()) + " " + of.unit() + " (common practice, no source).");
+        }
+    }
+
+    private void rounding(WorkedPlan worked) {
+        double strength = worked.measured().effect().strength();
+        double sugar = worked.measured().effect().sugar();
+        double volume = worked.measured().effect().millilitres();
+        page.paragraph("Rounding to what the measures show moves strength by " + Figure.decimals(strength, 2)
+                + " % vol, sugar by " + Figure.decimals(sugar, 1) + " g/L, volume by " + Figure.decimals(volume, 1)
+                + " mL. Mixing shrinks it by " + Figure.decimals(worked.blend().contraction(), 0) + " mL.");
+    }
+
+    private void steps(List<MixingStep> steps) {
+        page.heading("Steps");
+        int number = 1;
+        for (MixingStep step : steps) {
+            page.paragraph(number + ". " + step.what() + (step.why().isEmpty() ? "" : " (" + step.why() + ")"));
+            number++;
+        }
+    }
+
+    private void exploration(Exploration exploration) {
+        page.blank();
+        page.heading("What if the spirit is another");
+        if (exploration.rows().isEmpty()) {
+            page.paragraph("No free line is a spirit, so that there is nothing to change.");
+            return;
+        }
+        Table table = new Table()
+                .figure("% vol")
+                .text("reaches it")
+                .figure("gives % vol")
+                .figure("sugar g/L")
+                .text("amounts, g");
+        for (Exploration.Row row : exploration.rows()) {
+            List<String> amounts = new ArrayList<>();
+            row.lines().forEach(line -> amounts.add(line.name() + " " + grams(line.grams())));
+            @Nullable Essentials result = row.result();
+            table.row(
+                    QuantityWords.plain(row.strength().percent()),
+                    row.reached() ? "yes" : "no",
+                    result == null ? "–" : Figure.decimals(result.strength(), 1),
+                    result == null ? "–" : Figure.decimals(result.sugar(), 1),
+                    String.join(", ", amounts));
+        }
+        page.table(table);
+    }
+
+    private void shopping(ShoppingList list) {
+        page.blank();
+        page.heading("Shopping list");
+        Table table = new Table()
+                .text("")
+                .figure(mass("goes in"))
+                .figure("buy")
+                .figure("costs")
+                .figure(mass("left over"));
+        for (ShoppingList.Item item : list.items()) {
+            String pack = item.pack() == null
+                    ? ""
+                    : item.packs() + " × " + item.pack().text();
+            String buy = item.pack() == null && item.boughtGrams() > 0.0 ? grams(item.boughtGrams()) : pack;
+            table.row(
+                    item.name(),
+                    grams(item.neededGrams()),
+                    item.boughtGrams() > 0.0 ? buy : "nothing",
+                    item.atTheTill() == null ? "not known" : words(item.atTheTill()),
+                    grams(item.leftGrams()));
+        }
+        page.table(table);
+        page.paragraph("What goes in costs " + sum(list.used()) + "; at the till " + sum(list.atTheTill()) + "."
+                + (list.unpriced().isEmpty()
+                        ? ""
+                        : " Without a known price: " + String.join(", ", list.unpriced()) + "."));
+    }
+
+    private static String sum(List<Money> sums) {
+        return sums.isEmpty()
+                ? "nothing that is known"
+                : String.join(" + ", sums.stream().map(PlanPage::words).toList());
+    }
+
+    private static String words(Money money) {
+        return QuantityWords.fixed(money.amount(), 2) + " " + money.currency();
+    }
+}

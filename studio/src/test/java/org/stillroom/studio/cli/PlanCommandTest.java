@@ -1,0 +1,146 @@
+package org.stillroom.studio.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.assertj.core.data.Percentage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+
+/** The plan command as it is typed, on files as makers write them. */
+class PlanCommandTest {
+    private static final String ROOT = "../examples/";
+
+    @TempDir
+    private Path folder;
+
+    private String recipe(String... lines) throws IOException {
+        Path file = folder.resolve("recipe.yaml");
+        Files.writeString(file, "stillroom: 1\ntitle: Test\n" + String.join("\n", lines) + "\n");
+        return file.toString();
+    }
+
+    private static JsonNode line(JsonNode plan, String name) {
+        for (JsonNode line : plan.get("lines")) {
+            if (line.get("name").stringValue().equals(name)) {
+                return line;
+            }
+        }
+        throw new AssertionError("no line " + name);
+    }
+
+    private static double figure(JsonNode plan, String key) {
+        return plan.get("result").get(key).doubleValue();
+    }
+
+    /** Own arithmetic of the task with the same formulas, not a published value; each amount within 0.3 %. */
+    @Test
+    void theHoneyLiqueurOfTheWorkedStory() throws IOException {
+        JsonNode plan = Desk.ask("plan "
+                        + recipe(
+                                "target: {volume: 1.5 L, strength: 32 %, sugar: 180 g/L}",
+                                "ingredients:",
+                                "  - {name: strong spirit, kind: spirit, strength: 70 %}",
+                                "lines:",
+                                "  - {use: honey, amount: free}",
+                                "  - {use: strong spirit, amount: free}",
+                                "  - {use: glycerol, dose: 8 g/L}",
+                                "  - {use: water, amount: free}"))
+                .json();
+        Percentage story = Percentage.withPercentage(0.3);
+        assertThat(line(plan, "honey").get("mass_g").doubleValue()).isCloseTo(360, story);
+        assertThat(line(plan, "strong spirit").get("volume_ml").doubleValue()).isCloseTo(686, story);
+        assertThat(line(plan, "strong spirit").get("mass_g").doubleValue()).isCloseTo(607, story);
+        assertThat(line(plan, "glycerol").get("mass_g").doubleValue()).isCloseTo(12, story);
+        assertThat(line(plan, "water").get("mass_g").doubleValue()).isCloseTo(576, story);
+        assertThat(figure(plan, "density_kg_m3")).isCloseTo(1037, within(0.6));
+        assertThat(figure(plan, "strength_vol_percent")).isCloseTo(32, within(1e-7));
+        assertThat(figure(plan, "sugar_g_per_l")).isCloseTo(180, within(1e-6));
+    }
+
+    /** Own arithmetic of the task with the same formulas, not a published value. */
+    @Test
+    void aFollowerWithOneBottleAndCups() throws IOException {
+        JsonNode plan = Desk.ask("plan "
+                        + recipe(
+                                "target: {volume: 1 L}",
+                                "lines:",
+                                "  - {use: vodka 40 %, amount: 750 ml}",
+                                "  - {use: sugar, amount: 1 cup}",
+                                "  - {use: water, amount: make up}"))
+                .json();
+        assertThat(figure(plan, "strength_vol_percent")).isCloseTo(30, within(1e-7));
+        assertThat(figure(plan, "sugar_g_per_l")).isCloseTo(200, Percentage.withPercentage(0.3));
+        assertThat(line(plan, "sugar").get("volume_ml").isNull()).isTrue();
+        JsonNode sugar = plan.get("spread").get("sugar_g_per_l");
+        assertThat(sugar.get("low").doubleValue()).isLessThan(192);
+        assertThat(sugar.get("high").doubleValue()).isGreaterThan(208);
+    }
+
+    @Test
+    void whatCannotBeReachedEndsWithOneAndSaysWhatWould() throws IOException {
+        Desk.Run run = Desk.type("plan "
+                + recipe(
+                        "target: {volume: 1 L, strength: 37 %, sugar: 210 g/L}",
+                        "lines:", "  - {use: vodka 40 %, amount: free}", "  - {use: sugar, amount: free}")
+                + " --json");
+        assertThat(run.exit()).isEqualTo(1);
+        JsonNode plan = run.json();
+        assertThat(plan.get("reached").booleanValue()).isFalse();
+        JsonNode finding = plan.get("findings").get(0);
+        assertThat(finding.get("severity").stringValue()).isEqualTo("stop");
+        assertThat(finding.get("verdict").stringValue()).isEqualTo("cannot be reached");
+        assertThat(finding.get("message").stringValue()).contains("the most you reach is 34.7 % vol");
+        assertThat(finding.get("remedy").stringValue()).contains("use vodka 40 % of at least 42.6 % vol");
+        assertThat(figure(plan, "sugar_g_per_l")).isCloseTo(210, within(1e-6));
+    }
+
+    @Test
+    void anotherSizeScalesEverythingButWhatIsPerLitre() {
+        JsonNode asWritten = Desk.ask("plan " + ROOT + "quince-and-bay.yaml").json();
+        JsonNode thrice =
+                Desk.ask("plan " + ROOT + "quince-and-bay.yaml --makes 6L").json();
+        assertThat(figure(thrice, "volume_20c_ml")).isCloseTo(6000, within(1e-6));
+        for (String key : new String[] {"strength_vol_percent", "sugar_g_per_l", "acidity_g_per_l"}) {
+            assertThat(figure(thrice, key)).as(key).isCloseTo(figure(asWritten, key), within(1e-6));
+        }
+        for (JsonNode line : asWritten.get("lines")) {
+            String name = line.get("name").stringValue();
+            assertThat(line(thrice, name).get("mass_g").doubleValue())
+                    .as(name)
+                    .isCloseTo(3 * line.get("mass_g").doubleValue(), within(1e-5));
+        }
+    }
+
+    @Test
+    void stepsAndStagesAndShoppingAreToldBothWays() {
+        Desk.Run run = Desk.type("plan " + ROOT
+                + "sea-buckthorn-by-the-dozen.yaml --shopping --what-if-spirit 50%,96% --units us --explain");
+        assertThat(run.exit()).isZero();
+        assertThat(run.out())
+                .contains("fl oz at 20 °C", "Shopping list", "What if the spirit is another", "How this was computed")
+                .contains("OIML R 22");
+        JsonNode staged = Desk.ask("plan " + ROOT + "quince-and-bay.yaml").json();
+        assertThat(staged.get("stages").size()).isEqualTo(2);
+        assertThat(staged.get("stages").get(0).get("yield_ml").doubleValue()).isCloseTo(100, within(0.01));
+    }
+
+    @Test
+    void aFileThatIsNotThereAndOneThatIsNoRecipeAreToldApart() throws IOException {
+        assertThat(Desk.type("plan nowhere.yaml").exit()).isEqualTo(3);
+        Desk.Run run =
+                Desk.type("plan " + recipe("target: {volume: 1 L}", "lines:", "  - {use: moonlight, amount: 3}"));
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.err()).contains("line 5").contains("moonlight");
+        Desk.Run size = Desk.type("plan " + ROOT + "quince-and-bay.yaml --makes 3 --units royal");
+        assertThat(size.exit()).isEqualTo(2);
+        assertThat(size.err()).contains("--makes").contains("--units").contains("Write metric or us.");
+        assertThat(Desk.type("plan " + ROOT + "rhubarb-as-it-came.yaml --makes 3L")
+                        .err())
+                .contains("takes all of what there is");
+    }
+}
