@@ -64,7 +64,7 @@ class MeasuringTest {
                 .sized(MeasureKind.JIGGER)
                 .amount("vodka 40 %", "22.5 ml")
                 .measured();
-        Reading reading = line(measured, "spirit 40 %").reading();
+        Reading reading = line(measured, "vodka 40 %").reading();
         assertThat(reading.fillings()).containsExactly(new Reading.Filling(1, "3/4 oz"));
         assertThat(rules(measured)).doesNotContain("not-on-the-marks");
     }
@@ -77,7 +77,7 @@ class MeasuringTest {
                 .strength("14 %")
                 .free("vodka 40 %", "water")
                 .measured();
-        Reading spirit = line(measured, "spirit 40 %").reading();
+        Reading spirit = line(measured, "vodka 40 %").reading();
         assertThat(spirit.words()).isEqualTo("2 × 45 mL + 22.5 mL".replace("mL", "ml"));
         assertThat(spirit.value()).isCloseTo(112.5, within(1e-9));
         assertThat(spirit.us()).isEqualTo("3.80 fl oz (about 1/2 cup) (2 × 45 ml + 22.5 ml)");
@@ -91,10 +91,10 @@ class MeasuringTest {
                 .strength("14 %")
                 .free("vodka 40 %", "water")
                 .measured();
-        assertThat(line(measured, "spirit 40 %").reading().words()).isEqualTo("1 1/2 cups");
-        assertThat(line(measured, "spirit 40 %").reading().us()).isEqualTo("1 1/2 cups");
-        assertThat(line(measured, "spirit 40 %").reading().unit()).isEqualTo("cup");
-        assertThat(line(measured, "spirit 40 %").reading().value()).isCloseTo(1.5, within(1e-9));
+        assertThat(line(measured, "vodka 40 %").reading().words()).isEqualTo("1 1/2 cups");
+        assertThat(line(measured, "vodka 40 %").reading().us()).isEqualTo("1 1/2 cups");
+        assertThat(line(measured, "vodka 40 %").reading().unit()).isEqualTo("cup");
+        assertThat(line(measured, "vodka 40 %").reading().value()).isCloseTo(1.5, within(1e-9));
     }
 
     @Test
@@ -192,7 +192,7 @@ class MeasuringTest {
                 .strength("20 %")
                 .free("vodka 40 %", "water")
                 .measured();
-        MeasuredLine spirit = line(measured, "spirit 40 %");
+        MeasuredLine spirit = line(measured, "vodka 40 %");
         assertThat(spirit.reading().timesFilled()).isEqualTo(3);
         assertThat(spirit.reading().words()).startsWith("2 × 100 mL + ");
         assertThat(spirit.toleranceGrams())

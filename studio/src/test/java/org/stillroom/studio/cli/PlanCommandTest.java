@@ -100,10 +100,18 @@ class PlanCommandTest {
     }
 
     @Test
-    void anotherSizeScalesEverythingButWhatIsPerLitre() {
-        JsonNode asWritten = Desk.ask("plan " + ROOT + "quince-and-bay.yaml").json();
-        JsonNode thrice =
-                Desk.ask("plan " + ROOT + "quince-and-bay.yaml --makes 6L").json();
+    void anotherSizeScalesEverythingButWhatIsPerLitre() throws IOException {
+        String recipe = recipe(
+                "target: {volume: 2 L, strength: 26 %, sugar: 170 g/L, acidity: 5 g/L}",
+                "lines:",
+                "  - {use: honey, amount: 120 g}",
+                "  - {use: glycerol, dose: 4 g/L}",
+                "  - {use: spirit 96 %, amount: free}",
+                "  - {use: sugar, amount: free}",
+                "  - {use: malic acid, amount: free}",
+                "  - {use: water, amount: free}");
+        JsonNode asWritten = Desk.ask("plan " + recipe).json();
+        JsonNode thrice = Desk.ask("plan " + recipe + " --makes 6L").json();
         assertThat(figure(thrice, "volume_20c_ml")).isCloseTo(6000, within(1e-6));
         for (String key : new String[] {"strength_vol_percent", "sugar_g_per_l", "acidity_g_per_l"}) {
             assertThat(figure(thrice, key)).as(key).isCloseTo(figure(asWritten, key), within(1e-6));
