@@ -57,6 +57,11 @@ public final class Commands {
                         "guide",
                         "Figures to start from: sugar, strength and acid of usual liqueurs.",
                         "stillroom guide",
-                        GuideCommand::new));
+                        GuideCommand::new),
+                new Entry(
+                        "sheet",
+                        "The day sheet of a recipe, as a page or a PDF to print.",
+                        "stillroom sheet examples/caraway-brought-down.yaml --paper letter",
+                        SheetCommand::new));
     }
 }

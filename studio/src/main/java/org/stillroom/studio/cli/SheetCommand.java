@@ -1,0 +1,195 @@
+package org.stillroom.studio.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.quantity.OunceMeaning;
+import org.stillroom.core.quantity.QuantityText;
+import org.stillroom.core.quantity.Volume;
+import org.stillroom.core.reference.Workings;
+import org.stillroom.studio.recipefile.StagedRecipe;
+import org.stillroom.studio.sheet.DaySheet;
+import org.stillroom.studio.sheet.SheetOptions;
+import org.stillroom.studio.usecase.OpenRecipe;
+import org.stillroom.studio.usecase.PlanRecipe;
+import org.stillroom.studio.usecase.WorkedPlan;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Writes the day sheet of a recipe as a page or as a PDF. */
+final class SheetCommand extends Subcommand {
+    @Parameters(paramLabel = "FILE", arity = "1", description = "the recipe")
+    private String file = "";
+
+    @Option(
+            names = "--out",
+            paramLabel = "PATH",
+            description = "where to write it, ending in .html or .pdf; without it the page goes to standard output")
+    private @Nullable String out;
+
+    @Option(names = "--makes", paramLabel = "VOLUME", description = "make this much instead, such as 3L")
+    private @Nullable String makes;
+
+    @Option(names = "--units", paramLabel = "UNITS", description = "metric (the usual) or us")
+    private String units = "metric";
+
+    @Option(names = "--paper", paramLabel = "PAPER", description = "a4 (the usual) or letter")
+    private String paper = "a4";
+
+    @Option(names = "--force", description = "write over a file that is there")
+    private boolean force;
+
+    @Override
+    protected Answer answer(Workings workings) {
+        SheetOptions options = options();
+        Volume volume = volume();
+        WorkedPlan worked = worked(opened(), volume, workings);
+        if (out == null) {
+            return new Shown(DaySheet.html(worked, options), worked);
+        }
+        Path path = path(out);
+        write(path, path.toString().endsWith(".pdf") ? DaySheet.pdf(worked, options) : page(worked, options));
+        return new Written(path, worked);
+    }
+
+    private static byte[] page(WorkedPlan worked, SheetOptions options) {
+        return DaySheet.html(worked, options).getBytes(StandardCharsets.UTF_8);
+    }
+
+    private SheetOptions options() {
+        SheetOptions.Units in = chosen("--units", units, SheetOptions.Units.values());
+        return new SheetOptions(chosen("--paper", paper, SheetOptions.Paper.values()), in);
+    }
+
+    private static <E extends Enum<E>> E chosen(String option, String text, E[] choices) {
+        StringBuilder names = new StringBuilder();
+        for (E choice : choices) {
+            if (choice.name().equalsIgnoreCase(text)) {
+                return choice;
+            }
+            names.append(names.length() == 0 ? "" : " or ").append(choice.name().toLowerCase(Locale.ROOT));
+        }
+        throw Refusal.wrongInput(option, "\"" + text + "\" is not known here.", "Write " + names + ".");
+    }
+
+    private @Nullable Volume volume() {
+        if (makes == null) {
+            return null;
+        }
+        Objections objections = new Objections();
+        Volume volume = objections
+                .take("--makes", new QuantityText(OunceMeaning.US_FLUID).volume(makes))
+                .orElse(null);
+        objections.refuseIfAny();
+        if (volume != null && !(volume.millilitres() > 0.0)) {
+            throw Refusal.wrongInput("--makes", "nothing is to be made.", "Write a volume above 0, such as 3L.");
+        }
+        return volume;
+    }
+
+    private StagedRecipe opened() {
+        OpenRecipe.Outcome outcome = OpenRecipe.at(Path.of(file));
+        if (outcome instanceof OpenRecipe.Outcome.NotFound none) {
+            throw new Refusal(Exit.NOT_FOUND, none.problems());
+        }
+        if (outcome instanceof OpenRecipe.Outcome.Refused refused) {
+            throw new Refusal(Exit.WRONG_INPUT, refused.problems());
+        }
+        return ((OpenRecipe.Outcome.Opened) outcome).recipe();
+    }
+
+    private static WorkedPlan worked(StagedRecipe staged, @Nullable Volume volume, Workings workings) {
+        PlanRecipe.Outcome outcome = PlanRecipe.answer(PlanRecipe.making(staged), volume, workings);
+        if (outcome instanceof PlanRecipe.Outcome.Refused refused) {
+            throw new Refusal(Exit.WRONG_INPUT, refused.problems());
+        }
+        return ((PlanRecipe.Outcome.Worked) outcome).plan();
+    }
+
+    private static Path path(String name) {
+        if (!name.endsWith(".pdf") && !name.endsWith(".html")) {
+            throw Refusal.wrongInput(
+                    "--out", "\"" + name + "\" does not say what to write.", "Let the name end in .html or .pdf.");
+        }
+        return Path.of(name);
+    }
+
+    private void write(Path path, byte[] sheet) {
+        Path folder = path.toAbsolutePath().getParent();
+        if (folder != null && !Files.isDirectory(folder)) {
+            throw Refusal.notFound("--out", "There is no folder " + folder + ".", "Make it first, or name another.");
+        }
+        if (!force && Files.exists(path)) {
+            throw Refusal.wrongInput(
+                    "--out",
+                    "There is a file " + path + " already; it was left as it is.",
+                    "Name another, or add --force.");
+        }
+        try {
+            if (force) {
+                Files.write(path, sheet);
+            } else {
+                Files.write(path, sheet, StandardOpenOption.CREATE_NEW);
+            }
+        } catch (IOException e) {
+            throw Refusal.wrongInput(
+                    "--out",
+                    path + " cannot be written (" + e.getClass().getSimpleName() + ").",
+                    "Name a file in a folder that you may write to.");
+        }
+    }
+
+    /** A sheet for standard output; it says itself whether its amounts reach the target. */
+    private record Shown(String html, WorkedPlan worked) implements Answer {
+        @Override
+        public Fields fields() {
+            return new Fields()
+                    .put("html", html)
+                    .put("reached", worked.plan().reached())
+                    .put("findings", Subcommand.findings(worked.findings()));
+        }
+
+        @Override
+        public void print(Page page) {
+            page.verbatim(html.stripTrailing());
+        }
+
+        @Override
+        public Exit exit() {
+            return ended(worked);
+        }
+    }
+
+    private static Exit ended(WorkedPlan worked) {
+        return worked.plan().reached() ? Exit.DONE : Exit.OUT_OF_REACH;
+    }
+
+    /** A sheet that was written, and whether its amounts reach the target. */
+    private record Written(Path path, WorkedPlan worked) implements Answer {
+        @Override
+        public Fields fields() {
+            return new Fields()
+                    .put("file", path.toString())
+                    .put("reached", worked.plan().reached())
+                    .put("findings", Subcommand.findings(worked.findings()));
+        }
+
+        @Override
+        public void print(Page page) {
+            page.verbatim("Written: " + path);
+            if (!worked.plan().reached()) {
+                page.paragraph("What is asked for cannot be reached; the sheet holds the nearest amounts and says so.");
+            }
+            worked.findings().forEach(page::finding);
+        }
+
+        @Override
+        public Exit exit() {
+            return ended(worked);
+        }
+    }
+}

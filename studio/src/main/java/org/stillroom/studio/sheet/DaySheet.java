@@ -1,0 +1,70 @@
+package org.stillroom.studio.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.stillroom.studio.usecase.WorkedPlan;
+
+/**
+ * The sheet that a maker works from: amounts in the order of mixing, steps, what it will be, what to mind.
+ *
+ * <p>The HTML stands alone: no script, nothing from elsewhere. It is laid out in tables, which paper and screen both have,
+ * and is also what the PDF is made of. It names no day: a ruled gap stands for it.
+ */
+public final class DaySheet {
+    private DaySheet() {}
+
+    /** Returns the sheet as a whole HTML document that is well-formed XML too. */
+    public static String html(WorkedPlan worked, SheetOptions options) {
+        String title = worked.plan().recipe().title();
+        Markup page = new Markup();
+        page.open("html", "lang", "en").open("head");
+        page.empty("meta", "charset", "utf-8");
+        page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
+        page.element("title", "Day sheet: " + title);
+        page.style(Styles.everywhere(options.paper(), title));
+        page.style(Styles.onScreen(), "media", "screen").close();
+        page.open("body").open("main", "class", "leaf");
+        top(page, worked);
+        List<Part> parts = parts(worked);
+        for (Part part : parts) {
+            part.write(page, options);
+        }
+        page.element("p", Caution.STANDING, "class", "end");
+        page.close().close().close();
+        return "<!DOCTYPE html>\n" + page + "\n";
+    }
+
+    /** Returns the sheet as a PDF with its fonts embedded. */
+    public static byte[] pdf(WorkedPlan worked, SheetOptions options) {
+        return Printing.pdf(html(worked, options));
+    }
+
+    private static void top(Markup page, WorkedPlan worked) {
+        page.open("div", "class", "top");
+        page.element("h1", worked.plan().recipe().title());
+        page.open("p").text("Day sheet. Made by ");
+        page.element("span", "", "class", "gap wide").text(" on ").element("span", "", "class", "gap wide");
+        page.text(" batch ").element("span", "", "class", "gap");
+        page.close().close();
+    }
+
+    /** Returns the stages, earliest first, and the recipe itself last. */
+    private static List<Part> parts(WorkedPlan worked) {
+        List<WorkedPlan.WorkedStage> stages = new ArrayList<>();
+        collect(worked, stages);
+        List<Part> parts = new ArrayList<>();
+        int count = stages.size() + 1;
+        for (WorkedPlan.WorkedStage stage : stages) {
+            parts.add(Part.ofStage(stage, parts.size() + 1, count));
+        }
+        parts.add(Part.ofWhole(worked, count));
+        return parts;
+    }
+
+    private static void collect(WorkedPlan worked, List<WorkedPlan.WorkedStage> stages) {
+        for (WorkedPlan.WorkedStage stage : worked.stages()) {
+            collect(stage.worked(), stages);
+            stages.add(stage);
+        }
+    }
+}

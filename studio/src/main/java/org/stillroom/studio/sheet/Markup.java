@@ -1,0 +1,86 @@
+package org.stillroom.studio.sheet;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+
+/** Writes elements so that the result is well-formed as HTML and as XML, whatever text a person typed. */
+final class Markup {
+    private final StringBuilder out = new StringBuilder();
+    private final Deque<String> open = new ArrayDeque<>();
+
+    /** Opens an element; attributes come as name and value in turn. */
+    Markup open(String element, String... attributes) {
+        start(element, attributes).append('>');
+        open.push(element);
+        return this;
+    }
+
+    Markup close() {
+        out.append("</").append(open.pop()).append('>');
+        return this;
+    }
+
+    Markup text(String text) {
+        escape(text);
+        return this;
+    }
+
+    /** Adds an element that holds text alone. */
+    Markup element(String element, String text, String... attributes) {
+        return open(element, attributes).text(text).close();
+    }
+
+    /** Adds an element that never has content, such as {@code meta}. */
+    Markup empty(String element, String... attributes) {
+        start(element, attributes).append(" />");
+        return this;
+    }
+
+    /** Adds a style sheet, which HTML reads as it stands; it must hold nothing that XML would read otherwise. */
+    Markup style(String css, String... attributes) {
+        if (css.indexOf('<') >= 0 || css.indexOf('&') >= 0) {
+            throw new IllegalArgumentException("a style sheet in a page holds neither < nor &");
+        }
+        start("style", attributes).append(">\n").append(css).append("</style>");
+        return this;
+    }
+
+    private StringBuilder start(String element, String... attributes) {
+        out.append('<').append(element);
+        for (int i = 0; i < attributes.length; i += 2) {
+            out.append(' ').append(attributes[i]).append("=\"");
+            escape(attributes[i + 1]);
+            out.append('"');
+        }
+        return out;
+    }
+
+    private void escape(String text) {
+        text.codePoints().forEach(c -> {
+            switch (c) {
+                case '<' -> out.append("&lt;");
+                case '>' -> out.append("&gt;");
+                case '&' -> out.append("&amp;");
+                case '"' -> out.append("&quot;");
+                case '\'' -> out.append("&#39;");
+                default -> out.appendCodePoint(isAllowed(c) ? c : 0xFFFD);
+            }
+        });
+    }
+
+    /** Returns whether XML 1.0 has this character. */
+    private static boolean isAllowed(int c) {
+        boolean control = c < 0x20 && c != '\t' && c != '\n' && c != '\r';
+        boolean surrogate = c >= 0xD800 && c <= 0xDFFF;
+        return !control && !surrogate && c != 0xFFFE && c != 0xFFFF;
+    }
+
+    /** Returns the text; every element must have been closed. */
+    @Override
+    public String toString() {
+        if (!open.isEmpty()) {
+            throw new IllegalStateException("still open: " + open);
+        }
+        return out.toString();
+    }
+}

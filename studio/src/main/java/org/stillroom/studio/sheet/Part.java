@@ -1,0 +1,148 @@
+package org.stillroom.studio.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.plan.Plan;
+import org.stillroom.core.quantity.Temperature;
+import org.stillroom.core.quantity.Typed;
+import org.stillroom.core.recipe.Recipe;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
+import org.stillroom.studio.usecase.WorkedPlan;
+
+/**
+ * One making on the sheet: a stage that comes first, or the recipe itself.
+ *
+ * @param worked what is made
+ * @param stage what it leaves for the recipe that uses it, or null for the recipe itself
+ * @param number its place among the parts, from 1
+ * @param of how many parts there are
+ */
+record Part(WorkedPlan worked, Plan.@Nullable StagePlan stage, int number, int of) {
+
+    static Part ofStage(WorkedPlan.WorkedStage stage, int number, int of) {
+        return new Part(stage.worked(), stage.stage(), number, of);
+    }
+
+    static Part ofWhole(WorkedPlan worked, int of) {
+        return new Part(worked, null, of, of);
+    }
+
+    void write(Markup page, SheetOptions options) {
+        page.open("section", "class", number == 1 ? "part" : "part next");
+        if (of > 1) {
+            page.element("h2", "Part " + number + " of " + of + ": " + recipe().title());
+        }
+        if (stage != null) {
+            leaves(page, stage);
+        }
+        stops(page);
+        new AskedFor(worked, options).write(page);
+        new Amounts(worked, options).write(page, heading());
+        page.element("p", byWeight(), "class", "rule");
+        columns(page, options);
+        blanks(page);
+        page.close();
+    }
+
+    private Recipe recipe() {
+        return worked.plan().recipe();
+    }
+
+    /** Returns the element for headings inside this part: one below the part's own where it has one. */
+    private String heading() {
+        return of > 1 ? "h3" : "h2";
+    }
+
+    private void leaves(Markup page, Plan.StagePlan stage) {
+        Recipe recipe = recipe();
+        String wait = recipe.rest() == null ? "" : " Wait " + recipe.rest().text() + ".";
+        String loss = recipe.loss() == null
+                ? " No loss is reckoned with."
+                : " Loss reckoned with: " + recipe.loss().text() + ".";
+        page.element(
+                "p",
+                "Comes first: it is used as " + stage.ingredient() + "." + wait + loss + " It leaves "
+                        + Told.grams(stage.yieldGrams()) + ", " + Told.millilitres(stage.yieldMillilitres())
+                        + " at 20 °C.",
+                "class",
+                "lead");
+    }
+
+    private void stops(Markup page) {
+        if (of(Severity.STOP).isEmpty()) {
+            return;
+        }
+        page.open("div", "class", "stop");
+        page.open(heading());
+        Mark.OVER.draw(page);
+        page.text(worked.plan().reached() ? " Stop" : " Stop: cannot be reached. These amounts are the nearest.");
+        page.close();
+        List<Finding> stops = of(Severity.STOP);
+        stops.forEach(stop -> page.open("p").element("strong", stop.message()).close());
+        stops.stream()
+                .map(Part::remedy)
+                .filter(remedy -> !remedy.isEmpty())
+                .distinct()
+                .forEach(remedy -> page.element("p", remedy));
+        page.close();
+    }
+
+    private void columns(Markup page, SheetOptions options) {
+        page.open("table", "class", "columns", "role", "presentation")
+                .open("tbody")
+                .open("tr");
+        page.open("td", "class", "left");
+        new Steps(worked).write(page, heading());
+        cautions(page);
+        page.close().open("td", "class", "right");
+        new WhatItWillBe(worked, options).write(page, heading());
+        page.close();
+        page.close().close().close();
+    }
+
+    private void cautions(Markup page) {
+        List<String> texts = new ArrayList<>();
+        of(Severity.CAUTION).forEach(finding -> texts.add(finding.message() + " " + remedy(finding)));
+        Caution.of(worked.plan()).forEach(caution -> texts.add(caution.text()));
+        if (texts.isEmpty()) {
+            return;
+        }
+        page.element(heading(), "To mind").open("ul", "class", "mind");
+        texts.forEach(text -> item(page, text));
+        page.close();
+    }
+
+    private static void item(Markup page, String text) {
+        page.open("li");
+        Mark.NEAR.draw(page);
+        page.element("strong", " " + Mark.NEAR.word() + ". ").text(text);
+        page.close();
+    }
+
+    private List<Finding> of(Severity severity) {
+        return worked.findings().stream()
+                .filter(finding -> finding.severity() == severity)
+                .toList();
+    }
+
+    private static String remedy(Finding finding) {
+        return finding.remedy().isEmpty() ? "" : "What to do: " + finding.remedy();
+    }
+
+    private void blanks(Markup page) {
+        page.element(heading(), "Seen, smelt, changed");
+        String notes = recipe().notes();
+        if (notes != null) {
+            page.element("p", notes, "class", "typed");
+        }
+        page.element("p", "", "class", "blank").element("p", "", "class", "blank");
+    }
+
+    private String byWeight() {
+        Typed<Temperature> room = recipe().room();
+        String degrees = room == null ? "20 °C" : room.text() + ", the room’s";
+        return "Amounts by weight are the ones to follow; volumes to take hold at " + degrees + ".";
+    }
+}

@@ -1,0 +1,61 @@
+package org.stillroom.studio.sheet;
+
+import java.util.List;
+import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.plan.MixingStep;
+import org.stillroom.core.recipe.Recipe;
+import org.stillroom.studio.usecase.WorkedPlan;
+
+/** The steps with their tick boxes, the reason small; among them the measuring when all is in and cool. */
+final class Steps {
+    private final WorkedPlan worked;
+
+    Steps(WorkedPlan worked) {
+        this.worked = worked;
+    }
+
+    void write(Markup page, String heading) {
+        page.element(heading, "Steps").open("ol", "class", "steps");
+        List<MixingStep> steps = worked.steps();
+        int measuring = steps.size() - after();
+        for (int i = 0; i <= steps.size(); i++) {
+            if (i == measuring && !holdsPlants()) {
+                measure(page);
+            }
+            if (i < steps.size()) {
+                step(page, steps.get(i));
+            }
+        }
+        page.close();
+    }
+
+    /** Returns how many steps come after the mixing: the rest, and the maker's own. */
+    private int after() {
+        Recipe recipe = worked.plan().recipe();
+        return recipe.steps().size() + (recipe.rest() == null ? 0 : 1);
+    }
+
+    /** What plants give to the liquid is not in the plan, so that no density can be foretold. */
+    private boolean holdsPlants() {
+        return worked.plan().lines().stream()
+                .map(line -> line.ingredient().kind())
+                .anyMatch(kind -> kind == Kind.FRESH_PLANT || kind == Kind.DRIED_PLANT);
+    }
+
+    private static void step(Markup page, MixingStep step) {
+        page.open("li").element("span", "", "class", "tick").open("div").text(step.what());
+        if (!step.why().isEmpty()) {
+            page.text(" ").element("small", step.why());
+        }
+        page.close().close();
+    }
+
+    private void measure(Markup page) {
+        String expected = Told.figure(worked.measured().result().density() / 1000.0, 4, "g/mL");
+        page.open("li").element("span", "", "class", "tick").open("div");
+        page.text("Measure when cool. Expect " + expected + " at 20 °C. Found ");
+        page.element("span", "", "class", "gap").text(Told.kept(" g/mL at "));
+        page.element("span", "", "class", "gap").text(Told.kept(" °C"));
+        page.close().close();
+    }
+}
