@@ -5,12 +5,11 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.ingredient.Resolved;
 import org.stillroom.core.quantity.Amount;
+import org.stillroom.core.quantity.Dose;
 import org.stillroom.core.quantity.Span;
 import org.stillroom.core.quantity.Typed;
-import org.stillroom.core.recipe.Aim;
 import org.stillroom.core.recipe.Line;
 import org.stillroom.core.recipe.LineAmount;
 import org.stillroom.core.recipe.Recipe;
@@ -57,7 +56,7 @@ final class Balances {
             weights.put(asked, asked.weights(recipe.target().sugarBasis()));
         }
         Problem problem = new Problem(lines.toArray(new Problem.Line[0]), asked(), weights);
-        return new Costs(recipe.aim(), ingredients, findings).putOn(problem);
+        return new Costs(recipe, ingredients, findings).putOn(problem);
     }
 
     private void stop(String rule, String where, String message, String remedy) {
@@ -123,101 +122,53 @@ final class Balances {
                     : fixed(perGram, enough(where, grams, atHand, fixed.amount().text()));
         }
         if (amount instanceof LineAmount.PerLitre dosed) {
-            Typed<Amount> perLitre =
-                    new Typed<>(dosed.dose().text(), dosed.dose().value().perLitre());
-            Double grams = pantry.grams(ingredient, perLitre, "dose");
-            return grams == null ? null : new Problem.Line(perGram, 0.0, grams / 1000.0, 0.0, 0.0, 0.0);
+            return dosed(perGram, ingredient, dosed.dose());
         }
         if (amount instanceof LineAmount.All) {
-            if (atHand == Double.POSITIVE_INFINITY) {
-                stop(
-                        "all-of-what",
-                        where,
-                        "All of " + line.use() + " is asked for, but not said how much there is.",
-                        "Write at hand with the ingredient, such as at hand: 1096 ml.");
-                return null;
-            }
-            return fixed(perGram, atHand);
+            return saidHowMuch(where, line, atHand) ? fixed(perGram, atHand) : null;
         }
-        if (amount instanceof LineAmount.MakeUp && recipe.target().millilitres() == null) {
-            stop(
-                    "make-up-to-what",
-                    where,
-                    line.use() + " is to make up a volume, but no volume is asked for.",
-                    "Write the volume of the mark under target: volume.");
-            return null;
+        boolean possible = amount instanceof LineAmount.Free || saidToWhat(where, line);
+        return possible ? new Problem.Line(perGram, 0.0, 0.0, atHand, 0.0, 0.0) : null;
+    }
+
+    private Problem.@Nullable Line dosed(double[] perGram, Resolved ingredient, Typed<Dose> dose) {
+        Typed<Amount> perLitre = new Typed<>(dose.text(), dose.value().perLitre());
+        Double grams = pantry.grams(ingredient, perLitre, "dose");
+        return grams == null ? null : new Problem.Line(perGram, 0.0, grams / 1000.0, 0.0, 0.0, 0.0);
+    }
+
+    private boolean saidHowMuch(String where, Line line, double atHand) {
+        if (atHand < Double.POSITIVE_INFINITY) {
+            return true;
         }
-        return new Problem.Line(perGram, 0.0, 0.0, atHand, 0.0, 0.0);
+        stop(
+                "all-of-what",
+                where,
+                "All of " + line.use() + " is asked for, but not said how much there is.",
+                "Write at hand with the ingredient, such as at hand: 1096 ml.");
+        return false;
+    }
+
+    private boolean saidToWhat(String where, Line line) {
+        if (recipe.target().millilitres() != null) {
+            return true;
+        }
+        stop(
+                "make-up-to-what",
+                where,
+                line.use() + " is to make up a volume, but no volume is asked for.",
+                "Write the volume of the mark under target: volume.");
+        return false;
     }
 
     private double enough(String where, double grams, double atHand, String text) {
-        if (grams > atHand * (1.0 + 1e-9)) {
-            findings.add(Finding.of(
-                    "more-than-at-hand",
-                    Severity.CAUTION,
-                    where,
-                    "not enough",
-                    text + " is asked for, and " + Words.grams(atHand) + " is at hand: " + Words.grams(grams - atHand)
-                            + " are wanting.",
-                    "Get more of it, or ask for less."));
+        if (Remarks.exceeds(grams, atHand)) {
+            findings.add(Remarks.moreThanAtHand(where, text, grams, atHand));
         }
         return grams;
     }
 
     private static Problem.Line fixed(double[] perGram, double grams) {
         return new Problem.Line(perGram, grams, 0.0, 0.0, 0.0, 0.0);
-    }
-
-    /** What a gram of each line costs under an aim. */
-    private record Costs(@Nullable Aim aim, List<Resolved> ingredients, List<Finding> findings) {
-        Problem putOn(Problem problem) {
-            Problem costed = problem;
-            for (int i = 0; i < ingredients.size(); i++) {
-                costed = costed.withLine(i, problem.lines()[i].costing(perGram(ingredients.get(i))));
-            }
-            return costed;
-        }
-
-        private double perGram(Resolved ingredient) {
-            if (aim == null) {
-                return allPriced() ? money(ingredient) : plainest(ingredient);
-            }
-            return switch (aim.what()) {
-                case LEAST_COST -> money(ingredient);
-                case LEAST_SPIRIT -> ingredient.kind() == Kind.SPIRIT ? 1.0 : 0.0;
-                case LEAST_WATER -> ingredient.kind() == Kind.WATER ? 1.0 : 0.0;
-                case USE_UP -> ingredient.name().equals(aim.ingredient()) ? -1.0 : 0.0;
-            };
-        }
-
-        private boolean allPriced() {
-            return ingredients.stream().allMatch(each -> each.kind() == Kind.WATER || !Double.isNaN(price(each)));
-        }
-
-        /** Water is what a plain plan takes most of; everything else it takes as little of as will do. */
-        private static double plainest(Resolved ingredient) {
-            return ingredient.kind() == Kind.WATER ? 0.0 : 1.0;
-        }
-
-        private double money(Resolved ingredient) {
-            double price = price(ingredient);
-            if (!Double.isNaN(price)) {
-                return price;
-            }
-            if (ingredient.kind() != Kind.WATER) {
-                findings.add(Finding.of(
-                        "price-not-known",
-                        Severity.CAUTION,
-                        ingredient.name(),
-                        "not known",
-                        "The price of " + ingredient.name() + " is not known; the least cost leaves it out.",
-                        "Write its price, such as price: 22 EUR/L."));
-            }
-            return 0.0;
-        }
-
-        private static double price(Resolved ingredient) {
-            return Cost.perGram(ingredient).orElse(Double.NaN);
-        }
     }
 }

@@ -13,6 +13,7 @@ import org.stillroom.core.liquid.VolumeModel;
 import org.stillroom.core.quantity.Amount;
 import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.Volume;
+import org.stillroom.core.recipe.Aim;
 import org.stillroom.core.recipe.Loss;
 import org.stillroom.core.recipe.Making;
 import org.stillroom.core.recipe.Recipe;
@@ -108,7 +109,12 @@ public final class Planner {
         if (problem == null) {
             return new Planning.Refused(pantry.findings());
         }
-        Solution solution = bestSolution(recipe, problem);
+        Solution solution;
+        try {
+            solution = bestSolution(recipe, problem);
+        } catch (ArithmeticException noLeastCost) {
+            return refuseBoundless(recipe, noLeastCost);
+        }
         List<Finding> findings = new ArrayList<>(pantry.findings());
         boolean reached = true;
         if (!solution.reached()) {
@@ -117,8 +123,23 @@ public final class Planner {
             reached = shortfall.isWithinDoubt();
             findings.addAll(shortfall.findings());
         }
-        Plan plan = assemble(recipe, balances.ingredients(), solution, reached, inOrder, findings);
+        Plan plan = assemble(recipe, balances.ingredients(), pantry, solution, reached, inOrder, findings);
         return new Planning.Planned(plan);
+    }
+
+    /** Using something up has no end where neither a volume nor what is at hand sets one; no other aim can be boundless. */
+    private static Planning refuseBoundless(Recipe recipe, ArithmeticException why) {
+        Aim aim = recipe.aim();
+        if (aim == null || aim.what() != Aim.What.USE_UP) {
+            throw why;
+        }
+        return new Planning.Refused(List.of(Finding.of(
+                "use-up-how-much",
+                Severity.STOP,
+                "aim",
+                "cannot be told",
+                "As much " + aim.ingredient() + " as can be is to be used up, and nothing says how much that is.",
+                "Write at hand with " + aim.ingredient() + ", or a volume under target.")));
     }
 
     /** A range is aimed at its middle where that can be reached and no aim is named that would rather have its end. */
@@ -143,6 +164,7 @@ public final class Planner {
     private static Plan assemble(
             Recipe recipe,
             List<Resolved> ingredients,
+            Pantry pantry,
             Solution solution,
             boolean reached,
             List<Plan.StagePlan> stages,
@@ -156,6 +178,7 @@ public final class Planner {
         }
         double millilitres = VolumeModel.atTwenty().millilitres(liquid.toGrams());
         findings.addAll(Remarks.on(recipe, lines, millilitres));
+        findings.addAll(Remarks.onDoses(lines, pantry));
         return new Plan(recipe, lines, liquid, millilitres, reached, stages, findings);
     }
 }

@@ -2,7 +2,6 @@ package org.stillroom.core.plan;
 
 import java.util.EnumMap;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 import org.stillroom.core.quantity.Span;
 
 /**
@@ -59,15 +58,11 @@ record Problem(Line[] lines, Map<Asked, Span> asked, Map<Asked, double[]> weight
         return new Problem(changed, asked, weights);
     }
 
-    /** Returns the problem asking something else of one figure, or nothing when the span is null. */
-    Problem asking(Asked what, @Nullable Span span) {
+    /** Returns the problem asking something else of one figure. */
+    Problem asking(Asked what, Span span) {
         Map<Asked, Span> changed = new EnumMap<>(Asked.class);
         changed.putAll(asked);
-        if (span == null) {
-            changed.remove(what);
-        } else {
-            changed.put(what, span);
-        }
+        changed.put(what, span);
         return new Problem(lines, changed, weights);
     }
 

@@ -38,6 +38,38 @@ final class Remarks {
         return remarks;
     }
 
+    /** Returns which doses come to more than there is, now that the volume is known. */
+    static List<Finding> onDoses(List<PlannedLine> lines, Pantry pantry) {
+        List<Finding> remarks = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) {
+            PlannedLine line = lines.get(i);
+            Double atHand = pantry.atHand(line.ingredient());
+            if (line.line().amount() instanceof LineAmount.PerLitre dosed
+                    && atHand != null
+                    && exceeds(line.grams(), atHand)) {
+                String where = "line " + (i + 1) + ", " + line.name();
+                remarks.add(moreThanAtHand(where, dosed.dose().text(), line.grams(), atHand));
+            }
+        }
+        return remarks;
+    }
+
+    /** Returns whether it is more than there is, apart from rounding. */
+    static boolean exceeds(double grams, double atHand) {
+        return grams > atHand * (1.0 + 1e-9);
+    }
+
+    static Finding moreThanAtHand(String where, String asked, double grams, double atHand) {
+        return Finding.of(
+                "more-than-at-hand",
+                Severity.CAUTION,
+                where,
+                "not enough",
+                asked + " is asked for, and " + Words.grams(atHand) + " is at hand: " + Words.grams(grams - atHand)
+                        + " are wanting.",
+                "Get more of it, or ask for less.");
+    }
+
     private static Finding notNeeded(String where, PlannedLine line) {
         return Finding.of(
                 "line-not-needed",

@@ -19,9 +19,6 @@ import org.stillroom.core.reference.Severity;
 
 /** Says in the maker's words why a target cannot be reached, what is nearest, and each single change that would help. */
 final class Shortfall {
-    /** Missed by less than this is beside the target by less than anyone's measure shows, in the order of {@link Asked}. */
-    private static final double[] UNSEEN = {1.0, 0.05, 0.5, 0.05};
-
     private final Recipe recipe;
     private final Problem problem;
     private final List<Resolved> ingredients;
@@ -46,14 +43,21 @@ final class Shortfall {
             double value = figure(each.getKey());
             double off = Math.max(
                     each.getValue().low() - value, value - each.getValue().high());
-            double unseen = each.getKey() == Asked.VOLUME
-                    ? 1e-3 * each.getValue().low()
-                    : UNSEEN[each.getKey().ordinal()];
-            if (off > unseen) {
+            if (off > unseen(each.getKey(), each.getValue())) {
                 return false;
             }
         }
         return true;
+    }
+
+    /** Returns by how much a figure may lie beside the target before anyone's measure shows it. */
+    private static double unseen(Asked asked, Span span) {
+        return switch (asked) {
+            case VOLUME -> 1e-3 * span.low();
+            case STRENGTH -> 0.05;
+            case SUGAR -> 0.5;
+            case ACIDITY -> 0.05;
+        };
     }
 
     List<Finding> findings() {

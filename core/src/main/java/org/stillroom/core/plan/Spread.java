@@ -53,8 +53,8 @@ public final class Spread {
         }
         this.toTheMark = found;
         this.mark = plan.millilitres();
-        double[] none = new double[2 * lines.size() + 1];
-        this.model = ModelDoubt.of(total, liquid(none));
+        addUp(new double[2 * lines.size() + 1]);
+        this.model = ModelDoubt.of(total, VolumeModel.atTwenty().millilitres(total));
     }
 
     /**
@@ -157,20 +157,18 @@ public final class Spread {
 
     /** Works out the figures of a batch with these errors: of label and measure of each line in turn, then of the model. */
     private void figures(double[] errors, double[] figures) {
-        double volume = liquid(errors);
+        addUp(errors);
         Essentials plain = Essentials.of(total);
         double z = toTheMark >= 0 ? 0.0 : errors[errors.length - 1] / CENTRAL_90;
         double larger = 1.0 + z * model.relativeVolumeHalfWidth();
-        double scale = plain.millilitres() / (volume * larger);
-        figures[Asked.VOLUME.ordinal()] = volume * larger;
-        figures[Asked.STRENGTH.ordinal()] =
-                plain.strength() * plain.millilitres() / volume - z * model.strengthHalfWidth();
-        figures[Asked.SUGAR.ordinal()] = plain.sugar() * scale;
-        figures[Asked.ACIDITY.ordinal()] = plain.acidity() * scale;
+        figures[Asked.VOLUME.ordinal()] = plain.millilitres() * larger;
+        figures[Asked.STRENGTH.ordinal()] = plain.strength() - z * model.strengthHalfWidth();
+        figures[Asked.SUGAR.ordinal()] = plain.sugar() / larger;
+        figures[Asked.ACIDITY.ordinal()] = plain.acidity() / larger;
     }
 
-    /** Adds up a batch with these errors into {@link #total} and returns its volume, mL. */
-    private double liquid(double[] errors) {
+    /** Adds up a batch with these errors into {@link #total}. */
+    private void addUp(double[] errors) {
         Arrays.fill(total, 0.0);
         for (int i = 0; i < perGram.length; i++) {
             double grams = taken.get(i).grams();
@@ -179,10 +177,9 @@ public final class Spread {
             }
             add(i, grams, errors[2 * i]);
         }
-        if (toTheMark < 0) {
-            return VolumeModel.atTwenty().millilitres(total);
+        if (toTheMark >= 0) {
+            fillToTheMark(errors);
         }
-        return fillToTheMark(errors);
     }
 
     private void add(int line, double grams, double label) {
@@ -194,19 +191,17 @@ public final class Spread {
     }
 
     /** Adds to or takes from the last line until the volume stands at the mark as read; the model's doubt moves only its amount. */
-    private double fillToTheMark(double[] errors) {
+    private void fillToTheMark(double[] errors) {
         double wanted = mark + errors[2 * toTheMark + 1] * taken.get(toTheMark).halfWidth();
-        double perGramOfIt =
-                1.0 / lines.get(toTheMark).ingredient().gramsPerMillilitre().orElse(1.0);
+        double density = lines.get(toTheMark).ingredient().gramsPerMillilitre().orElse(1.0);
         double poured = taken.get(toTheMark).grams();
         for (int step = 0; step < 3; step++) {
-            double more = (wanted - VolumeModel.atTwenty().millilitres(total)) / perGramOfIt;
+            double more = (wanted - VolumeModel.atTwenty().millilitres(total)) * density;
             more = Math.max(more, -poured);
             poured += more;
             for (int s = 0; s < total.length; s++) {
                 total[s] = Math.max(0.0, total[s] + more * perGram[toTheMark][s]);
             }
         }
-        return VolumeModel.atTwenty().millilitres(total);
     }
 }

@@ -19,7 +19,7 @@ import org.stillroom.core.quantity.Span;
 final class WaysOut {
     private static final double PRECISION = 1e-7;
     /** A way out goes this part of itself past the edge, so that rounding does not leave it short. */
-    private static final double MARGIN = 1e-6;
+    static final double MARGIN = 1e-6;
 
     private static final int MOST_HALVINGS = 80;
     /** A way out that leaves less than this part of what was asked is none. */

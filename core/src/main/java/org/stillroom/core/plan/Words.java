@@ -10,11 +10,15 @@ final class Words {
         return QuantityWords.fixed(value, decimals);
     }
 
-    /** Returns a bound rounded away from {@code from}, so that whoever follows the figure as printed is past it. */
+    /**
+     * Returns a bound rounded away from {@code from}, so that whoever follows the figure as printed is past it; the margin that a
+     * way out carries does not count, else an edge at 40 would read 39.9.
+     */
     static String bound(double from, double to, int decimals) {
         double unit = Math.pow(10.0, -decimals);
         double steps = to / unit;
-        double rounded = to > from ? Math.ceil(steps - 1e-6) : Math.floor(steps + 1e-6);
+        double margin = 2.0 * WaysOut.MARGIN * Math.abs(to - from) / unit + 1e-6;
+        double rounded = to > from ? Math.ceil(steps - margin) : Math.floor(steps + margin);
         return QuantityWords.fixed(rounded * unit, decimals);
     }
 

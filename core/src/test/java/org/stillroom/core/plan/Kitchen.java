@@ -1,5 +1,7 @@
 package org.stillroom.core.plan;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -7,11 +9,14 @@ import org.jspecify.annotations.Nullable;
 import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.liquid.Substance;
+import org.stillroom.core.quantity.Bottles;
 import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.quantity.QuantityText;
 import org.stillroom.core.quantity.Span;
 import org.stillroom.core.quantity.Typed;
 import org.stillroom.core.quantity.Understanding;
+import org.stillroom.core.quantity.Volume;
+import org.stillroom.core.quantity.Wait;
 import org.stillroom.core.recipe.Aim;
 import org.stillroom.core.recipe.Line;
 import org.stillroom.core.recipe.LineAmount;
@@ -20,6 +25,7 @@ import org.stillroom.core.recipe.Making;
 import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.recipe.SugarBasis;
 import org.stillroom.core.recipe.Target;
+import org.stillroom.core.reference.Finding;
 
 /** Recipes for tests, written as a maker types them. */
 final class Kitchen {
@@ -33,6 +39,11 @@ final class Kitchen {
     private @Nullable Typed<Span> acidity;
     private @Nullable Aim aim;
     private @Nullable Typed<Loss> loss;
+    private @Nullable Typed<Bottles> bottles;
+    private @Nullable Typed<Volume> vessel;
+    private @Nullable Typed<Wait> rest;
+    private SugarBasis sugarBasis = SugarBasis.AS_DISSOLVED;
+    private List<String> steps = List.of();
 
     static <Q> Typed<Q> typed(Understanding<Q> understanding) {
         if (understanding instanceof Understanding.Understood<Q> understood) {
@@ -53,6 +64,31 @@ final class Kitchen {
 
     Kitchen sugar(String text) {
         sugar = typed(TEXT.sugarSpan(text));
+        return this;
+    }
+
+    Kitchen sugarAs(SugarBasis basis) {
+        sugarBasis = basis;
+        return this;
+    }
+
+    Kitchen bottles(String text) {
+        bottles = typed(TEXT.bottles(text));
+        return this;
+    }
+
+    Kitchen vessel(String text) {
+        vessel = typed(TEXT.volume(text));
+        return this;
+    }
+
+    Kitchen rest(String text) {
+        rest = typed(TEXT.wait(text));
+        return this;
+    }
+
+    Kitchen steps(String... own) {
+        steps = List.of(own);
         return this;
     }
 
@@ -84,6 +120,32 @@ final class Kitchen {
                 price == null ? null : typed(TEXT.price(price)),
                 atHand == null ? null : typed(TEXT.amount(atHand)),
                 null,
+                Map.of(),
+                null,
+                null));
+        return this;
+    }
+
+    /** An ingredient of which, beside name and kind, only what is bought and had is known. */
+    Kitchen bought(
+            String name,
+            Kind kind,
+            @Nullable String drop,
+            @Nullable String price,
+            @Nullable String atHand,
+            @Nullable String pack) {
+        ingredients.add(new Ingredient(
+                name,
+                kind,
+                null,
+                null,
+                null,
+                null,
+                null,
+                drop == null ? null : typed(TEXT.amount(drop)),
+                price == null ? null : typed(TEXT.price(price)),
+                atHand == null ? null : typed(TEXT.amount(atHand)),
+                pack == null ? null : typed(TEXT.amount(pack)),
                 Map.of(),
                 null,
                 null));
@@ -139,17 +201,17 @@ final class Kitchen {
     Recipe recipe() {
         return new Recipe(
                 "test",
-                new Target(volume, null, strength, sugar, SugarBasis.AS_DISSOLVED, acidity),
+                new Target(volume, bottles, strength, sugar, sugarBasis, acidity),
                 ingredients,
                 lines,
                 List.of(),
                 null,
                 null,
-                null,
+                vessel,
                 aim,
-                null,
+                rest,
                 loss,
-                List.of(),
+                steps,
                 null);
     }
 
@@ -163,5 +225,33 @@ final class Kitchen {
             return planned.plan();
         }
         throw new AssertionError(planning.toString());
+    }
+
+    /** What keeps the recipe from being planned. */
+    List<Finding> refused() {
+        return refused(Map.of());
+    }
+
+    List<Finding> refused(Map<String, Making> stages) {
+        Planning planning = Planner.plan(new Making(recipe(), stages));
+        if (planning instanceof Planning.Refused refused) {
+            return refused.problems();
+        }
+        throw new AssertionError(planning.toString());
+    }
+
+    static double grams(Plan plan, String name) {
+        return plan.lines().stream()
+                .filter(line -> line.name().equals(name))
+                .mapToDouble(PlannedLine::grams)
+                .sum();
+    }
+
+    /** The finding of a rule, which there must be just once. */
+    static Finding finding(List<Finding> findings, String rule) {
+        List<Finding> found =
+                findings.stream().filter(each -> each.rule().equals(rule)).toList();
+        assertThat(found).as("%s among %s", rule, findings).hasSize(1);
+        return found.get(0);
     }
 }

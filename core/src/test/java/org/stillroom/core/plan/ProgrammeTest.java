@@ -1,6 +1,7 @@
 package org.stillroom.core.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
@@ -127,5 +128,87 @@ class ProgrammeTest {
             double[] answer = new Programme(each.equations(), new double[][] {each.cost(), opposite}, all).solve();
             assertThat(dot(answer, each.cost())).as("seed %d", seed).isCloseTo(each.least(), within(1e-8));
         }
+    }
+
+    private static Programme two(double[][] equations, double[]... wishes) {
+        boolean[] all = new boolean[equations[0].length - 1];
+        Arrays.fill(all, true);
+        return new Programme(equations, wishes, all);
+    }
+
+    @Test
+    void theCheaperOfTwoIsTakenAndItAloneIsRestedOn() {
+        Programme programme = two(new double[][] {{1, 2, 6}}, new double[] {1, 3});
+        assertThat(programme.solve()).containsExactly(6, 0);
+        assertThat(programme.support()).containsExactly(true, false);
+        assertThat(programme.unfulfilled()).isZero();
+    }
+
+    @Test
+    void aLaterWishDecidesWhereTheEarlierDoesNotCare() {
+        double[][] equation = {{1, 1, 6}};
+        assertThat(two(equation, new double[] {1, 1}, new double[] {1, 0}).solve())
+                .containsExactly(0, 6);
+        assertThat(two(equation, new double[] {1, 1}, new double[] {0, 1}).solve())
+                .containsExactly(6, 0);
+    }
+
+    @Test
+    void aWishThatEarlierOnesForbidIsLeft() {
+        assertThat(two(new double[][] {{1, 1, 6}}, new double[] {1, 2}, new double[] {1, 0})
+                        .solve())
+                .containsExactly(6, 0);
+    }
+
+    @Test
+    void whatIsNotAllowedStaysZero() {
+        Programme programme =
+                new Programme(new double[][] {{1, 2, 6}}, new double[][] {{1, 3}}, new boolean[] {false, true});
+        assertThat(programme.solve()).containsExactly(0, 3);
+        assertThat(programme.support()).containsExactly(false, true);
+    }
+
+    @Test
+    void equationsAtOddsAreMissedByAsLittleAsCanBe() {
+        // x = 2 and x = 5: each row scaled to a largest coefficient of one, they lie 3 apart
+        Programme programme = two(new double[][] {{1, 2}, {2, 10}}, new double[] {1});
+        programme.solve();
+        assertThat(programme.unfulfilled()).isCloseTo(3, within(1e-12));
+    }
+
+    @Test
+    void aNegativeRightSideIsTurnedRound() {
+        assertThat(two(new double[][] {{-2, -6}}, new double[] {1}).solve()).containsExactly(3);
+        Programme cannot = two(new double[][] {{2, -6}}, new double[] {1});
+        assertThat(cannot.solve()).containsExactly(0);
+        assertThat(cannot.unfulfilled()).isCloseTo(3, within(1e-12));
+    }
+
+    @Test
+    void anEquationOfNothingIsMissedByAllOfIt() {
+        Programme programme = two(new double[][] {{0, 0, 4}, {1, 1, 2}}, new double[] {1, 2});
+        assertThat(programme.solve()).containsExactly(2, 0);
+        assertThat(programme.unfulfilled()).isCloseTo(4, within(1e-12));
+    }
+
+    @Test
+    void aWishWithoutALeastValueIsAnError() {
+        Programme programme = two(new double[][] {{1, -1, 2}}, new double[] {-1, 0});
+        assertThatThrownBy(programme::solve)
+                .isInstanceOf(ArithmeticException.class)
+                .hasMessage("wish 1 has no least value");
+    }
+
+    /** E. M. L. Beale's example of 1955, on which the steepest rule alone goes round for ever; least value −1/20 (from memory). */
+    @Test
+    @Tag("published")
+    void bealesCycleComesToAnEnd() {
+        double[][] equations = {
+            {0.25, -60, -0.04, 9, 1, 0, 0, 0},
+            {0.5, -90, -0.02, 3, 0, 1, 0, 0},
+            {0, 0, 1, 0, 0, 0, 1, 1}
+        };
+        double[] cost = {-0.75, 150, -0.02, 6, 0, 0, 0};
+        assertThat(dot(two(equations, cost).solve(), cost)).isCloseTo(-0.05, within(1e-12));
     }
 }
