@@ -6,7 +6,6 @@ import org.stillroom.core.acid.AcidSolution;
 import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.MassConcentration;
 import org.stillroom.core.quantity.MassFraction;
-import org.stillroom.core.quantity.Root;
 import org.stillroom.core.quantity.Volume;
 
 /**
@@ -26,18 +25,8 @@ public record AcidByVolume(AcidSolution made, MassFraction strength, double dens
     public static AcidByVolume of(Acid acid, MassConcentration strength, Volume volume, AcidSolution.Form form) {
         Substance substance = substance(acid);
         double grams = strength.gramsPerLitre() * volume.litres();
-        Contents dry = Contents.of(substance, grams);
-        if (!(VolumeModel.atTwenty().millilitres(dry.toGrams()) < volume.millilitres())) {
-            throw new IllegalArgumentException("a litre cannot hold " + strength.gramsPerLitre() + " g of "
-                    + acid.label() + " acid; ask for a weaker solution");
-        }
-        double most = 2.0 * volume.millilitres();
-        double water = most
-                * Root.of(part -> VolumeModel.atTwenty()
-                                .millilitres(
-                                        dry.with(Substance.WATER, most * part).toGrams())
-                        - volume.millilitres());
-        double total = grams + water;
+        Contents solution = MadeUp.withWater(Contents.of(substance, grams), volume);
+        double total = solution.total();
         MassFraction byMass = new MassFraction(grams / total);
         return new AcidByVolume(
                 AcidSolution.ofSolution(byMass, new Mass(total), form), byMass, 1000.0 * total / volume.millilitres());

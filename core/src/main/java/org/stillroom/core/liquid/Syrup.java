@@ -5,8 +5,6 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.quantity.Brix;
 import org.stillroom.core.quantity.Mass;
-import org.stillroom.core.quantity.QuantityWords;
-import org.stillroom.core.quantity.Root;
 import org.stillroom.core.quantity.Span;
 import org.stillroom.core.quantity.Temperature;
 import org.stillroom.core.quantity.Volume;
@@ -60,23 +58,10 @@ public record Syrup(Contents contents, double brix, double density, double sugar
     /**
      * Returns the syrup of sugar made up with water to a volume at 20 °C ("850 g made up to a litre").
      *
-     * @throws IllegalArgumentException when the sugar alone takes that room
+     * @throws IllegalArgumentException when the sugar alone takes that room, with a text for people
      */
     public static Syrup madeUpTo(Of sugar, Mass grams, Volume mark) {
-        Contents dry = sugar.grams(grams.grams());
-        double room = mark.millilitres() - VolumeModel.atTwenty().millilitres(dry.toGrams());
-        if (!(room > 0.0)) {
-            throw new IllegalArgumentException(QuantityWords.fixed(grams.grams(), 0)
-                    + " g of sugar leave no room for water in " + QuantityWords.fixed(mark.millilitres(), 0)
-                    + " mL; take less sugar or make up to more.");
-        }
-        double most = 2.0 * mark.millilitres();
-        double water = most
-                * Root.of(part -> VolumeModel.atTwenty()
-                                .millilitres(
-                                        dry.with(Substance.WATER, most * part).toGrams())
-                        - mark.millilitres());
-        return of(dry.with(Substance.WATER, water));
+        return of(MadeUp.withWater(sugar.grams(grams.grams()), mark));
     }
 
     /**
