@@ -119,7 +119,7 @@ record PlanAnswer(
                 .put("volume_20c_ml", band(bands.volume()))
                 .put("strength_vol_percent", band(bands.strength()))
                 .put("sugar_g_per_l", band(bands.sugar()))
-                .put("acidity_g_per_l", band(bands.acidity()));
+                .put("acidity_as_citric_g_per_l", band(bands.acidity()));
     }
 
     private static Fields band(Band band) {
@@ -135,7 +135,7 @@ record PlanAnswer(
                 .put("volume_20c_ml", effect.millilitres())
                 .put("strength_vol_percent", effect.strength())
                 .put("sugar_g_per_l", effect.sugar())
-                .put("acidity_g_per_l", effect.acidity());
+                .put("acidity_as_citric_g_per_l", effect.acidity());
     }
 
     private static Fields step(WorkedPlan worked, MixingStep step) {

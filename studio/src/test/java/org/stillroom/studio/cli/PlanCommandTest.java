@@ -86,7 +86,10 @@ class PlanCommandTest {
         Desk.Run run = Desk.type("plan "
                 + recipe(
                         "target: {volume: 1 L, strength: 37 %, sugar: 210 g/L}",
-                        "lines:", "  - {use: vodka 40 %, amount: free}", "  - {use: sugar, amount: free}")
+                        "lines:",
+                        "  - {use: vodka 40 %, amount: free}",
+                        "  - {use: sugar, amount: free}",
+                        "  - {use: water, amount: free}")
                 + " --json");
         assertThat(run.exit()).isEqualTo(1);
         JsonNode plan = run.json();
@@ -113,7 +116,7 @@ class PlanCommandTest {
         JsonNode asWritten = Desk.ask("plan " + recipe).json();
         JsonNode thrice = Desk.ask("plan " + recipe + " --makes 6L").json();
         assertThat(figure(thrice, "volume_20c_ml")).isCloseTo(6000, within(1e-6));
-        for (String key : new String[] {"strength_vol_percent", "sugar_g_per_l", "acidity_g_per_l"}) {
+        for (String key : new String[] {"strength_vol_percent", "sugar_g_per_l", "acidity_as_citric_g_per_l"}) {
             assertThat(figure(thrice, key)).as(key).isCloseTo(figure(asWritten, key), within(1e-6));
         }
         for (JsonNode line : asWritten.get("lines")) {
