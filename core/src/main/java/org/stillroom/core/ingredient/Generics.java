@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.acid.Acid;
 import org.stillroom.core.liquid.Substance;
@@ -46,6 +47,11 @@ public final class Generics {
             Kind.WATER, "water",
             Kind.GLYCEROL, "glycerol",
             Kind.SALT, "salt");
+
+    private static final Pattern BLANKS = Pattern.compile("\\s+");
+    private static final Pattern DECIMAL_COMMA = Pattern.compile("(\\d),(\\d)");
+    private static final Pattern TIGHT_PERCENT = Pattern.compile("(\\d)%");
+    private static final Pattern BY_VOLUME = Pattern.compile("% vol\\.?$");
 
     private static final List<Generic> ALL = all();
     private static final Map<String, Generic> BY_NAME = byName();
@@ -106,12 +112,10 @@ public final class Generics {
     }
 
     private static String plain(String name) {
-        return name.strip()
-                .toLowerCase(Locale.ROOT)
-                .replaceAll("\\s+", " ")
-                .replaceAll("(\\d),(\\d)", "$1.$2")
-                .replaceAll("(\\d)%", "$1 %")
-                .replaceAll("% vol\\.?$", "%");
+        String text = BLANKS.matcher(name.strip().toLowerCase(Locale.ROOT)).replaceAll(" ");
+        text = DECIMAL_COMMA.matcher(text).replaceAll("$1.$2");
+        text = TIGHT_PERCENT.matcher(text).replaceAll("$1 %");
+        return BY_VOLUME.matcher(text).replaceAll("%");
     }
 
     private static List<Generic> all() {

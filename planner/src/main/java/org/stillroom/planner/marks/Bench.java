@@ -18,6 +18,9 @@ final class Bench {
     /** More fillings than this are miscounted. Common practice, no source. */
     private static final int MOST_FILLINGS = 6;
 
+    /** Once a measure errs by no more than this part of the amount, fewer fillings count for more. Common practice, no source. */
+    private static final double FINE_ENOUGH = 0.005;
+
     /** More drops than this are miscounted. Common practice, no source. */
     private static final int MOST_DROPS = 60;
 
@@ -146,12 +149,18 @@ final class Bench {
         if (handy != otherHandy) {
             return handy;
         }
-        return handy
-                ? error(take, portion) < error(than, portion)
-                : take.reading().timesFilled() < than.reading().timesFilled();
+        int fewer = Integer.compare(take.reading().timesFilled(), than.reading().timesFilled());
+        double error = error(take, portion);
+        double otherError = error(than, portion);
+        double fineEnough = FINE_ENOUGH * portion.grams();
+        boolean bothFineEnough = error <= fineEnough && otherError <= fineEnough;
+        if (fewer != 0 && (!handy || bothFineEnough)) {
+            return fewer < 0;
+        }
+        return error < otherError;
     }
 
-    private static boolean isHandy(Reading reading) {
+    static boolean isHandy(Reading reading) {
         return reading.amount() instanceof Drops drops
                 ? drops.count() <= MOST_DROPS
                 : reading.timesFilled() <= MOST_FILLINGS;

@@ -57,7 +57,8 @@ record TypedAmount(Amount amount, String words, Reading.Manner manner) {
             return false;
         }
         Take nearest = instrument.nearest(portion);
-        return nearest.reading().amount().getClass() == amount.getClass()
+        return Bench.isHandy(nearest.reading())
+                && nearest.reading().amount().getClass() == amount.getClass()
                 && Math.abs(nearest.grams() - portion.grams()) <= SAME * portion.grams();
     }
 

@@ -182,7 +182,7 @@ final class PlanPage {
             row(table, org.stillroom.core.liquid.Figure.FREEZING_POINT, worked, null);
         }
         page.table(table);
-        startingPoint(StartingPoints.Of.SUGAR, figures.value(org.stillroom.core.liquid.Figure.SUGAR));
+        sugarOfOthers(figures.value(org.stillroom.core.liquid.Figure.SUGAR));
         rounding(worked);
     }
 
@@ -202,12 +202,11 @@ final class PlanPage {
                 band == null ? "the formulas" : band.mostFrom());
     }
 
-    private void startingPoint(StartingPoints.Of of, double figure) {
-        StartingPoints.Row row = StartingPoints.matching(of, figure);
+    private void sugarOfOthers(double gramsPerLitre) {
+        StartingPoints.Row row = StartingPoints.matching(StartingPoints.Of.SUGAR, gramsPerLitre);
         if (row != null) {
-            page.paragraph("Usual for " + row.kind() + ": "
-                    + QuantityWords.plain(row.range().low()) + " to "
-                    + QuantityWords.plain(row.range().high()) + " " + of.unit() + " (common practice, no source).");
+            page.paragraph(
+                    "Sugar usual in " + row.kind() + " liqueurs: " + row.words() + " (common practice, no source).");
         }
     }
 
