@@ -74,7 +74,12 @@ public final class MakeSyrup {
             return found(Syrup.ofWeighed(sugar, new Syrup.Weighed(by.sugar(), by.water())), workings);
         }
         if (asked.way() instanceof ByMakingUp by) {
-            return found(Impossible.unless("sugar", "", () -> Syrup.madeUpTo(sugar, by.sugar(), by.mark())), workings);
+            return found(
+                    Impossible.unless(
+                            "sugar",
+                            "Take less sugar, or make up to a larger volume.",
+                            () -> Syrup.madeUpTo(sugar, by.sugar(), by.mark())),
+                    workings);
         }
         if (asked.way() instanceof ByPartsOfVolume by) {
             return between(sugar, by.sugarToWater(), workings);

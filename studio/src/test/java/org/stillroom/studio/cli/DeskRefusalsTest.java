@@ -59,7 +59,7 @@ class DeskRefusalsTest {
                 "syrup --sugar 500g|said in one way|--brix 66",
                 "syrup --sugar 0g --water 0g|--sugar: there is neither|above zero",
                 "syrup --brix 120|--brix: \"120\"|from 0 to 100",
-                "syrup --sugar 1900g --make-up-to 1L|--sugar: 1900 g of sugar leave no room|less sugar",
+                "syrup --sugar 1900g --make-up-to 1L|--sugar: there is no room for water: what goes in takes|Take less sugar",
                 "syrup --parts 2|--parts: \"2\"|1:5",
                 "syrup --brix 66 --by volume|--by: only parts|--parts 2:1",
                 "syrup --parts 2:1 --by weight|--by: \"weight\"|mass, volume",

@@ -27,7 +27,7 @@ class RecipeShelfTest {
     @Test
     void everyExampleOpens() {
         assertThat(Examples.files())
-                .hasSize(8)
+                .hasSize(9)
                 .allSatisfy(file -> assertThat(shelf().open(file)).isInstanceOf(ShelfReading.Opened.class));
     }
 
