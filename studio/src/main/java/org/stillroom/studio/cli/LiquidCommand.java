@@ -93,6 +93,6 @@ final class LiquidCommand extends DeskCommand {
                         found.contraction(),
                         volume)
                 .put(new Name("warming_c", "warms on mixing by", "°C, if no heat is lost", 1), found.warming())
-                .findings(figures.findings());
+                .findings(found.findings());
     }
 }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.stillroom.core.alcohol.EthanolWater;
+import org.stillroom.core.aroma.Constituent;
+import org.stillroom.core.aroma.Constituents;
 import org.stillroom.core.blend.Blend;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Estimate;
@@ -15,6 +17,8 @@ import org.stillroom.core.quantity.Amount;
 import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.Temperature;
 import org.stillroom.core.quantity.Volume;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Source;
 import org.stillroom.core.reference.Workings;
 
@@ -44,8 +48,13 @@ public final class TellLiquid {
      * @param figures of the liquid
      * @param contraction volumes at 20 °C of what went in, each pure, less that of the liquid, mL
      * @param warming when all are mixed at 20 °C and no heat is lost, °C; dissolving solids, which cools a little, is left out
+     * @param findings what to know about them
      */
-    public record Found(Figures figures, Estimate contraction, Estimate warming) {}
+    public record Found(Figures figures, Estimate contraction, Estimate warming, List<Finding> findings) {
+        public Found {
+            findings = List.copyOf(findings);
+        }
+    }
 
     /**
      * Returns the figures.
@@ -65,7 +74,10 @@ public final class TellLiquid {
         Blend blend = Blend.of(apart(contents));
         workings.step("contraction", blend.contraction(), "mL at 20 °C", Source.VOLUME_MODEL);
         workings.step("warming, if no heat is lost", blend.warming().value(), "°C", Source.LARKIN_1975);
-        return new Found(figures, new Estimate(blend.contraction(), figures.doubt(Figure.VOLUME_20C)), blend.warming());
+        List<Finding> findings = new ArrayList<>(figures.findings());
+        findings.addAll(unknownOils(asked));
+        Estimate contraction = new Estimate(blend.contraction(), figures.doubt(Figure.VOLUME_20C));
+        return new Found(figures, contraction, blend.warming(), findings);
     }
 
     private static List<Contents> apart(Contents contents) {
@@ -87,9 +99,31 @@ public final class TellLiquid {
         double half = asked.invert().grams() / 2;
         contents = contents.plus(Contents.of(Substance.GLUCOSE, half).with(Substance.FRUCTOSE, half));
         for (Map.Entry<String, Mass> oil : asked.oils().entrySet()) {
-            contents = contents.plusConstituent(oil.getKey(), oil.getValue().grams());
+            contents = plusOil(contents, oil.getKey(), oil.getValue());
         }
         return contents;
+    }
+
+    /** A constituent is kept under its CAS number; a name that is none of the table's is oil and nothing more is known of it. */
+    private static Contents plusOil(Contents contents, String name, Mass mass) {
+        Constituent constituent = Constituents.find(name);
+        return constituent == null
+                ? contents.with(Substance.OIL, contents.grams(Substance.OIL) + mass.grams())
+                : contents.plusConstituent(constituent.cas(), mass.grams());
+    }
+
+    private static List<Finding> unknownOils(Asked asked) {
+        return asked.oils().keySet().stream()
+                .filter(name -> Constituents.find(name) == null)
+                .sorted()
+                .map(name -> Finding.of(
+                        "constituent-not-known",
+                        Severity.NOTE,
+                        "--oil " + name,
+                        "not known",
+                        name + " is no constituent of the table; it is counted as oil alone.",
+                        "Write its CAS number or another of its names, if it has one."))
+                .toList();
     }
 
     private static double grams(Substance substance, Amount amount, Workings workings) {

@@ -309,4 +309,15 @@ class DeskCommandsTest {
             }
         }
     }
+
+    @Test
+    void anOilThatIsNoConstituentOfTheTableIsCountedAndSaid() {
+        JsonNode known = Desk.ask("liquid --ethanol 300g --water 600g --oil limonene=0.4g")
+                .json();
+        JsonNode unknown =
+                Desk.ask("liquid --ethanol 300g --water 600g --oil zzz=0.4g").json();
+        assertThat(unknown.get("mass_g")).isEqualTo(known.get("mass_g"));
+        assertThat(known.get("findings").toString()).doesNotContain("constituent-not-known");
+        assertThat(unknown.get("findings").toString()).contains("constituent-not-known", "--oil zzz");
+    }
 }

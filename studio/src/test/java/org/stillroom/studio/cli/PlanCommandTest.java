@@ -9,6 +9,10 @@ import java.nio.file.Path;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.stillroom.core.liquid.Contents;
+import org.stillroom.core.liquid.Substance;
+import org.stillroom.core.liquid.VolumeModel;
+import org.stillroom.core.quantity.Temperature;
 import tools.jackson.databind.JsonNode;
 
 /** The plan command as it is typed, on files as makers write them. */
@@ -153,5 +157,41 @@ class PlanCommandTest {
         assertThat(Desk.type("plan " + ROOT + "rhubarb-as-it-came.yaml --makes 3L")
                         .err())
                 .contains("takes all of what there is");
+    }
+
+    @Test
+    void fourSolutesWithoutSucroseAgreeInTheCoreAtTheDeskAndInThePlan() throws IOException {
+        JsonNode desk = Desk.ask(
+                        "liquid --ethanol 300g --water 500g --glucose 60g --fructose 90g --glycerol 20g --citric 5g"
+                                + " --temperature 5C")
+                .json();
+        JsonNode plan = Desk.ask("plan "
+                        + recipe(
+                                "room: 5 C",
+                                "ingredients:",
+                                "  - {name: strong spirit, kind: spirit, strength: 60 % mass}",
+                                "lines:",
+                                "  - {use: strong spirit, amount: 500 g}",
+                                "  - {use: water, amount: 300 g}",
+                                "  - {use: glucose, amount: 60 g}",
+                                "  - {use: fructose, amount: 90 g}",
+                                "  - {use: glycerol, amount: 20 g}",
+                                "  - {use: citric acid, amount: 5 g}"))
+                .json();
+        for (String key : new String[] {
+            "volume_20c_ml", "strength_vol_percent", "sugar_g_per_l", "acidity_as_citric_g_per_l", "refractive_index"
+        }) {
+            assertThat(figure(plan, key)).as(key).isCloseTo(desk.get(key).doubleValue(), within(1e-7));
+        }
+        double[] grams = Contents.of(Substance.ETHANOL, 300)
+                .with(Substance.WATER, 500)
+                .with(Substance.GLUCOSE, 60)
+                .with(Substance.FRUCTOSE, 90)
+                .with(Substance.GLYCEROL, 20)
+                .with(Substance.CITRIC, 5)
+                .toGrams();
+        double core = VolumeModel.at(new Temperature(5)).millilitres(grams);
+        assertThat(desk.get("volume_ml").doubleValue()).isCloseTo(core, within(1e-9));
+        assertThat(core).isLessThan(desk.get("volume_20c_ml").doubleValue());
     }
 }
