@@ -38,13 +38,36 @@ record House(String root) {
     /** The rooms of the studio, and which others each may use; the root package starts the program. */
     static final Map<String, Set<String>> ROOMS = Map.of(
             "recipefile", Set.of(),
-            "usecase", Set.of("recipefile"),
+            "store", Set.of(),
+            "wording", Set.of(),
+            "usecase", Set.of("recipefile", "store"),
+            "answer", Set.of("usecase"),
             "sheet", Set.of("usecase"),
-            "cli", Set.of("recipefile", "usecase", "sheet"));
+            "web", Set.of("recipefile", "store", "wording", "usecase", "answer", "sheet"),
+            "cli", Set.of("recipefile", "store", "usecase", "answer", "sheet", "web"));
 
     private static final Map<String, List<String>> LIBRARIES = Map.of(
             "recipefile", List.of("org.snakeyaml.engine.."),
+            "store",
+                    List.of(
+                            "org.jdbi.v3.core..",
+                            "org.flywaydb.core..",
+                            "org.sqlite..",
+                            "com.zaxxer.hikari..",
+                            "tools.jackson.core..",
+                            "tools.jackson.databind.."),
+            "wording", List.of(),
             "usecase", List.of(),
+            "answer", List.of("tools.jackson.core.."),
+            "web",
+                    List.of(
+                            "io.javalin..",
+                            "org.eclipse.jetty..",
+                            "jakarta.servlet..",
+                            "gg.jte..",
+                            "com.password4j..",
+                            "tools.jackson.core..",
+                            "tools.jackson.databind.."),
             "sheet", List.of("com.openhtmltopdf..", "org.apache.pdfbox.."),
             "cli", List.of("picocli..", "tools.jackson.core.."));
 
