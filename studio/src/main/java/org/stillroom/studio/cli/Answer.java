@@ -1,5 +1,7 @@
 package org.stillroom.studio.cli;
 
+import org.stillroom.studio.answer.Fields;
+
 /** What a command answers: the same figures for a script and for a person. */
 public interface Answer {
     /** Returns the figures for scripts. */

@@ -1,7 +1,8 @@
 package org.stillroom.studio.cli;
 
 import org.stillroom.core.quantity.VolumeBasis;
-import org.stillroom.studio.cli.Told.Name;
+import org.stillroom.studio.answer.Told;
+import org.stillroom.studio.answer.Told.Name;
 import org.stillroom.studio.usecase.BlendSpirits.Found;
 
 /** How a blend of spirits is told. */

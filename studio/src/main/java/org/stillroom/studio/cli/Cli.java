@@ -7,6 +7,9 @@ import java.util.concurrent.ThreadLocalRandom;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.reference.Finding;
+import org.stillroom.studio.answer.Fields;
+import org.stillroom.studio.answer.FindingFields;
+import org.stillroom.studio.answer.Json;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.UsageMessageSpec;
@@ -141,7 +144,7 @@ public final class Cli {
 
     private Exit refuse(Refusal refusal, List<String> typed) {
         if (typed.contains("--json")) {
-            screen.out().println(Json.of(new Fields().put("findings", Subcommand.findings(refusal.findings()))));
+            screen.out().println(Json.of(new Fields().put("findings", FindingFields.of(refusal.findings()))));
         }
         for (Finding finding : refusal.findings()) {
             screen.complaints().finding(finding);

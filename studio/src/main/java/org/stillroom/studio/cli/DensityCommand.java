@@ -11,6 +11,7 @@ import org.stillroom.core.quantity.Strength;
 import org.stillroom.core.quantity.Temperature;
 import org.stillroom.core.quantity.VolumeBasis;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.studio.answer.Told;
 import org.stillroom.studio.usecase.TellDensity;
 import picocli.CommandLine.Option;
 

@@ -18,6 +18,7 @@ import org.stillroom.core.quantity.VolumeBasis;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.studio.answer.Told;
 import org.stillroom.studio.usecase.Impossible;
 
 /**
@@ -39,7 +40,7 @@ abstract class DeskCommand extends Subcommand {
         try {
             Told told = tell(workings);
             assumed.forEach(told::finding);
-            return told;
+            return new ToldAnswer(told);
         } catch (Impossible impossible) {
             String where = impossible.part().isEmpty() ? "" : "--" + impossible.part();
             throw Refusal.wrongInput(where, impossible.reason(), impossible.remedy());

@@ -6,6 +6,7 @@ import org.stillroom.core.quantity.Amount;
 import org.stillroom.core.quantity.Strength;
 import org.stillroom.core.quantity.VolumeBasis;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.studio.answer.Told;
 import org.stillroom.studio.usecase.BlendSpirits;
 import org.stillroom.studio.usecase.BlendSpirits.Poured;
 import org.stillroom.studio.usecase.BlendSpirits.Reach;

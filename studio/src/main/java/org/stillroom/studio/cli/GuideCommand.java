@@ -5,6 +5,7 @@ import java.util.List;
 import org.stillroom.core.recipe.StartingPoints;
 import org.stillroom.core.reference.Source;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.studio.answer.Fields;
 
 /** Shows figures to start from. */
 final class GuideCommand extends Subcommand {

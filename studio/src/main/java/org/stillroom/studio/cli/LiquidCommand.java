@@ -1,21 +1,17 @@
 package org.stillroom.studio.cli;
 
-import static org.stillroom.core.liquid.Figure.VOLUME_20C;
-
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import org.stillroom.core.liquid.Estimate;
-import org.stillroom.core.liquid.Figures;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.quantity.Amount;
 import org.stillroom.core.quantity.Mass;
-import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Temperature;
 import org.stillroom.core.quantity.Understanding;
 import org.stillroom.core.reference.Workings;
-import org.stillroom.studio.cli.Told.Name;
+import org.stillroom.studio.answer.LiquidAnswer;
+import org.stillroom.studio.answer.Told;
 import org.stillroom.studio.usecase.TellLiquid;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -44,7 +40,7 @@ final class LiquidCommand extends DeskCommand {
         refuseIfAnyWrong();
         TellLiquid.Found found = TellLiquid.answer(
                 new TellLiquid.Asked(amounts, invert.orElse(new Mass(0)), oils, at.orElseThrow()), workings);
-        return told(found);
+        return LiquidAnswer.of(found);
     }
 
     private Optional<? extends Amount> amount(Substance substance, SubstanceOptions.Amount typed) {
@@ -78,21 +74,5 @@ final class LiquidCommand extends DeskCommand {
             }
         }
         return oils;
-    }
-
-    private static Told told(TellLiquid.Found found) {
-        Figures figures = found.figures();
-        Told told = new Told("The liquid, asked at "
-                + QuantityWords.plain(figures.temperature().celsius()) + " °C");
-        for (org.stillroom.core.liquid.Figure figure : org.stillroom.core.liquid.Figure.values()) {
-            told.put(figure, figures);
-        }
-        Estimate volume = new Estimate(figures.value(VOLUME_20C), figures.doubt(VOLUME_20C));
-        return told.putDifference(
-                        new Name("contraction_ml", "contraction on mixing", "mL at 20 °C", 1),
-                        found.contraction(),
-                        volume)
-                .put(new Name("warming_c", "warms on mixing by", "°C, if no heat is lost", 1), found.warming())
-                .findings(found.findings());
     }
 }

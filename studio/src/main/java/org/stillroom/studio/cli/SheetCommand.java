@@ -11,6 +11,8 @@ import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.quantity.QuantityText;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.studio.answer.Fields;
+import org.stillroom.studio.answer.FindingFields;
 import org.stillroom.studio.recipefile.StagedRecipe;
 import org.stillroom.studio.sheet.DaySheet;
 import org.stillroom.studio.sheet.SheetOptions;
@@ -150,7 +152,7 @@ final class SheetCommand extends Subcommand {
             return new Fields()
                     .put("html", html)
                     .put("reached", worked.plan().reached())
-                    .put("findings", Subcommand.findings(worked.findings()));
+                    .put("findings", FindingFields.of(worked.findings()));
         }
 
         @Override
@@ -175,7 +177,7 @@ final class SheetCommand extends Subcommand {
             return new Fields()
                     .put("file", path.toString())
                     .put("reached", worked.plan().reached())
-                    .put("findings", Subcommand.findings(worked.findings()));
+                    .put("findings", FindingFields.of(worked.findings()));
         }
 
         @Override

@@ -20,6 +20,7 @@ import org.stillroom.core.quantity.Temperature;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.quantity.VolumeBasis;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.studio.answer.Told;
 import org.stillroom.studio.usecase.MeasureStrength;
 import org.stillroom.studio.usecase.MeasureStrength.Found;
 import picocli.CommandLine.Option;

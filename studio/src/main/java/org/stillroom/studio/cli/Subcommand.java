@@ -1,10 +1,9 @@
 package org.stillroom.studio.cli;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.studio.answer.Fields;
+import org.stillroom.studio.answer.Json;
+import org.stillroom.studio.answer.StepFields;
 import picocli.CommandLine.Option;
 
 /**
@@ -44,7 +43,7 @@ public abstract class Subcommand {
         if (json) {
             Fields fields = answer.fields();
             if (explain) {
-                fields.put("steps", steps(written.steps()));
+                fields.put("steps", StepFields.of(written.steps()));
             }
             screen.out().println(Json.of(fields));
         } else {
@@ -56,40 +55,5 @@ public abstract class Subcommand {
             }
         }
         return answer.exit();
-    }
-
-    /** Returns findings for an answer, in the one form that they have everywhere. */
-    public static List<Fields> findings(List<Finding> findings) {
-        List<Fields> all = new ArrayList<>();
-        for (Finding finding : findings) {
-            all.add(new Fields()
-                    .put("rule", finding.rule())
-                    .put("severity", finding.severity().name().toLowerCase(Locale.ROOT))
-                    .put("where", finding.where())
-                    .put("jurisdiction", finding.jurisdiction())
-                    .put("verdict", finding.verdict())
-                    .put("message", finding.message())
-                    .put("how_sure", finding.howSure())
-                    .put("remedy", finding.remedy())
-                    .put("limit", finding.limit())
-                    .put(
-                            "source",
-                            finding.source() == null ? null : finding.source().title())
-                    .put("status", finding.status()));
-        }
-        return all;
-    }
-
-    private static List<Fields> steps(List<Workings.Step> steps) {
-        List<Fields> all = new ArrayList<>();
-        for (Workings.Step step : steps) {
-            all.add(new Fields()
-                    .put("what", step.what())
-                    .put("value", step.value())
-                    .put("unit", step.unit())
-                    .put("source", step.source().title())
-                    .put("status", step.source().standing().label()));
-        }
-        return all;
     }
 }

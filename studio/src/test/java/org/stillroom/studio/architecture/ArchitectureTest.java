@@ -47,6 +47,11 @@ class ArchitectureTest {
     }
 
     @Test
+    void theModuleForBrowsersUsesTheCoreAlone() {
+        House.STILLROOM.page().check(STILLROOM);
+    }
+
+    @Test
     void theSameInputGivesTheSameOutput() {
         House.STILLROOM.sameInputSameOutput().check(STILLROOM);
     }
@@ -92,6 +97,11 @@ class ArchitectureTest {
     @Test
     void aFrameworkInThePlannerIsCaught() {
         assertCaught(CANARY.planner(), "UsesAFramework");
+    }
+
+    @Test
+    void aFrameworkInTheModuleForBrowsersIsCaught() {
+        assertCaught(CANARY.page(), "UsesAServer");
     }
 
     @Test

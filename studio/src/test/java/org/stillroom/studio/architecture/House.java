@@ -120,6 +120,7 @@ record House(String root) {
         STEPS.forEach(step -> step.forEach(subject -> placed.add(core(subject))));
         ROOMS.keySet().forEach(room -> placed.add(studio(room)));
         placed.add(root + ".planner");
+        placed.add(root + ".page");
         placed.add(root + ".studio");
         return placed;
     }
@@ -166,6 +167,15 @@ record House(String root) {
         allowed.add(root + ".core..");
         allowed.add(root + ".planner..");
         return only(root + ".planner..", allowed);
+    }
+
+    /** Holds the module for browsers to the core and to what the compiler to a browser's language can take. */
+    ArchRule page() {
+        List<String> allowed = new ArrayList<>(PURE_JDK);
+        allowed.add("org.teavm.jso..");
+        allowed.add(root + ".core..");
+        allowed.add(root + ".page..");
+        return only(root + ".page..", allowed);
     }
 
     /** Holds a room of the studio to the rooms that it may use and to its own libraries. */

@@ -19,6 +19,7 @@ import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Source;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.studio.answer.Fields;
 import picocli.CommandLine.Option;
 
 class CliTest {

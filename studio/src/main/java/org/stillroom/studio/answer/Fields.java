@@ -1,4 +1,4 @@
-package org.stillroom.studio.cli;
+package org.stillroom.studio.answer;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;

@@ -1,4 +1,4 @@
-package org.stillroom.studio.cli;
+package org.stillroom.studio.answer;
 
 import java.io.StringWriter;
 import java.util.List;
@@ -11,7 +11,7 @@ import tools.jackson.core.json.JsonFactory;
 import tools.jackson.core.util.DefaultPrettyPrinter;
 
 /** Writes fields as JSON. Streams them: a mapper that inspects types would double the time to the first answer. */
-final class Json {
+public final class Json {
     private static final ObjectWriteContext INDENTED = new ObjectWriteContext.Base() {
         @Override
         public PrettyPrinter getPrettyPrinter() {
@@ -27,7 +27,7 @@ final class Json {
     private Json() {}
 
     /** Returns the fields as indented JSON, without a line end after the last brace. */
-    static String of(Fields fields) {
+    public static String of(Fields fields) {
         StringWriter text = new StringWriter();
         try (JsonGenerator json = new JsonFactory().createGenerator(INDENTED, text)) {
             write(json, fields);

@@ -1,13 +1,14 @@
-package org.stillroom.studio.cli;
+package org.stillroom.studio.answer;
 
 import org.stillroom.core.liquid.Figure;
 import org.stillroom.core.liquid.Figures;
 
 /** The figures of a liquid as fields for scripts, under the keys that they have everywhere. */
-final class FiguresFields {
+public final class FiguresFields {
     private FiguresFields() {}
 
-    static Fields values(Figures figures) {
+    /** Returns the figures themselves; null where the liquid has none such. */
+    public static Fields values(Figures figures) {
         Fields fields = new Fields();
         for (Figure figure : Figure.values()) {
             if (figures.has(figure)) {
@@ -20,7 +21,7 @@ final class FiguresFields {
     }
 
     /** Returns the half-widths of the central 90 % that the formulas leave, grams taken as exact. */
-    static Fields doubts(Figures figures) {
+    public static Fields doubts(Figures figures) {
         Fields fields = new Fields();
         for (Figure figure : Figure.values()) {
             if (figures.has(figure)) {

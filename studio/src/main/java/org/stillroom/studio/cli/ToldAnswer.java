@@ -1,0 +1,53 @@
+package org.stillroom.studio.cli;
+
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.liquid.Estimate;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.studio.answer.Fields;
+import org.stillroom.studio.answer.Told;
+
+/** The figures of a desk command, the same for a person and for a script. */
+record ToldAnswer(Told told) implements Answer {
+    private static final String DOUBT =
+            "Doubt is that of the formulas, in nine cases of ten; what was typed is taken as exact.";
+
+    @Override
+    public Fields fields() {
+        return told.fields();
+    }
+
+    @Override
+    public void print(Page page) {
+        page.heading(told.heading());
+        Table table = new Table().text("").figure("").text("").text("doubt").figure("");
+        boolean doubted = false;
+        for (Told.Row row : told.rows()) {
+            @Nullable Estimate estimate = row.estimate();
+            if (estimate != null) {
+                Told.Name name = row.name();
+                String value = Figure.decimals(estimate.value(), name.decimals());
+                table.row(name.label(), value, name.unit(), row.word().label(), halfWidth(estimate, name));
+                doubted |= estimate.doubt() > 0.0;
+            }
+        }
+        page.table(table);
+        if (doubted) {
+            page.paragraph(DOUBT);
+        }
+        for (Finding finding : told.findings()) {
+            page.blank();
+            page.finding(finding);
+        }
+    }
+
+    /** Shows a half-width in the decimals of its figure, or in one more where it would vanish. */
+    private static String halfWidth(Estimate estimate, Told.Name name) {
+        double doubt = estimate.doubt();
+        if (doubt == 0.0) {
+            return "";
+        }
+        int decimals = name.decimals();
+        boolean vanishes = doubt < 0.5 * Math.pow(10, -decimals);
+        return "± " + Figure.decimals(doubt, vanishes ? decimals + 1 : decimals);
+    }
+}
