@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.ingredient.Resolved;
@@ -111,7 +110,7 @@ public final class Planner {
         }
         Solution solution;
         try {
-            solution = bestSolution(recipe, problem);
+            solution = Solver.best(problem, recipe.aim() == null);
         } catch (ArithmeticException noLeastCost) {
             return refuseBoundless(recipe, noLeastCost);
         }
@@ -140,25 +139,6 @@ public final class Planner {
                 "cannot be told",
                 "As much " + aim.ingredient() + " as can be is to be used up, and nothing says how much that is.",
                 "Write at hand with " + aim.ingredient() + ", or a volume under target.")));
-    }
-
-    /** A range is aimed at its middle where that can be reached and no aim is named that would rather have its end. */
-    private static Solution bestSolution(Recipe recipe, Problem problem) {
-        if (recipe.aim() == null && problem.asksForARange()) {
-            Solution middle = solveOrNull(problem.aimingAtTheMiddle());
-            if (middle != null && middle.reached()) {
-                return middle;
-            }
-        }
-        return Solver.solve(problem);
-    }
-
-    private static @Nullable Solution solveOrNull(Problem problem) {
-        try {
-            return Solver.solve(problem);
-        } catch (ArithmeticException doesNotSettle) {
-            return null;
-        }
     }
 
     private static Plan assemble(

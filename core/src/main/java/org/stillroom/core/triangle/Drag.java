@@ -1,0 +1,87 @@
+package org.stillroom.core.triangle;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.stillroom.core.plan.Asked;
+import org.stillroom.core.plan.Sketch;
+import org.stillroom.core.quantity.Span;
+
+/**
+ * Takes a recipe's point to another place in the triangle: the amounts that lie there, or at the border of reach nearest to it.
+ *
+ * <p>What is asked is written in whole steps, so that a field can say it as a person would type it: 0.1 % vol and 1 g/L.
+ */
+public final class Drag {
+    private static final double STEPS_PER_PERCENT = 10.0;
+    private static final double MOST_SUGAR = 1600.0;
+
+    private Drag() {}
+
+    /**
+     * What comes of it.
+     *
+     * @param asked what to write as the target, in whole steps
+     * @param answer the amounts for it
+     * @param reading what they come to
+     * @param held whether the hand wanted to go farther than the lines can
+     */
+    public record Moved(Reading asked, Sketch.Answer answer, Reading reading, boolean held) {
+        /** Returns where it lies. */
+        public Spot spot() {
+            return Company.spot(answer.liquid());
+        }
+    }
+
+    /**
+     * Returns the recipe taken to a strength and a sugar.
+     *
+     * @throws ArithmeticException when the volume does not settle, or the cost has no least
+     */
+    public static Moved to(Sketch sketch, Reading wanted) {
+        Reading inSteps = new Reading(wholeStrength(wanted.strength()), wholeSugar(wanted.sugar()));
+        Moved moved = moved(sketch, inSteps, false);
+        if (moved.answer().reached()) {
+            return moved;
+        }
+        Reading border = moved.reading();
+        for (Reading each : around(border)) {
+            Moved beside = moved(sketch, each, true);
+            if (beside.answer().reached()) {
+                return beside;
+            }
+        }
+        return moved(sketch, around(border).get(0), true);
+    }
+
+    private static Moved moved(Sketch sketch, Reading asked, boolean held) {
+        Sketch.Answer answer = sketch.asking(Asked.STRENGTH, Span.exactly(asked.strength()))
+                .asking(Asked.SUGAR, Span.exactly(asked.sugar()))
+                .answer();
+        Reading reading = Company.of(answer.liquid(), sketch.sugarBasis()).reading(Company.spot(answer.liquid()));
+        return new Moved(asked, answer, reading, held);
+    }
+
+    /** Returns the whole steps about a place, the nearest first. */
+    private static List<Reading> around(Reading border) {
+        double strength = border.strength() * STEPS_PER_PERCENT;
+        double sugar = border.sugar();
+        List<Reading> around = new ArrayList<>();
+        for (double up : new double[] {Math.floor(strength), Math.ceil(strength)}) {
+            for (double sweeter : new double[] {Math.floor(sugar), Math.ceil(sugar)}) {
+                around.add(new Reading(up / STEPS_PER_PERCENT, sweeter));
+            }
+        }
+        around.sort(Comparator.comparingDouble(each -> Math.abs(each.strength() * STEPS_PER_PERCENT - strength)
+                + Math.abs(each.sugar() - sugar)));
+        return around;
+    }
+
+    private static double wholeStrength(double strength) {
+        return Math.rint(STEPS_PER_PERCENT * Math.max(0.0, Math.min(100.0, strength))) / STEPS_PER_PERCENT;
+    }
+
+    private static double wholeSugar(double sugar) {
+        return Math.rint(Math.max(0.0, Math.min(MOST_SUGAR, sugar)));
+    }
+}

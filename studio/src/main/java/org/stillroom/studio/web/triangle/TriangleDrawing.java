@@ -1,0 +1,119 @@
+package org.stillroom.studio.web.triangle;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.liquid.Contents;
+import org.stillroom.core.plan.Plan;
+import org.stillroom.core.plan.Reach;
+import org.stillroom.core.plan.Sketch;
+import org.stillroom.core.triangle.Company;
+import org.stillroom.core.triangle.Contours;
+import org.stillroom.core.triangle.Outline;
+import org.stillroom.core.triangle.Plate;
+import org.stillroom.core.triangle.Reading;
+import org.stillroom.core.triangle.Spot;
+import org.stillroom.studio.answer.Json;
+import org.stillroom.studio.answer.SketchFields;
+import org.stillroom.studio.web.triangle.TriangleView.Which;
+
+/** Draws the triangle of one plan. */
+final class TriangleDrawing {
+    private final Plan plan;
+    private final Sketch sketch;
+    private final Spot spot;
+    private final Reading reading;
+    private final Plate plate;
+    private final Contours contours;
+    private final List<Corner> border;
+
+    TriangleDrawing(Plan plan) {
+        this.plan = plan;
+        this.sketch = Sketch.of(plan);
+        Company company = Company.of(plan.liquid(), sketch.sugarBasis());
+        this.spot = Company.spot(plan.liquid());
+        this.reading = company.reading(spot);
+        this.plate = Plate.showing(spot);
+        this.contours = new Contours(company, plate);
+        this.border = Reach.border(sketch).stream().map(this::corner).toList();
+    }
+
+    /** A liquid at the border of reach. */
+    private record Corner(Reading reading, Spot spot) {}
+
+    private Corner corner(Contents liquid) {
+        Spot at = Company.spot(liquid);
+        return new Corner(Company.of(liquid, sketch.sugarBasis()).reading(at), at);
+    }
+
+    TriangleView view() {
+        Outline reach = Outline.around(border.stream().map(Corner::spot).toList()).within(plate);
+        return new TriangleView(
+                plate,
+                plate.outline(plate.frame()),
+                lines(contours.strengths()),
+                lines(contours.sugars()),
+                reach.spots().size() > 1 ? plate.outline(reach.spots()) : "",
+                reach.spots().size() > 2,
+                new TriangleView.Here(plate.place(spot), reading, spot, Company.rest(plan.liquid())),
+                plate.line(contours.sightOfStrength(reading)),
+                plate.line(contours.sightOfSugar(reading)),
+                tag(contours.sightOfStrength(reading)),
+                tag(contours.sightOfSugar(reading)),
+                range(),
+                rows(),
+                Json.of(SketchFields.of(sketch, plan)));
+    }
+
+    private List<TriangleView.Line> lines(List<Contours.Contour> found) {
+        return found.stream()
+                .map(each -> new TriangleView.Line(each.value(), plate.line(each.spots()), plate.place(each.foot())))
+                .toList();
+    }
+
+    private Plate.@Nullable Place tag(List<Spot> sight) {
+        return sight.isEmpty() || !plate.shows(sight.get(0)) ? null : plate.place(sight.get(0));
+    }
+
+    private boolean mayMove() {
+        return !border.isEmpty() && sketch.lines().stream().anyMatch(Sketch.Line::canVary);
+    }
+
+    private TriangleView.@Nullable Range range() {
+        if (!mayMove()) {
+            return null;
+        }
+        return new TriangleView.Range(
+                least(Reading::strength).reading().strength(),
+                most(Reading::strength).reading().strength(),
+                least(Reading::sugar).reading().sugar(),
+                most(Reading::sugar).reading().sugar());
+    }
+
+    private Corner most(ToDoubleFunction<Reading> figure) {
+        return Collections.max(border, Comparator.comparingDouble(each -> figure.applyAsDouble(each.reading())));
+    }
+
+    private Corner least(ToDoubleFunction<Reading> figure) {
+        return Collections.min(border, Comparator.comparingDouble(each -> figure.applyAsDouble(each.reading())));
+    }
+
+    private List<TriangleView.Row> rows() {
+        List<TriangleView.Row> rows = new ArrayList<>();
+        rows.add(row(Which.HERE, new Corner(reading, spot)));
+        if (mayMove()) {
+            rows.add(row(Which.STRONGEST, most(Reading::strength)));
+            rows.add(row(Which.WEAKEST, least(Reading::strength)));
+            rows.add(row(Which.SWEETEST, most(Reading::sugar)));
+            rows.add(row(Which.LEAST_SWEET, least(Reading::sugar)));
+        }
+        return rows;
+    }
+
+    private static TriangleView.Row row(Which which, Corner corner) {
+        return new TriangleView.Row(which, corner.reading(), corner.spot());
+    }
+}
