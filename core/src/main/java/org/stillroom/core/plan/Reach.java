@@ -12,7 +12,8 @@ import org.stillroom.core.quantity.Span;
  *
  * <p>Amounts and doses that are fixed stay, limits of what is at hand hold, and so do the volume and the acidity that are asked. For
  * a given volume strength and sugar are linear in the grams, so what lies farthest in one direction is an answer of {@link Solver};
- * directions are tried until none finds a liquid beyond the ones already found. Where the volume is open, or cannot be reached,
+ * directions are tried until none finds a liquid beyond the ones already found. Between two of them the border bends
+ * by less than a thousandth of the triangle. Where the volume is open, or cannot be reached,
  * this is done for several volumes.
  */
 public final class Reach {
@@ -66,7 +67,8 @@ public final class Reach {
     private Contents liquid(Corner corner) {
         Contents liquid = Contents.NONE;
         for (int i = 0; i < sketch.lines().size(); i++) {
-            liquid = liquid.plus(sketch.lines().get(i).perGram().times(corner.solution.grams()[i]));
+            liquid = liquid.plus(
+                    sketch.lines().get(i).perGram().times(corner.solution.grams()[i]));
         }
         return liquid;
     }
@@ -110,7 +112,10 @@ public final class Reach {
             return;
         }
         Corner beyond = farthest(held, to.sugar - from.sugar, from.strength - to.strength);
-        if (beyond != null && beyond.leftOf(from, to) > APART * APART && beyond.isApartFrom(from) && beyond.isApartFrom(to)) {
+        if (beyond != null
+                && beyond.leftOf(from, to) > APART * APART
+                && beyond.isApartFrom(from)
+                && beyond.isApartFrom(to)) {
             goBetween(held, from, beyond, halvings + 1);
             found.add(beyond);
             goBetween(held, beyond, to, halvings + 1);

@@ -2,7 +2,6 @@ package org.stillroom.core.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.function.DoubleFunction;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.ingredient.Ingredient;

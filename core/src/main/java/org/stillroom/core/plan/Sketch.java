@@ -80,8 +80,7 @@ public final class Sketch {
 
     private static Problem.Line[] numbers(List<Line> lines) {
         return lines.stream()
-                .map(line -> new Problem.Line(
-                        line.perGram.toGrams(), line.fixed, line.dose, line.room, 0.0, line.cost))
+                .map(line -> new Problem.Line(line.perGram.toGrams(), line.fixed, line.dose, line.room, 0.0, line.cost))
                 .toArray(Problem.Line[]::new);
     }
 
@@ -97,7 +96,11 @@ public final class Sketch {
             Contents perGram = balances.ingredients().get(i).perGram();
             lines.add(new Line(perGram, line.fixed(), line.dose(), line.room(), line.cost()));
         }
-        return new Sketch(lines, problem, plan.recipe().target().sugarBasis(), plan.recipe().aim() == null);
+        return new Sketch(
+                lines,
+                problem,
+                plan.recipe().target().sugarBasis(),
+                plan.recipe().aim() == null);
     }
 
     public List<Line> lines() {

@@ -105,8 +105,7 @@ public final class Company {
         if (volume(ethanol, sugar, 0.0) > LITRE) {
             return null;
         }
-        double water =
-                TOO_MUCH_WATER * Root.of(part -> volume(ethanol, sugar, TOO_MUCH_WATER * part) - LITRE);
+        double water = TOO_MUCH_WATER * Root.of(part -> volume(ethanol, sugar, TOO_MUCH_WATER * part) - LITRE);
         double three = ethanol + sugar + water;
         return new Spot(ethanol / three, sugar / three);
     }

@@ -72,8 +72,8 @@ public final class Drag {
                 around.add(new Reading(up / STEPS_PER_PERCENT, sweeter));
             }
         }
-        around.sort(Comparator.comparingDouble(each -> Math.abs(each.strength() * STEPS_PER_PERCENT - strength)
-                + Math.abs(each.sugar() - sugar)));
+        around.sort(Comparator.comparingDouble(
+                each -> Math.abs(each.strength() * STEPS_PER_PERCENT - strength) + Math.abs(each.sugar() - sugar)));
         return around;
     }
 

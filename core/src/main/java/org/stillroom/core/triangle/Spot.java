@@ -10,7 +10,8 @@ public record Spot(double ethanol, double sugar) {
     public Spot {
         if (!(ethanol >= 0.0 && sugar >= 0.0 && ethanol + sugar <= 1.0 + 1e-12)) {
             throw new IllegalArgumentException(
-                    "shares of ethanol and sugar are zero or more and together at most 1, not " + ethanol + " and " + sugar);
+                    "shares of ethanol and sugar are zero or more and together at most 1, not " + ethanol + " and "
+                            + sugar);
         }
     }
 

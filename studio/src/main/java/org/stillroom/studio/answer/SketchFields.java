@@ -15,14 +15,15 @@ public final class SketchFields {
     public static Fields of(Sketch sketch, Plan plan) {
         List<Fields> lines = IntStream.range(0, sketch.lines().size())
                 .mapToObj(i -> line(
-                        sketch.lines().get(i), plan.lines().get(i).ingredient().solid()
+                        sketch.lines().get(i),
+                        plan.lines().get(i).ingredient().solid()
                                 ? OptionalDouble.empty()
                                 : plan.lines().get(i).ingredient().gramsPerMillilitre()))
                 .toList();
         Fields asked = new Fields();
         sketch.asked()
-                .forEach((what, span) ->
-                        asked.put(what.label(), new Fields().put("low", span.low()).put("high", span.high())));
+                .forEach((what, span) -> asked.put(
+                        what.label(), new Fields().put("low", span.low()).put("high", span.high())));
         return new Fields()
                 .put("lines", lines)
                 .put("asked", asked)
@@ -36,7 +37,10 @@ public final class SketchFields {
                 .put("fixed_g", line.fixed())
                 .put("dose_g_per_ml", line.dose())
                 .put("cost_per_g", line.cost());
-        orNone(fields, "room_g", Double.isInfinite(line.room()) ? OptionalDouble.empty() : OptionalDouble.of(line.room()));
+        orNone(
+                fields,
+                "room_g",
+                Double.isInfinite(line.room()) ? OptionalDouble.empty() : OptionalDouble.of(line.room()));
         orNone(fields, "density_g_per_ml", gramsPerMillilitre);
         return fields;
     }

@@ -3,7 +3,9 @@ package org.stillroom.studio.web.triangle;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.liquid.Contents;
@@ -28,6 +30,7 @@ final class TriangleDrawing {
     private final Reading reading;
     private final Plate plate;
     private final Contours contours;
+    private final Outline reach;
     private final List<Corner> border;
 
     TriangleDrawing(Plan plan) {
@@ -38,19 +41,21 @@ final class TriangleDrawing {
         this.reading = company.reading(spot);
         this.plate = Plate.showing(spot);
         this.contours = new Contours(company, plate);
-        this.border = Reach.border(sketch).stream().map(this::corner).toList();
+        Map<Spot, Reading> found = new HashMap<>();
+        for (Contents liquid : Reach.border(sketch)) {
+            Spot at = Company.spot(liquid);
+            found.put(at, Company.of(liquid, sketch.sugarBasis()).reading(at));
+        }
+        this.reach = Outline.around(List.copyOf(found.keySet())).within(plate);
+        this.border = reach.spots().stream()
+                .map(at -> new Corner(found.getOrDefault(at, company.reading(at)), at))
+                .toList();
     }
 
-    /** A liquid at the border of reach. */
+    /** A place at the border of what can be reached and is shown; where the plate cuts it off, with the recipe's own company. */
     private record Corner(Reading reading, Spot spot) {}
 
-    private Corner corner(Contents liquid) {
-        Spot at = Company.spot(liquid);
-        return new Corner(Company.of(liquid, sketch.sugarBasis()).reading(at), at);
-    }
-
     TriangleView view() {
-        Outline reach = Outline.around(border.stream().map(Corner::spot).toList()).within(plate);
         return new TriangleView(
                 plate,
                 plate.outline(plate.frame()),
@@ -79,7 +84,7 @@ final class TriangleDrawing {
     }
 
     private boolean mayMove() {
-        return !border.isEmpty() && sketch.lines().stream().anyMatch(Sketch.Line::canVary);
+        return border.size() > 1;
     }
 
     private TriangleView.@Nullable Range range() {
