@@ -1,0 +1,146 @@
+package org.stillroom.studio.store;
+
+import com.zaxxer.hikari.HikariConfig;
+import com.zaxxer.hikari.HikariDataSource;
+import java.util.Map;
+import org.flywaydb.core.Flyway;
+import org.jdbi.v3.core.Jdbi;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * All that a studio keeps, in an embedded SQLite file or in PostgreSQL: the same statements on both.
+ *
+ * <p>What a method has returned from is on the disk: a process that is killed loses nothing that it has acknowledged.
+ */
+public final class Store implements AutoCloseable {
+    private static final String SCHEMA = "classpath:org/stillroom/studio/store/schema";
+
+    private final HikariDataSource source;
+    private final Jdbi jdbi;
+    private final @Nullable FolderLock lock;
+
+    private Store(HikariDataSource source, @Nullable FolderLock lock) {
+        this.source = source;
+        this.lock = lock;
+        this.jdbi = Jdbi.create(source);
+    }
+
+    /**
+     * Opens the studio in a folder, making it where there is none.
+     *
+     * @throws StoreTrouble when another Stillroom has it open, or it cannot be opened
+     */
+    public static Store open(DataFolder folder) {
+        folder.make();
+        FolderLock lock = FolderLock.of(folder);
+        try {
+            HikariConfig config = new HikariConfig();
+            config.setJdbcUrl("jdbc:sqlite:" + folder.database());
+            config.setMaximumPoolSize(1); // one writer at a time, and no reader sees half of a change
+            config.addDataSourceProperty("foreign_keys", "true");
+            config.addDataSourceProperty("journal_mode", "WAL");
+            config.addDataSourceProperty("synchronous", "FULL");
+            config.addDataSourceProperty("busy_timeout", "5000");
+            return migrated(config, lock, Database.SQLITE);
+        } catch (RuntimeException | Error failed) {
+            lock.close();
+            throw failed;
+        }
+    }
+
+    /** Opens the studio of a PostgreSQL database. */
+    public static Store onPostgres(String url, String user, String password) {
+        HikariConfig config = new HikariConfig();
+        config.setJdbcUrl(url);
+        config.setUsername(user);
+        config.setPassword(password);
+        config.setMaximumPoolSize(8);
+        config.addDataSourceProperty("stringtype", "unspecified"); // lets text bind to JSON
+        return migrated(config, null, Database.POSTGRESQL);
+    }
+
+    private enum Database {
+        SQLITE("sqlite", "INTEGER PRIMARY KEY AUTOINCREMENT", "TEXT", "BLOB"),
+        POSTGRESQL("postgresql", "BIGINT GENERATED ALWAYS AS IDENTITY PRIMARY KEY", "JSONB", "BYTEA");
+
+        private final String folder;
+        private final String id;
+        private final String json;
+        private final String bytes;
+
+        Database(String folder, String id, String json, String bytes) {
+            this.folder = folder;
+            this.id = id;
+            this.json = json;
+            this.bytes = bytes;
+        }
+
+        /** Returns what the common script leaves open. */
+        Map<String, String> types() {
+            return Map.of("id", id, "json", json, "bytes", bytes);
+        }
+    }
+
+    private static Store migrated(HikariConfig config, @Nullable FolderLock lock, Database database) {
+        HikariDataSource source = new HikariDataSource(config);
+        try {
+            Flyway.configure()
+                    .dataSource(source)
+                    .locations(SCHEMA + "/common", SCHEMA + "/" + database.folder)
+                    .placeholders(database.types())
+                    .load()
+                    .migrate();
+            return new Store(source, lock);
+        } catch (RuntimeException | Error failed) {
+            source.close();
+            throw failed;
+        }
+    }
+
+    public Recipes recipes() {
+        return new Recipes(jdbi);
+    }
+
+    public Lots lots() {
+        return new Lots(jdbi);
+    }
+
+    public Instruments instruments() {
+        return new Instruments(jdbi);
+    }
+
+    public Makes makes() {
+        return new Makes(jdbi);
+    }
+
+    public Photos photos() {
+        return new Photos(jdbi);
+    }
+
+    public Settings settings() {
+        return new Settings(jdbi);
+    }
+
+    public Sessions sessions() {
+        return new Sessions(jdbi);
+    }
+
+    public History history() {
+        return new History(jdbi);
+    }
+
+    /** Asks the database whether it answers. */
+    public boolean answers() {
+        return jdbi.withHandle(handle ->
+                        handle.createQuery("SELECT 1").mapTo(Integer.class).one())
+                == 1;
+    }
+
+    @Override
+    public void close() {
+        source.close();
+        if (lock != null) {
+            lock.close();
+        }
+    }
+}
