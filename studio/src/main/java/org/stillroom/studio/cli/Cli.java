@@ -1,5 +1,6 @@
 package org.stillroom.studio.cli;
 
+import org.stillroom.studio.faults.FaultLog;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
@@ -55,7 +56,7 @@ public final class Cli {
     }
 
     private Exit answer(List<String> typed) {
-        String first = typed.isEmpty() ? "--help" : typed.get(0);
+        String first = typed.isEmpty() ? "open" : typed.get(0);
         return switch (first) {
             case "-h", "--help" -> help();
             case "-V", "--version" -> printVersion();

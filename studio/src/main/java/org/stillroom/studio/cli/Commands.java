@@ -9,6 +9,21 @@ public final class Commands {
     public static List<Entry> all() {
         return List.of(
                 new Entry(
+                        "open",
+                        "The studio in the browser: shelf, recipes, makes. The same as stillroom alone.",
+                        "stillroom open --try",
+                        OpenCommand::new),
+                new Entry(
+                        "backup",
+                        "The whole studio in one file, also while it is open.",
+                        "stillroom backup --help",
+                        BackupCommand::new),
+                new Entry(
+                        "restore",
+                        "A studio back from its backup.",
+                        "stillroom restore --help",
+                        RestoreCommand::new),
+                new Entry(
                         "plan",
                         "Amounts that land on a recipe's target, how sure they are, and how to make it.",
                         "stillroom plan examples/quince-and-bay.yaml",

@@ -54,6 +54,8 @@ public abstract class Subcommand {
                 page.steps(written.steps());
             }
         }
+        screen.out().flush();
+        answer.stay();
         return answer.exit();
     }
 }

@@ -18,10 +18,12 @@ public final class Store implements AutoCloseable {
     private final HikariDataSource source;
     private final Jdbi jdbi;
     private final @Nullable FolderLock lock;
+    private final @Nullable DataFolder folder;
 
-    private Store(HikariDataSource source, @Nullable FolderLock lock) {
+    private Store(HikariDataSource source, @Nullable FolderLock lock, @Nullable DataFolder folder) {
         this.source = source;
         this.lock = lock;
+        this.folder = folder;
         this.jdbi = Jdbi.create(source);
     }
 
@@ -41,7 +43,7 @@ public final class Store implements AutoCloseable {
             config.addDataSourceProperty("journal_mode", "WAL");
             config.addDataSourceProperty("synchronous", "FULL");
             config.addDataSourceProperty("busy_timeout", "5000");
-            return migrated(config, lock, Database.SQLITE);
+            return new Store(migrated(config, Database.SQLITE), lock, folder);
         } catch (RuntimeException | Error failed) {
             lock.close();
             throw failed;
@@ -56,7 +58,7 @@ public final class Store implements AutoCloseable {
         config.setPassword(password);
         config.setMaximumPoolSize(8);
         config.addDataSourceProperty("stringtype", "unspecified"); // lets text bind to JSON
-        return migrated(config, null, Database.POSTGRESQL);
+        return new Store(migrated(config, Database.POSTGRESQL), null, null);
     }
 
     private enum Database {
@@ -81,7 +83,7 @@ public final class Store implements AutoCloseable {
         }
     }
 
-    private static Store migrated(HikariConfig config, @Nullable FolderLock lock, Database database) {
+    private static HikariDataSource migrated(HikariConfig config, Database database) {
         HikariDataSource source = new HikariDataSource(config);
         try {
             Flyway.configure()
@@ -90,7 +92,7 @@ public final class Store implements AutoCloseable {
                     .placeholders(database.types())
                     .load()
                     .migrate();
-            return new Store(source, lock);
+            return source;
         } catch (RuntimeException | Error failed) {
             source.close();
             throw failed;
@@ -127,6 +129,18 @@ public final class Store implements AutoCloseable {
 
     public History history() {
         return new History(jdbi);
+    }
+
+    /**
+     * Returns what writes the whole studio into one file.
+     *
+     * @throws UnsupportedOperationException on PostgreSQL, which has its own pg_dump
+     */
+    public Backup backup() {
+        if (folder == null) {
+            throw new UnsupportedOperationException("a studio on PostgreSQL is backed up with pg_dump");
+        }
+        return new Backup(jdbi, folder);
     }
 
     /** Asks the database whether it answers. */

@@ -13,6 +13,11 @@ public final class StoreTrouble extends RuntimeException {
         this.remedy = remedy;
     }
 
+    /** Returns what is. */
+    public String message() {
+        return String.valueOf(getMessage());
+    }
+
     /** Returns what to do. */
     public String remedy() {
         return remedy;

@@ -37,14 +37,15 @@ record House(String root) {
 
     /** The rooms of the studio, and which others each may use; the root package starts the program. */
     static final Map<String, Set<String>> ROOMS = Map.of(
+            "faults", Set.of(),
             "recipefile", Set.of(),
             "store", Set.of(),
             "wording", Set.of(),
             "usecase", Set.of("recipefile", "store"),
             "answer", Set.of("usecase"),
             "sheet", Set.of("usecase"),
-            "web", Set.of("recipefile", "store", "wording", "usecase", "answer", "sheet"),
-            "cli", Set.of("recipefile", "store", "usecase", "answer", "sheet", "web"));
+            "web", Set.of("faults", "recipefile", "store", "wording", "usecase", "answer", "sheet"),
+            "cli", Set.of("faults", "recipefile", "store", "usecase", "answer", "sheet", "web"));
 
     private static final Map<String, List<String>> LIBRARIES = Map.of(
             "recipefile", List.of("org.snakeyaml.engine.."),

@@ -1,5 +1,6 @@
 package org.stillroom.studio.cli;
 
+import org.stillroom.studio.faults.FaultLog;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayOutputStream;

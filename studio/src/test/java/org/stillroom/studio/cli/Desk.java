@@ -1,5 +1,6 @@
 package org.stillroom.studio.cli;
 
+import org.stillroom.studio.faults.FaultLog;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;

@@ -1,5 +1,6 @@
 package org.stillroom.studio.docs;
 
+import org.stillroom.studio.faults.FaultLog;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayOutputStream;
@@ -18,7 +19,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.stillroom.studio.cli.Cli;
 import org.stillroom.studio.cli.Commands;
 import org.stillroom.studio.cli.Entry;
-import org.stillroom.studio.cli.FaultLog;
 import org.stillroom.studio.cli.Page;
 import org.stillroom.studio.cli.Screen;
 

@@ -1,4 +1,4 @@
-package org.stillroom.studio.cli;
+package org.stillroom.studio.faults;
 
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -21,7 +21,8 @@ public record FaultLog(Path file) {
         return in(System.getenv("XDG_STATE_HOME"), Path.of(System.getProperty("user.home")));
     }
 
-    static FaultLog in(@Nullable String stateHome, Path home) {
+    /** Returns the log under a state directory, or under the usual one of a home where none is named. */
+    public static FaultLog in(@Nullable String stateHome, Path home) {
         boolean named = stateHome != null && Path.of(stateHome).isAbsolute();
         Path state = named ? Path.of(stateHome) : home.resolve(".local").resolve("state");
         return new FaultLog(state.resolve("stillroom").resolve("stillroom.log"));
@@ -32,14 +33,15 @@ public record FaultLog(Path file) {
      *
      * @throws IOException when the log cannot be written
      */
-    void write(String id, String version, List<String> typed, Throwable fault) throws IOException {
+    public void write(String id, String version, List<String> typed, Throwable fault) throws IOException {
         Files.createDirectories(file.toAbsolutePath().getParent());
         String head = Instant.now() + " fault " + id + ", stillroom " + version + ", Java "
                 + System.getProperty("java.version") + ", typed: " + String.join(" ", typed) + "\n";
         Files.writeString(file, head + details(fault) + "\n", StandardOpenOption.CREATE, StandardOpenOption.APPEND);
     }
 
-    static String details(Throwable fault) {
+    /** Returns the trace of a fault as text. */
+    public static String details(Throwable fault) {
         StringWriter text = new StringWriter();
         fault.printStackTrace(new PrintWriter(text, true));
         return text.toString();
