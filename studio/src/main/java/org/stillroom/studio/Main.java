@@ -1,11 +1,11 @@
 package org.stillroom.studio;
 
-import org.stillroom.studio.faults.FaultLog;
-import org.stillroom.studio.faults.LibraryLogs;
 import org.stillroom.studio.cli.Cli;
 import org.stillroom.studio.cli.Commands;
 import org.stillroom.studio.cli.Exit;
 import org.stillroom.studio.cli.Screen;
+import org.stillroom.studio.faults.FaultLog;
+import org.stillroom.studio.faults.LibraryLogs;
 
 /** Starts Stillroom. */
 public final class Main {

@@ -1,7 +1,5 @@
 package org.stillroom.studio;
 
-import org.stillroom.studio.faults.FaultLog;
-import org.stillroom.studio.faults.LibraryLogs;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
@@ -13,6 +11,8 @@ import org.stillroom.studio.cli.Entry;
 import org.stillroom.studio.cli.Exit;
 import org.stillroom.studio.cli.Page;
 import org.stillroom.studio.cli.Screen;
+import org.stillroom.studio.faults.FaultLog;
+import org.stillroom.studio.faults.LibraryLogs;
 
 /**
  * Runs the example of every command once, for people and for scripts, and throws the answers away.

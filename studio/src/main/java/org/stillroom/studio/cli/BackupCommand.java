@@ -21,7 +21,10 @@ final class BackupCommand extends Subcommand {
             description = "folder of the studio (default: your own, in $XDG_DATA_HOME or ~/.local/share)")
     private @Nullable Path data;
 
-    @Option(names = "--out", paramLabel = "FILE", description = "where to write it (default: here, named after the day)")
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            description = "where to write it (default: here, named after the day)")
     private @Nullable Path out;
 
     @Override

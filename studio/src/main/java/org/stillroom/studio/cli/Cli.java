@@ -1,6 +1,5 @@
 package org.stillroom.studio.cli;
 
-import org.stillroom.studio.faults.FaultLog;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
@@ -11,6 +10,7 @@ import org.stillroom.core.reference.Finding;
 import org.stillroom.studio.answer.Fields;
 import org.stillroom.studio.answer.FindingFields;
 import org.stillroom.studio.answer.Json;
+import org.stillroom.studio.faults.FaultLog;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.UsageMessageSpec;

@@ -18,11 +18,7 @@ public final class Commands {
                         "The whole studio in one file, also while it is open.",
                         "stillroom backup --help",
                         BackupCommand::new),
-                new Entry(
-                        "restore",
-                        "A studio back from its backup.",
-                        "stillroom restore --help",
-                        RestoreCommand::new),
+                new Entry("restore", "A studio back from its backup.", "stillroom restore --help", RestoreCommand::new),
                 new Entry(
                         "plan",
                         "Amounts that land on a recipe's target, how sure they are, and how to make it.",

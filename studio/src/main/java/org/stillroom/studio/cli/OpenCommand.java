@@ -47,7 +47,8 @@ final class OpenCommand extends Subcommand {
             names = "--listen",
             paramLabel = "ADDRESS",
             defaultValue = "127.0.0.1",
-            description = "let the house's network in, such as 0.0.0.0; needs a passphrase (default: this machine only)")
+            description =
+                    "let the house's network in, such as 0.0.0.0; needs a passphrase (default: this machine only)")
     private String listen = "";
 
     @Option(
@@ -109,7 +110,8 @@ final class OpenCommand extends Subcommand {
     }
 
     private static void ask(String url) throws IOException {
-        HttpURLConnection connection = (HttpURLConnection) URI.create(url).toURL().openConnection();
+        HttpURLConnection connection =
+                (HttpURLConnection) URI.create(url).toURL().openConnection();
         if (connection.getResponseCode() != 200) {
             throw new IOException(url + " answered " + connection.getResponseCode());
         }

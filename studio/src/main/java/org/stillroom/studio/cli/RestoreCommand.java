@@ -34,8 +34,7 @@ final class RestoreCommand extends Subcommand {
         }
         DataFolder folder = DataFolder.chosenOr(data);
         try {
-            @Nullable Path aside = Backup.restore(
-                    file, folder, replace ? Backup.Replacing.YES : Backup.Replacing.NO);
+            @Nullable Path aside = Backup.restore(file, folder, replace ? Backup.Replacing.YES : Backup.Replacing.NO);
             return new Restored(folder, aside);
         } catch (StoreTrouble trouble) {
             throw Refusal.wrongInput("restore", trouble.message(), trouble.remedy());

@@ -63,8 +63,9 @@ public final class Backup {
         Path unfinished = Files.createTempFile(file.toAbsolutePath().getParent(), "unfinished-", ".zip");
         try {
             Files.delete(snapshot);
-            jdbi.useHandle(handle ->
-                    handle.createUpdate("VACUUM INTO :file").bind("file", snapshot.toString()).execute());
+            jdbi.useHandle(handle -> handle.createUpdate("VACUUM INTO :file")
+                    .bind("file", snapshot.toString())
+                    .execute());
             Manifest manifest = new Manifest(LAYOUT, Instant.now().toString(), sha256(snapshot));
             try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(unfinished))) {
                 zip.putNextEntry(new ZipEntry(MANIFEST));

@@ -35,9 +35,7 @@ public enum Language {
 
     /** Returns the language of a tag, or nothing when the pages do not speak it. */
     public static Optional<Language> of(String tag) {
-        return Stream.of(values())
-                .filter(language -> language.tag.equals(tag))
-                .findFirst();
+        return Stream.of(values()).filter(language -> language.tag.equals(tag)).findFirst();
     }
 
     /**

@@ -44,8 +44,8 @@ public final class Words {
      * @throws java.util.MissingResourceException when nobody wrote it
      */
     public String say(String key, Object... arguments) {
-        ResourceBundle bundle = ResourceBundle.getBundle(
-                BUNDLES + key.substring(0, key.indexOf('.')), language.locale(), ENGLISH_ELSE);
+        ResourceBundle bundle =
+                ResourceBundle.getBundle(BUNDLES + key.substring(0, key.indexOf('.')), language.locale(), ENGLISH_ELSE);
         String text = bundle.getString(key);
         return arguments.length == 0 ? text : new MessageFormat(text, language.locale()).format(arguments);
     }

@@ -1,12 +1,12 @@
 package org.stillroom.studio.cli;
 
-import org.stillroom.studio.faults.FaultLog;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.stillroom.studio.faults.FaultLog;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 

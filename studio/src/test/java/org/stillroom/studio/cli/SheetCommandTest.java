@@ -1,6 +1,5 @@
 package org.stillroom.studio.cli;
 
-import org.stillroom.studio.faults.FaultLog;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayOutputStream;
@@ -11,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.stillroom.studio.faults.FaultLog;
 
 class SheetCommandTest {
     private static final String PLAIN = "../examples/caraway-brought-down.yaml";

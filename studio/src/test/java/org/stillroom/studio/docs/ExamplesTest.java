@@ -1,6 +1,5 @@
 package org.stillroom.studio.docs;
 
-import org.stillroom.studio.faults.FaultLog;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayOutputStream;
@@ -21,6 +20,7 @@ import org.stillroom.studio.cli.Commands;
 import org.stillroom.studio.cli.Entry;
 import org.stillroom.studio.cli.Page;
 import org.stillroom.studio.cli.Screen;
+import org.stillroom.studio.faults.FaultLog;
 
 /**
  * Documents show what Stillroom answers: in blocks of code, each line that starts with {@code $ stillroom} or

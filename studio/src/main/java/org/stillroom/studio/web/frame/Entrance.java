@@ -53,7 +53,8 @@ final class Entrance {
             return;
         }
         if (context.path().startsWith("/api/")) {
-            throw new UnauthorizedResponse("Sign in on the page /sign-in first; the answer sets a cookie to send along.");
+            throw new UnauthorizedResponse(
+                    "Sign in on the page /sign-in first; the answer sets a cookie to send along.");
         }
         context.redirect("/sign-in", HttpStatus.SEE_OTHER);
         context.skipRemainingHandlers();
@@ -66,7 +67,9 @@ final class Entrance {
 
     /** Registers the page where the passphrase is asked for. */
     void routes(Doors doors) {
-        doors.get("/sign-in", visit -> show(visit, "")).post("/sign-in", this::signIn).post("/sign-out", this::signOut);
+        doors.get("/sign-in", visit -> show(visit, ""))
+                .post("/sign-in", this::signIn)
+                .post("/sign-out", this::signOut);
     }
 
     private static void show(Visit visit, String message) {

@@ -28,7 +28,8 @@ final class FormToken {
         String token = context.cookie(COOKIE);
         if (token == null || token.length() < 20) {
             token = Tokens.random();
-            Cookie cookie = new Cookie(COOKIE, token, "/", YEAR, context.scheme().equals("https"), true);
+            Cookie cookie =
+                    new Cookie(COOKIE, token, "/", YEAR, context.scheme().equals("https"), true);
             cookie.setSameSite(SameSite.STRICT);
             context.cookie(cookie);
         }
@@ -46,6 +47,8 @@ final class FormToken {
 
     /** Returns whether the request comes from a browser that has been here: other programs have no cookie of ours. */
     static boolean isBrowser(Context context) {
-        return context.cookie(COOKIE) != null || context.header("Sec-Fetch-Site") != null || context.header("Origin") != null;
+        return context.cookie(COOKIE) != null
+                || context.header("Sec-Fetch-Site") != null
+                || context.header("Origin") != null;
     }
 }

@@ -31,8 +31,7 @@ public final class Frame {
         return new Words(language, UnitSystem.named(settled.getOrDefault("units", "")));
     }
 
-    PageFrame of(
-            Context context, Words words, String title, String room, List<String> styles, List<String> scripts) {
+    PageFrame of(Context context, Words words, String title, String room, List<String> styles, List<String> scripts) {
         List<PageFrame.Entry> entries = rooms.stream()
                 .map(each -> new PageFrame.Entry(
                         each.key(), each.path(), words.say("frame." + each.key()), each.state(words)))

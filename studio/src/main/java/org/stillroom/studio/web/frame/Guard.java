@@ -7,8 +7,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Stands at the door of every request: whom it is addressed to, where a change comes from, what a page may load. */
 final class Guard {
-    private static final String POLICY = "default-src 'self'; object-src 'none'; base-uri 'none'; frame-ancestors 'none';"
-            + " form-action 'self'";
+    private static final String POLICY =
+            "default-src 'self'; object-src 'none'; base-uri 'none'; frame-ancestors 'none';" + " form-action 'self'";
 
     private final boolean loopbackOnly;
 

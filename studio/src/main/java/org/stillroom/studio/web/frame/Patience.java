@@ -34,9 +34,9 @@ final class Patience {
 
     void missed(String address) {
         if (misses.size() >= MOST_ADDRESSES) {
-            misses.entrySet().removeIf(entry -> entry.getValue()
-                    .last()
-                    .isBefore(clock.instant().minus(Duration.ofHours(1))));
+            misses.entrySet()
+                    .removeIf(entry ->
+                            entry.getValue().last().isBefore(clock.instant().minus(Duration.ofHours(1))));
         }
         misses.merge(
                 address,

@@ -21,8 +21,7 @@ final class Tokens {
     }
 
     static boolean same(String one, String other) {
-        return MessageDigest.isEqual(
-                one.getBytes(StandardCharsets.UTF_8), other.getBytes(StandardCharsets.UTF_8));
+        return MessageDigest.isEqual(one.getBytes(StandardCharsets.UTF_8), other.getBytes(StandardCharsets.UTF_8));
     }
 
     static String hash(String token) {

@@ -54,7 +54,8 @@ final class Troubles {
     }
 
     private void failed(Exception fault, Context context) {
-        String id = String.format(Locale.ROOT, "%08x", ThreadLocalRandom.current().nextInt());
+        String id =
+                String.format(Locale.ROOT, "%08x", ThreadLocalRandom.current().nextInt());
         try {
             log.write(id, "studio", List.of(context.method().name(), context.path()), fault);
         } catch (IOException | RuntimeException unwritten) {
@@ -64,9 +65,14 @@ final class Troubles {
         Visit visit = frame.visit(context);
         String message = visit.words().say("frame.fault", id);
         if (context.path().startsWith("/api/")) {
-            context.status(500).contentType("application/json").result(FaultAnswer.of(message, HttpStatus.INTERNAL_SERVER_ERROR));
+            context.status(500)
+                    .contentType("application/json")
+                    .result(FaultAnswer.of(message, HttpStatus.INTERNAL_SERVER_ERROR));
         } else {
-            visit.refuse(HttpStatus.INTERNAL_SERVER_ERROR, message, visit.words().say("frame.faultRemedy", log.file().toString()));
+            visit.refuse(
+                    HttpStatus.INTERNAL_SERVER_ERROR,
+                    message,
+                    visit.words().say("frame.faultRemedy", log.file().toString()));
         }
     }
 }

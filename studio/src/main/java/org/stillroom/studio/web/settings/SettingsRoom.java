@@ -84,7 +84,9 @@ public final class SettingsRoom implements Room {
             store.backup().write(file);
             visit.context()
                     .contentType("application/zip")
-                    .header("Content-Disposition", "attachment; filename=\"" + Backup.fileName(LocalDate.now(ZoneId.systemDefault())) + "\"")
+                    .header(
+                            "Content-Disposition",
+                            "attachment; filename=\"" + Backup.fileName(LocalDate.now(ZoneId.systemDefault())) + "\"")
                     .result(Files.readAllBytes(file));
         } finally {
             Files.deleteIfExists(file);
