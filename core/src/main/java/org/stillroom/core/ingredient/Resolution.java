@@ -239,11 +239,18 @@ public record Resolution(@Nullable Resolved resolved, List<Finding> findings) {
         return Finding.of(
                 "ingredient-incomplete",
                 Severity.STOP,
-                ingredient.name(),
+                ingredient.name() + ", " + what,
                 "not known",
-                "The " + what + " of " + ingredient.name() + " is not said, and a "
-                        + ingredient.kind().label() + " cannot be counted without it.",
+                "The " + what + " of " + ingredient.name() + " is not said, and " + withArticle(ingredient.kind())
+                        + " cannot be counted without it.",
                 "Write it, such as " + example + ".");
+    }
+
+    private static String withArticle(Kind kind) {
+        if (kind == Kind.OTHER) {
+            return "what is of no other kind";
+        }
+        return ("aeiou".indexOf(kind.label().charAt(0)) < 0 ? "a " : "an ") + kind.label();
     }
 
     private static List<Finding> assumptions(Ingredient ingredient) {
