@@ -32,11 +32,17 @@ public final class Contents {
             throw new IllegalArgumentException(
                     "grams are wanted of " + Substance.COUNT + " substances, not " + grams.length);
         }
-        Contents contents = NONE;
         for (Substance substance : Substance.values()) {
-            contents = contents.with(substance, grams[substance.ordinal()]);
+            check(substance, grams[substance.ordinal()]);
         }
-        return contents;
+        return new Contents(grams.clone(), Map.of());
+    }
+
+    private static void check(Substance substance, double amount) {
+        if (!(amount >= 0 && amount < 1e12)) {
+            throw new IllegalArgumentException(
+                    "grams of " + substance.label() + " lie from 0 to below 1e12, not " + amount);
+        }
     }
 
     /**
@@ -45,10 +51,7 @@ public final class Contents {
      * @param amount grams, zero or more
      */
     public Contents with(Substance substance, double amount) {
-        if (!(amount >= 0 && amount < 1e12)) {
-            throw new IllegalArgumentException(
-                    "grams of " + substance.label() + " lie from 0 to below 1e12, not " + amount);
-        }
+        check(substance, amount);
         double[] changed = grams.clone();
         changed[substance.ordinal()] = amount;
         return new Contents(changed, aroma);

@@ -7,6 +7,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.OptionalDouble;
+import org.stillroom.core.ingredient.Resolved;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.quantity.Span;
 import org.stillroom.core.recipe.SugarBasis;
@@ -32,11 +34,20 @@ public final class Sketch {
      * @param dose grams taken in any case for each millilitre of finished liquid
      * @param room further grams that may be taken; infinite when there is no limit
      * @param cost what a gram costs, in the measure of the aim
+     * @param gramsPerMillilitre its density at 20 °C; empty when it is weighed as a solid
      */
-    public record Line(Contents perGram, double fixed, double dose, double room, double cost) {
+    public record Line(
+            Contents perGram, double fixed, double dose, double room, double cost, OptionalDouble gramsPerMillilitre) {
         /** Returns whether its amount is to be found. */
         public boolean canVary() {
             return room > 0.0;
+        }
+
+        /** Returns the volume of so many grams of it at 20 °C, mL; empty when it is weighed as a solid. */
+        public OptionalDouble millilitres(double grams) {
+            return gramsPerMillilitre.isPresent()
+                    ? OptionalDouble.of(grams / gramsPerMillilitre.getAsDouble())
+                    : gramsPerMillilitre;
         }
     }
 
@@ -92,15 +103,18 @@ public final class Sketch {
         Problem problem = Objects.requireNonNull(balances.problem(), "what has been planned can be planned again");
         List<Line> lines = new ArrayList<>();
         for (int i = 0; i < problem.lines().length; i++) {
-            Problem.Line line = problem.lines()[i];
-            Contents perGram = balances.ingredients().get(i).perGram();
-            lines.add(new Line(perGram, line.fixed(), line.dose(), line.room(), line.cost()));
+            lines.add(line(problem.lines()[i], balances.ingredients().get(i)));
         }
         return new Sketch(
                 lines,
                 problem,
                 plan.recipe().target().sugarBasis(),
                 plan.recipe().aim() == null);
+    }
+
+    private static Line line(Problem.Line line, Resolved ingredient) {
+        OptionalDouble density = ingredient.solid() ? OptionalDouble.empty() : ingredient.gramsPerMillilitre();
+        return new Line(ingredient.perGram(), line.fixed(), line.dose(), line.room(), line.cost(), density);
     }
 
     public List<Line> lines() {

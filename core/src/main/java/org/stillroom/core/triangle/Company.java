@@ -5,7 +5,6 @@ import org.stillroom.core.alcohol.EthanolWater;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.liquid.VolumeModel;
-import org.stillroom.core.quantity.Root;
 import org.stillroom.core.quantity.Temperature;
 import org.stillroom.core.recipe.SugarBasis;
 import org.stillroom.core.sugar.InvertSugar;
@@ -24,8 +23,10 @@ public final class Company {
     private static final double ETHANOL_DENSITY =
             EthanolWater.at(Temperature.TWENTY_CELSIUS).ethanol() / 1000.0;
     private static final double LITRE = 1000.0;
-    /** More water than fits into a litre, g. */
-    private static final double TOO_MUCH_WATER = 1100.0;
+    /** What is below this in a litre is rounding, mL and g. */
+    private static final double SETTLED = 1e-10;
+
+    private static final int MOST_ROUNDS = 40;
 
     /** Sucrose and nothing else. */
     public static final Company PLAIN = of(Contents.NONE, SugarBasis.AS_DISSOLVED);
@@ -102,23 +103,54 @@ public final class Company {
     public @Nullable Spot spot(Reading reading) {
         double ethanol = 10.0 * reading.strength() * ETHANOL_DENSITY;
         double sugar = reading.sugar() / countsAs;
-        if (volume(ethanol, sugar, 0.0) > LITRE) {
+        double room = LITRE - volume(ethanol, sugar, 0.0);
+        if (room < -SETTLED) {
             return null;
         }
-        double water = TOO_MUCH_WATER * Root.of(part -> volume(ethanol, sugar, TOO_MUCH_WATER * part) - LITRE);
+        double water = waterInALitre(ethanol, sugar, Math.max(0.0, room));
         double three = ethanol + sugar + water;
         return new Spot(ethanol / three, sugar / three);
     }
 
-    /** Returns the volume of so many grams of the three with their company, mL. */
+    /** Returns the grams of water that make up a litre, by Newton's rule; a gram of water adds nearly the same throughout. */
+    private double waterInALitre(double ethanol, double sugar, double start) {
+        double[] grams = new double[Substance.COUNT];
+        double[] partial = new double[Substance.COUNT];
+        double water = start;
+        for (int i = 0; i < MOST_ROUNDS; i++) {
+            fill(grams, ethanol, sugar, water);
+            double lacking = LITRE - VolumeModel.partialVolumes(grams, partial);
+            double step = lacking / perGramOfWater(partial);
+            water = Math.max(0.0, water + step);
+            if (Math.abs(step) <= SETTLED) {
+                return water;
+            }
+        }
+        return water;
+    }
+
+    /** Returns what one more gram of water with its company adds to the volume, mL/g. */
+    private double perGramOfWater(double[] partial) {
+        double volume = partial[WATER];
+        for (int s = 0; s < partial.length; s++) {
+            volume += perThree[s] * partial[s];
+        }
+        return volume;
+    }
+
     private double volume(double ethanol, double sugar, double water) {
         double[] grams = new double[Substance.COUNT];
+        fill(grams, ethanol, sugar, water);
+        return VolumeModel.atTwenty().millilitres(grams);
+    }
+
+    /** Takes so many grams of the three with their company. */
+    private void fill(double[] grams, double ethanol, double sugar, double water) {
         double three = ethanol + sugar + water;
         for (int s = 0; s < grams.length; s++) {
             grams[s] = perSugar[s] * sugar + perThree[s] * three;
         }
         grams[ETHANOL] = ethanol;
         grams[WATER] = water;
-        return VolumeModel.atTwenty().millilitres(grams);
     }
 }

@@ -15,9 +15,9 @@ public record Contours(Company company, Plate plate) {
     private static final double STRENGTH_STEP = 10.0;
     private static final double SUGAR_STEP = 100.0;
     /** From spot to spot along a line of equal strength, g/L, and of equal sugar, % vol. */
-    private static final double ALONG_STRENGTH = 25.0;
+    private static final double ALONG_STRENGTH = 50.0;
 
-    private static final double ALONG_SUGAR = 2.5;
+    private static final double ALONG_SUGAR = 5.0;
     private static final int HALVINGS = 12;
 
     /**
@@ -48,13 +48,15 @@ public record Contours(Company company, Plate plate) {
     }
 
     /** Returns the line of a liquid's own strength from the edge without sugar to the liquid. */
-    public List<Spot> sightOfStrength(Reading reading) {
-        return sight(reading.sugar(), ALONG_STRENGTH, sugar -> spot(reading.strength(), sugar));
+    public Contour sightOfStrength(Reading reading) {
+        return new Contour(
+                reading.strength(), sight(reading.sugar(), ALONG_STRENGTH, sugar -> spot(reading.strength(), sugar)));
     }
 
     /** Returns the line of a liquid's own sugar from the edge without spirit to the liquid. */
-    public List<Spot> sightOfSugar(Reading reading) {
-        return sight(reading.strength(), ALONG_SUGAR, strength -> spot(strength, reading.sugar()));
+    public Contour sightOfSugar(Reading reading) {
+        return new Contour(
+                reading.sugar(), sight(reading.strength(), ALONG_SUGAR, strength -> spot(strength, reading.sugar())));
     }
 
     private @Nullable Spot spot(double strength, double sugar) {

@@ -66,13 +66,13 @@ class PlateTest {
         Company company = Company.of(liquid, SugarBasis.AS_DISSOLVED);
         Reading reading = company.reading(Company.spot(liquid));
         Contours contours = new Contours(company, Plate.PART);
-        for (List<Spot> sight : List.of(contours.sightOfStrength(reading), contours.sightOfSugar(reading))) {
-            Spot end = sight.get(sight.size() - 1);
+        for (Contours.Contour sight : List.of(contours.sightOfStrength(reading), contours.sightOfSugar(reading))) {
+            Spot end = sight.spots().get(sight.spots().size() - 1);
             assertThat(end.ethanol()).isCloseTo(Company.spot(liquid).ethanol(), within(1e-12));
             assertThat(end.sugar()).isCloseTo(Company.spot(liquid).sugar(), within(1e-12));
         }
-        assertThat(contours.sightOfStrength(reading).get(0).sugar()).isZero();
-        assertThat(contours.sightOfSugar(reading).get(0).ethanol()).isZero();
+        assertThat(contours.sightOfStrength(reading).foot().sugar()).isZero();
+        assertThat(contours.sightOfSugar(reading).foot().ethanol()).isZero();
     }
 
     @Test

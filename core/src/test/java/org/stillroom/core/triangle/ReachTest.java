@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -29,26 +30,30 @@ class ReachTest {
         return Contents.of(Substance.ETHANOL, ethanolByMass).with(Substance.WATER, 1 - ethanolByMass);
     }
 
+    private static Sketch.Line line(Contents perGram, double fixed, double dose, double room, double cost) {
+        return new Sketch.Line(perGram, fixed, dose, room, cost, OptionalDouble.empty());
+    }
+
     private static Sketch sketch(Random random) {
         List<Sketch.Line> lines = new ArrayList<>();
         boolean scarce = random.nextInt(3) == 0;
-        lines.add(new Sketch.Line(
+        lines.add(line(
                 spirit(0.3 + 0.6 * random.nextDouble()),
                 0,
                 0,
                 scarce ? 150 + 300 * random.nextDouble() : UNLIMITED,
                 1));
-        lines.add(new Sketch.Line(spirit(0.3 + 0.3 * random.nextDouble()), 0, 0, UNLIMITED, 1));
-        lines.add(new Sketch.Line(Contents.of(Substance.SUCROSE, 1), 0, 0, UNLIMITED, 1));
-        lines.add(new Sketch.Line(Contents.of(Substance.WATER, 1), 0, 0, UNLIMITED, 0));
+        lines.add(line(spirit(0.3 + 0.3 * random.nextDouble()), 0, 0, UNLIMITED, 1));
+        lines.add(line(Contents.of(Substance.SUCROSE, 1), 0, 0, UNLIMITED, 1));
+        lines.add(line(Contents.of(Substance.WATER, 1), 0, 0, UNLIMITED, 0));
         if (random.nextBoolean()) {
             Contents juice = Contents.of(Substance.WATER, 0.86)
                     .with(Substance.FRUCTOSE, 0.12)
                     .with(Substance.CITRIC, 0.02);
-            lines.add(new Sketch.Line(juice, 200 * random.nextDouble(), 0, 0, 1));
+            lines.add(line(juice, 200 * random.nextDouble(), 0, 0, 1));
         }
         if (random.nextBoolean()) {
-            lines.add(new Sketch.Line(spirit(0.9), 0, 0.05 * random.nextDouble(), 0, 1));
+            lines.add(line(spirit(0.9), 0, 0.05 * random.nextDouble(), 0, 1));
         }
         Map<Asked, Span> asked = new EnumMap<>(Asked.class);
         asked.put(Asked.VOLUME, Span.exactly(1000));

@@ -2,24 +2,16 @@ package org.stillroom.studio.answer;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.stream.IntStream;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Substance;
-import org.stillroom.core.plan.Plan;
 import org.stillroom.core.plan.Sketch;
 
 /** A recipe in bare numbers as fields, such as a browser reads to work with it. */
 public final class SketchFields {
     private SketchFields() {}
 
-    public static Fields of(Sketch sketch, Plan plan) {
-        List<Fields> lines = IntStream.range(0, sketch.lines().size())
-                .mapToObj(i -> line(
-                        sketch.lines().get(i),
-                        plan.lines().get(i).ingredient().solid()
-                                ? OptionalDouble.empty()
-                                : plan.lines().get(i).ingredient().gramsPerMillilitre()))
-                .toList();
+    public static Fields of(Sketch sketch) {
+        List<Fields> lines = sketch.lines().stream().map(SketchFields::line).toList();
         Fields asked = new Fields();
         sketch.asked()
                 .forEach((what, span) -> asked.put(
@@ -31,7 +23,7 @@ public final class SketchFields {
                 .put("without_aim", sketch.withoutAim());
     }
 
-    private static Fields line(Sketch.Line line, OptionalDouble gramsPerMillilitre) {
+    private static Fields line(Sketch.Line line) {
         Fields fields = new Fields()
                 .put("per_gram", contents(line.perGram()))
                 .put("fixed_g", line.fixed())
@@ -41,7 +33,7 @@ public final class SketchFields {
                 fields,
                 "room_g",
                 Double.isInfinite(line.room()) ? OptionalDouble.empty() : OptionalDouble.of(line.room()));
-        orNone(fields, "density_g_per_ml", gramsPerMillilitre);
+        orNone(fields, "density_g_per_ml", line.gramsPerMillilitre());
         return fields;
     }
 

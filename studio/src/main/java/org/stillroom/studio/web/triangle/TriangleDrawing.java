@@ -64,23 +64,19 @@ final class TriangleDrawing {
                 reach.spots().size() > 1 ? plate.outline(reach.spots()) : "",
                 reach.spots().size() > 2,
                 new TriangleView.Here(plate.place(spot), reading, spot, Company.rest(plan.liquid())),
-                plate.line(contours.sightOfStrength(reading)),
-                plate.line(contours.sightOfSugar(reading)),
-                tag(contours.sightOfStrength(reading)),
-                tag(contours.sightOfSugar(reading)),
+                plate.line(contours.sightOfStrength(reading).spots()),
+                plate.line(contours.sightOfSugar(reading).spots()),
+                plate.place(contours.sightOfStrength(reading).foot()),
+                plate.place(contours.sightOfSugar(reading).foot()),
                 range(),
                 rows(),
-                Json.of(SketchFields.of(sketch, plan)));
+                Json.of(SketchFields.of(sketch)));
     }
 
     private List<TriangleView.Line> lines(List<Contours.Contour> found) {
         return found.stream()
                 .map(each -> new TriangleView.Line(each.value(), plate.line(each.spots()), plate.place(each.foot())))
                 .toList();
-    }
-
-    private Plate.@Nullable Place tag(List<Spot> sight) {
-        return sight.isEmpty() || !plate.shows(sight.get(0)) ? null : plate.place(sight.get(0));
     }
 
     private boolean mayMove() {

@@ -19,8 +19,8 @@ import org.stillroom.core.triangle.Spot;
  * @param here the recipe's own place
  * @param sightOfStrength path from the edge to the point along its strength
  * @param sightOfSugar path from the edge to the point along its sugar
- * @param tagOfStrength where the strength is written at the edge, or null where that edge is not shown
- * @param tagOfSugar where the sugar is written at the edge, or null
+ * @param tagOfStrength where the strength is written at the edge
+ * @param tagOfSugar where the sugar is written at the edge
  * @param range least and greatest strength and sugar within reach, or null when nothing may vary
  * @param rows the same as a table
  * @param numbers the recipe in bare numbers, as JSON, for the browser
@@ -35,8 +35,8 @@ public record TriangleView(
         Here here,
         String sightOfStrength,
         String sightOfSugar,
-        Plate.@Nullable Place tagOfStrength,
-        Plate.@Nullable Place tagOfSugar,
+        Plate.Place tagOfStrength,
+        Plate.Place tagOfSugar,
         @Nullable Range range,
         List<Row> rows,
         String numbers) {
