@@ -5,6 +5,7 @@ import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -57,6 +58,11 @@ final class RealBrowser implements AutoCloseable {
 
     /** Opens a file as a page. */
     Page open(Path file, Device device) {
+        return open(file.toUri(), device);
+    }
+
+    /** Opens a page; it may load from its own server or file and from nowhere else. */
+    Page open(URI address, Device device) {
         boolean phone = device == Device.PHONE;
         Page page = browser.newContext(new Browser.NewContextOptions()
                         .setViewportSize(device.width, device.height)
@@ -69,12 +75,18 @@ final class RealBrowser implements AutoCloseable {
             }
         });
         page.onPageError(problems::add);
-        page.route(url -> !url.startsWith("file:") && !url.startsWith("data:"), route -> {
+        page.route(url -> !isAtHome(url, address), route -> {
             problems.add("asked the network for " + route.request().url());
             route.abort();
         });
-        page.navigate(file.toUri().toString());
+        page.navigate(address.toString());
         return page;
+    }
+
+    private static boolean isAtHome(String url, URI address) {
+        return url.startsWith("file:")
+                || url.startsWith("data:")
+                || (address.getAuthority() != null && url.startsWith("http://" + address.getAuthority() + "/"));
     }
 
     /** Returns errors and requests to the network so far; a page that stands alone has none. */

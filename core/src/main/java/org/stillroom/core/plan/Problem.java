@@ -76,6 +76,11 @@ record Problem(Line[] lines, Map<Asked, Span> asked, Map<Asked, double[]> weight
         return new Problem(lines, changed, weights);
     }
 
+    /** Returns the problem asking for nothing but its volume. */
+    Problem leavingOpenComposition() {
+        return leavingOpen(Asked.STRENGTH).leavingOpen(Asked.SUGAR).leavingOpen(Asked.ACIDITY);
+    }
+
     /** Returns the problem with every range narrowed to its middle. */
     Problem aimingAtTheMiddle() {
         Problem narrowed = this;

@@ -158,6 +158,19 @@ public final class Sketch {
         return answer(nearest, problem.isMetWithinDoubt(nearest));
     }
 
+    /**
+     * Returns the amounts that come nearest to what is asked without giving way in the volume; where the volume itself cannot be made,
+     * as {@link #answer}.
+     *
+     * @throws ArithmeticException when the volume does not settle, or the cost has no least
+     */
+    public Answer nearestKeepingVolume() {
+        Solution kept = new WaysOut(problem).nearestKeepingVolume();
+        return problem.leavingOpenComposition().isMetWithinDoubt(kept)
+                ? answer(kept, problem.isMetWithinDoubt(kept))
+                : answer();
+    }
+
     private Answer answer(Solution solution, boolean reached) {
         List<Double> grams = new ArrayList<>();
         Contents liquid = Contents.NONE;

@@ -40,26 +40,33 @@ public final class Drag {
      */
     public static Moved to(Sketch sketch, Reading wanted) {
         Reading inSteps = new Reading(wholeStrength(wanted.strength()), wholeSugar(wanted.sugar()));
-        Moved moved = moved(sketch, inSteps, false);
-        if (moved.answer().reached()) {
-            return moved;
-        }
-        Reading border = moved.reading();
-        for (Reading each : around(border)) {
-            Moved beside = moved(sketch, each, true);
-            if (beside.answer().reached()) {
-                return beside;
-            }
-        }
-        return moved(sketch, around(border).get(0), true);
+        Moved moved = moved(sketch, inSteps, asking(sketch, inSteps).answer(), false);
+        return moved.answer().reached() ? moved : atTheBorder(sketch, inSteps);
     }
 
-    private static Moved moved(Sketch sketch, Reading asked, boolean held) {
-        Sketch.Answer answer = sketch.asking(Asked.STRENGTH, Span.exactly(asked.strength()))
-                .asking(Asked.SUGAR, Span.exactly(asked.sugar()))
-                .answer();
-        Reading reading = Company.of(answer.liquid(), sketch.sugarBasis()).reading(Company.spot(answer.liquid()));
-        return new Moved(asked, answer, reading, held);
+    private static Moved atTheBorder(Sketch sketch, Reading inSteps) {
+        Sketch.Answer nearest = asking(sketch, inSteps).nearestKeepingVolume();
+        List<Reading> around = around(reading(sketch, nearest));
+        for (Reading each : around) {
+            Sketch.Answer answer = asking(sketch, each).answer();
+            if (answer.reached()) {
+                return moved(sketch, each, answer, true);
+            }
+        }
+        return moved(sketch, around.get(0), nearest, true);
+    }
+
+    private static Sketch asking(Sketch sketch, Reading reading) {
+        return sketch.asking(Asked.STRENGTH, Span.exactly(reading.strength()))
+                .asking(Asked.SUGAR, Span.exactly(reading.sugar()));
+    }
+
+    private static Moved moved(Sketch sketch, Reading asked, Sketch.Answer answer, boolean held) {
+        return new Moved(asked, answer, reading(sketch, answer), held);
+    }
+
+    private static Reading reading(Sketch sketch, Sketch.Answer answer) {
+        return Company.of(answer.liquid(), sketch.sugarBasis()).reading(Company.spot(answer.liquid()));
     }
 
     /** Returns the whole steps about a place, the nearest first. */
