@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Page;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoubleSupplier;
 import org.junit.jupiter.api.AfterAll;
@@ -40,9 +41,8 @@ class DragPaceTest {
 
     @Test
     void aMoveIsDoneWithinThePaceOfAHand() {
-        SeededMoves.Move move = SeededMoves.list(40).stream()
-                .filter(each -> each.sketch().lines().size() >= 7)
-                .findFirst()
+        SeededMoves.Move move = SeededMoves.list(400).stream()
+                .max(Comparator.comparingInt(each -> each.sketch().lines().size()))
                 .orElseThrow();
         double here = median(() -> onTheJvm(move));
         Page page = BrowserCore.open(browser, folder);

@@ -17,6 +17,7 @@ import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.stillroom.core.plan.Plan;
 import org.stillroom.core.quantity.QuantityWords;
@@ -50,6 +51,11 @@ class TriangleDragTest {
     static void close() {
         site.close();
         browser.close();
+    }
+
+    @BeforeEach
+    void openAtTheDesk() {
+        open(RealBrowser.Device.DESK);
     }
 
     @AfterEach
@@ -99,7 +105,6 @@ class TriangleDragTest {
 
     @Test
     void theMouseTakesItAlongAndTheAmountsFollow() {
-        open(RealBrowser.Device.DESK);
         Place from = place();
         page.mouse().move(from.x, from.y);
         page.mouse().down();
@@ -118,7 +123,6 @@ class TriangleDragTest {
 
     @Test
     void theKeysMoveItByStepsAndWithShiftFinely() {
-        open(RealBrowser.Device.DESK);
         point().focus();
         page.keyboard().press("ArrowUp");
         assertThat(field("strength")).isEqualTo("28.5\u00a0%");
@@ -131,12 +135,13 @@ class TriangleDragTest {
         page.keyboard().press("PageDown");
         assertThat(field("strength")).isEqualTo("23.6\u00a0%");
         assertThat(point().getAttribute("aria-valuetext")).isEqualTo("23.6\u00a0%\u00a0vol, 186\u00a0g/L");
-        page.waitForFunction("told.length >= 4");
+        page.waitForCondition(() -> ((Number) page.evaluate("told.length")).intValue() >= 4);
         assertThatTheTargetGivesTheAmountsShown();
     }
 
     @Test
     void aFingerTakesItAlongAndThePageDoesNotScroll() {
+        page.context().close();
         open(RealBrowser.Device.PHONE);
         point().scrollIntoViewIfNeeded();
         Object scrolled = page.evaluate("scrollY");
@@ -150,13 +155,14 @@ class TriangleDragTest {
 
     @Test
     void aFingerBesideThePointScrollsThePage() {
+        page.context().close();
         open(RealBrowser.Device.PHONE);
         page.locator("#tri").scrollIntoViewIfNeeded();
         page.evaluate("scrollTo(0, 0)");
         BoundingBox plate = page.locator("#tri").boundingBox();
         Place beside = new Place(plate.x + plate.width - 20, plate.y + 40);
         finger(beside, new Place(beside.x, Math.max(10, beside.y - 200)));
-        page.waitForFunction("scrollY > 20");
+        page.waitForCondition(() -> ((Number) page.evaluate("scrollY")).doubleValue() > 20);
         assertThat(field("strength")).isEqualTo("28 %");
     }
 
@@ -187,7 +193,6 @@ class TriangleDragTest {
 
     @Test
     void beyondReachItIsHeldAtTheBorderAndSaysSo() {
-        open(RealBrowser.Device.DESK);
         Place from = place();
         page.mouse().move(from.x, from.y);
         page.mouse().down();
@@ -200,17 +205,15 @@ class TriangleDragTest {
 
     @Test
     void buttonsDoTheSame() {
-        open(RealBrowser.Device.DESK);
         page.locator("button[data-step=strength]").click();
         assertThat(field("strength")).isEqualTo("27.5\u00a0%");
         assertThatTheTargetGivesTheAmountsShown();
-        page.waitForFunction("told.length >= 4");
+        page.waitForCondition(() -> ((Number) page.evaluate("told.length")).intValue() >= 4);
         assertThat(page.locator("#said").textContent()).startsWith("27.5");
     }
 
     @Test
     void backWhereItWasTheTargetReadsAsItWasTyped() {
-        open(RealBrowser.Device.DESK);
         point().focus();
         page.keyboard().press("ArrowUp");
         page.keyboard().press("ArrowDown");
@@ -219,7 +222,6 @@ class TriangleDragTest {
 
     @Test
     void solidsHaveNoVolumeAndTotalsFollow() {
-        open(RealBrowser.Device.DESK);
         point().focus();
         page.keyboard().press("ArrowUp");
         assertThat(page.locator("[data-line='1'][data-unit=ml]").textContent()).isEqualTo("–");
@@ -237,12 +239,12 @@ class TriangleDragTest {
             assertThat(html)
                     .contains("parts ethanol", "strongest within reach", "class=\"contour\"", "class=\"reach\"");
         }
-        open(RealBrowser.Device.DESK);
         assertThat(page.locator("#triangle table tbody tr").count()).isEqualTo(5);
     }
 
     @Test
     void itHasNoBarriers() {
+        page.context().close();
         open(RealBrowser.Device.PHONE);
         assertThat(RealBrowser.barriers(page)).isEmpty();
     }

@@ -73,7 +73,7 @@ final class TrianglePage implements AutoCloseable {
         String type = name.endsWith(".js") ? "text/javascript" : name.endsWith(".css") ? "text/css" : "text/html";
         exchange.getResponseHeaders().set("Content-Type", type + "; charset=utf-8");
         exchange.getResponseHeaders().set("Content-Security-Policy", "default-src 'self'");
-        exchange.sendResponseHeaders(body.length == 0 ? 404 : 200, body.length == 0 ? -1 : body.length);
+        exchange.sendResponseHeaders(body.length == 0 ? 204 : 200, body.length == 0 ? -1 : body.length);
         exchange.getResponseBody().write(body);
         exchange.close();
     }
@@ -94,7 +94,7 @@ final class TrianglePage implements AutoCloseable {
                 .render("compose/triangle.jte", Map.of("triangle", TriangleView.of(plan)), triangle);
         return "<!doctype html><html lang='en'><head><meta charset='utf-8'><title>Triangle</title>"
                 + "<meta name='viewport' content='width=device-width, initial-scale=1'>"
-                + "<link rel='icon' href='data:,'><link rel='stylesheet' href='tokens.css'><link rel='stylesheet' href='face.css'>"
+                + "<link rel='icon' href='none.svg'><link rel='stylesheet' href='tokens.css'><link rel='stylesheet' href='face.css'>"
                 + "<script type='module' src='triangle.js'></script></head><body><main><h1>Triangle</h1>"
                 + field("strength", "28 %") + field("sugar", "180 g/L") + triangle + table() + "</main></body></html>";
     }

@@ -162,7 +162,7 @@ document.addEventListener("pointerdown", event => {
   if (!handle || event.button > 0) return;
   event.preventDefault();
   handle.setPointerCapture(event.pointerId);
-  handle.focus();
+  handle.focus({ preventScroll: true });
   plate().classList.add("held-by-hand");
 });
 
