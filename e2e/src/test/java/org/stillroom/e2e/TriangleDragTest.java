@@ -199,7 +199,7 @@ class TriangleDragTest {
         page.mouse().move(from.x, 0);
         assertThat(page.locator("#at-the-border").isVisible()).isTrue();
         page.mouse().up();
-        assertThat(page.locator("#point").getAttribute("aria-valuetext")).contains("As far as the lines reach");
+        assertThat(page.locator("#point").getAttribute("aria-valuetext")).contains("As far as these lines reach");
         assertThatTheTargetGivesTheAmountsShown();
     }
 

@@ -22,6 +22,9 @@ import org.stillroom.core.recipe.Making;
 import org.stillroom.studio.recipefile.RecipeReader;
 import org.stillroom.studio.recipefile.RecipeReading;
 import org.stillroom.studio.web.triangle.TriangleView;
+import org.stillroom.studio.wording.Language;
+import org.stillroom.studio.wording.UnitSystem;
+import org.stillroom.studio.wording.Words;
 
 /** A page with nothing but the triangle of a recipe, its amounts and its targets, on a server of its own. */
 final class TrianglePage implements AutoCloseable {
@@ -91,7 +94,10 @@ final class TrianglePage implements AutoCloseable {
         StringOutput triangle = new StringOutput();
         TemplateEngine.createPrecompiled(
                         null, ContentType.Html, getClass().getClassLoader(), "org.stillroom.studio.web.pages")
-                .render("compose/triangle.jte", Map.of("triangle", TriangleView.of(plan)), triangle);
+                .render(
+                        "compose/triangle.jte",
+                        Map.of("triangle", TriangleView.of(plan, new Words(Language.ENGLISH, UnitSystem.METRIC))),
+                        triangle);
         return "<!doctype html><html lang='en'><head><meta charset='utf-8'><title>Triangle</title>"
                 + "<meta name='viewport' content='width=device-width, initial-scale=1'>"
                 + "<link rel='icon' href='none.svg'><link rel='stylesheet' href='tokens.css'><link rel='stylesheet' href='face.css'>"

@@ -21,6 +21,7 @@ import org.stillroom.core.triangle.Spot;
 import org.stillroom.studio.answer.Json;
 import org.stillroom.studio.answer.SketchFields;
 import org.stillroom.studio.web.triangle.TriangleView.Which;
+import org.stillroom.studio.wording.Words;
 
 /** Draws the triangle of one plan. */
 final class TriangleDrawing {
@@ -55,8 +56,9 @@ final class TriangleDrawing {
     /** A place at the border of what can be reached and is shown; where the plate cuts it off, with the recipe's own company. */
     private record Corner(Reading reading, Spot spot) {}
 
-    TriangleView view() {
+    TriangleView view(Words words) {
         return new TriangleView(
+                words,
                 plate,
                 plate.outline(plate.frame()),
                 lines(contours.strengths()),

@@ -6,10 +6,12 @@ import org.stillroom.core.plan.Plan;
 import org.stillroom.core.triangle.Plate;
 import org.stillroom.core.triangle.Reading;
 import org.stillroom.core.triangle.Spot;
+import org.stillroom.studio.wording.Words;
 
 /**
  * The mixing triangle of one recipe as {@code compose/triangle.jte} draws it.
  *
+ * @param words of the reader
  * @param plate what is shown
  * @param frame path of the frame
  * @param strengths lines of equal strength
@@ -26,6 +28,7 @@ import org.stillroom.core.triangle.Spot;
  * @param numbers the recipe in bare numbers, as JSON, for the browser
  */
 public record TriangleView(
+        Words words,
         Plate plate,
         String frame,
         List<Line> strengths,
@@ -55,27 +58,28 @@ public record TriangleView(
 
     /** What a row of the table tells of. */
     public enum Which {
-        HERE("this recipe"),
-        STRONGEST("strongest within reach"),
-        WEAKEST("weakest within reach"),
-        SWEETEST("sweetest within reach"),
-        LEAST_SWEET("least sweet within reach");
+        HERE("triangle.here"),
+        STRONGEST("triangle.strongest"),
+        WEAKEST("triangle.weakest"),
+        SWEETEST("triangle.sweetest"),
+        LEAST_SWEET("triangle.leastSweet");
 
-        private final String label;
+        private final String key;
 
-        Which(String label) {
-            this.label = label;
+        Which(String key) {
+            this.key = key;
         }
 
-        public String label() {
-            return label;
+        /** Returns the key of its name in the texts. */
+        public String key() {
+            return key;
         }
     }
 
     /** How near to the point's own figure a label steps aside, % vol and g/L. */
-    private static final double NEAR_STRENGTH = 4.0;
+    public static final double NEAR_STRENGTH = 4.0;
 
-    private static final double NEAR_SUGAR = 60.0;
+    public static final double NEAR_SUGAR = 60.0;
 
     /** Returns whether the point's own strength is written where this line's would be. */
     public boolean coversStrength(Line line) {
@@ -87,8 +91,44 @@ public record TriangleView(
         return Math.abs(line.value - here.reading.sugar()) < NEAR_SUGAR;
     }
 
-    /** Returns the triangle of a plan. */
-    public static TriangleView of(Plan plan) {
-        return new TriangleDrawing(plan).view();
+    /** Returns the decimal mark that the reader's numbers take. */
+    public String decimal() {
+        return words.number(0.5, 1).substring(1, 2);
+    }
+
+    /** Returns the recipe's strength as it is shown. */
+    public String strength() {
+        return words.number(here.reading.strength(), 1);
+    }
+
+    /** Returns the recipe's sugar as it is shown. */
+    public String sugar() {
+        return words.number(here.reading.sugar(), 0);
+    }
+
+    /** Returns a share as a percentage. */
+    public String share(double part) {
+        return words.say("triangle.share", words.number(100.0 * part, 1));
+    }
+
+    /** Returns what the triangle says in words, as markup in which a moving point finds its figures. */
+    public String sentence() {
+        return words.say(
+                "triangle.sentence",
+                "<b>" + words.say("triangle.strength", said("strength", 1, here.reading.strength())) + "</b>",
+                "<b>" + words.say("triangle.sugar", said("sugar", 0, here.reading.sugar())) + "</b>",
+                said("ethanol", 0, 100.0 * here.spot.ethanol()),
+                said("sweet", 0, 100.0 * here.spot.sugar()),
+                said("water", 0, 100.0 * here.spot.water()));
+    }
+
+    private String said(String what, int places, double value) {
+        return "<span data-said=\"" + what + "\" data-places=\"" + places + "\">" + words.number(value, places)
+                + "</span>";
+    }
+
+    /** Returns the triangle of a plan in a reader's words. */
+    public static TriangleView of(Plan plan, Words words) {
+        return new TriangleDrawing(plan).view(words);
     }
 }

@@ -196,6 +196,20 @@ document.addEventListener("click", event => {
   settleLater();
 });
 
+// The style "touch-action" is not heeded inside a drawing, so a finger on the point is kept from scrolling here. The listener sits on
+// the drawing alone: the rest of the page scrolls without asking it.
+const guarded = new WeakSet();
+function guard() {
+  const drawing = document.getElementById("tri");
+  if (!drawing || guarded.has(drawing)) return;
+  guarded.add(drawing);
+  drawing.addEventListener("touchstart", event => {
+    if (event.touches.length === 1 && event.target.closest("#point")) event.preventDefault();
+  }, { passive: false });
+}
+guard();
+document.addEventListener("htmx:afterSwap", guard);
+
 // Parts that arrive while the point is held would pull it from under the hand; letting go asks for them anew.
 document.addEventListener("htmx:beforeSwap", event => {
   if (isHeld()) event.detail.shouldSwap = false;
