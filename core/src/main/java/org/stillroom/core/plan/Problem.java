@@ -123,7 +123,7 @@ record Problem(Line[] lines, Map<Asked, Span> asked, Map<Asked, double[]> weight
     }
 
     /** Returns by how much a figure may lie beside the target before anyone's measure shows it. */
-    private static double unseen(Asked asked, Span span) {
+    static double unseen(Asked asked, Span span) {
         return switch (asked) {
             case VOLUME -> 1e-3 * span.low();
             case STRENGTH -> 0.05;
