@@ -58,9 +58,8 @@ public final class Planner {
             problems.addAll(plan.findings());
             return;
         }
-        double total = plan.liquid().total();
-        double left = Math.max(0.0, total - lostGrams(plan));
-        if (left == 0.0) {
+        Plan.StagePlan done = leaving(ingredient.name(), plan);
+        if (done.yieldGrams() == 0.0) {
             problems.add(Finding.of(
                     "stage-leaves-nothing",
                     Severity.STOP,
@@ -70,9 +69,26 @@ public final class Planner {
                     "Make more of it, or correct its loss."));
             return;
         }
-        Plan.StagePlan done = new Plan.StagePlan(ingredient.name(), plan, left, plan.millilitres() * left / total);
         stages.put(ingredient.name(), done);
         inOrder.add(done);
+    }
+
+    /** Returns what a stage leaves after the loss that its recipe reckons with; nothing when the loss is more than all. */
+    public static Plan.StagePlan leaving(String ingredient, Plan plan) {
+        double total = plan.liquid().total();
+        double left = Math.max(0.0, total - lostGrams(plan));
+        return new Plan.StagePlan(ingredient, plan, left, plan.millilitres() * left / total);
+    }
+
+    /**
+     * Returns the plan of a recipe whose stages are made, or planned, already.
+     *
+     * @param stages what they leave
+     */
+    public static Planning withStages(Recipe recipe, List<Plan.StagePlan> stages) {
+        Map<String, Plan.StagePlan> byIngredient = new HashMap<>();
+        stages.forEach(stage -> byIngredient.put(stage.ingredient(), stage));
+        return planRecipe(recipe, byIngredient, stages);
     }
 
     private static double lostGrams(Plan plan) {
