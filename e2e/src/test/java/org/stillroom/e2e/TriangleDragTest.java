@@ -79,7 +79,12 @@ class TriangleDragTest {
     }
 
     private String grams(int line) {
-        return page.locator("[data-line='" + line + "'][data-unit=g]").textContent();
+        return cell(line, "g");
+    }
+
+    private String cell(int line, String unit) {
+        return page.locator("[data-line='" + line + "'][data-unit=" + unit + "]")
+                .textContent();
     }
 
     private Locator point() {
@@ -230,6 +235,29 @@ class TriangleDragTest {
         assertThat(Double.parseDouble(
                         page.locator("[data-line='0'][data-unit=ml]").textContent()))
                 .isCloseTo(285.0 * 1000 / 700, within(0.06));
+    }
+
+    @Test
+    void amountsInOuncesFollowInOunces() {
+        point().focus();
+        page.keyboard().press("ArrowUp");
+        double grams = Double.parseDouble(grams(0));
+        double millilitres = Double.parseDouble(cell(0, "ml"));
+        assertThat(Double.parseDouble(cell(0, "oz"))).isCloseTo(grams / 28.3495, within(0.01));
+        assertThat(Double.parseDouble(cell(0, "floz"))).isCloseTo(millilitres / 29.5735, within(0.01));
+        assertThat(cell(1, "floz")).isEqualTo("–");
+    }
+
+    @Test
+    void theRowOfTheTableFollows() {
+        point().focus();
+        page.keyboard().press("ArrowUp");
+        assertThat(page.locator("#triangle tbody tr")
+                        .first()
+                        .locator("td")
+                        .first()
+                        .textContent())
+                .isEqualTo("28.5");
     }
 
     @Test

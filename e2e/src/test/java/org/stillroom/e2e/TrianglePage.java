@@ -121,6 +121,11 @@ final class TrianglePage implements AutoCloseable {
                     i + "' data-unit='g",
                     QuantityWords.fixed(plan.lines().get(i).grams(), 1));
             cell(table, i + "' data-unit='ml", plan.lines().get(i).millilitres().isPresent() ? "0.0" : "–");
+            cell(table, i + "' data-unit='oz", "0.00");
+            cell(
+                    table,
+                    i + "' data-unit='floz",
+                    plan.lines().get(i).millilitres().isPresent() ? "0.00" : "–");
             table.append("</tr>");
         }
         cell(table.append("<tr><th scope='row'>Liqueur</th>"), "total' data-unit='g", "0");

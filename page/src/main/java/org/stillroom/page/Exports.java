@@ -3,7 +3,9 @@ package org.stillroom.page;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.plan.Sketch;
+import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.QuantityWords;
+import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.triangle.Company;
 import org.stillroom.core.triangle.Drag;
 import org.stillroom.core.triangle.Plate;
@@ -46,6 +48,18 @@ public final class Exports {
         } catch (ArithmeticException doesNotSettle) {
             return null;
         }
+    }
+
+    /** Returns grams in avoirdupois ounces. */
+    @JSExport
+    public static double ounces(double grams) {
+        return grams / Mass.GRAMS_PER_OUNCE;
+    }
+
+    /** Returns millilitres in US fluid ounces. */
+    @JSExport
+    public static double fluidOunces(double millilitres) {
+        return millilitres / Volume.MILLILITRES_PER_US_OUNCE;
     }
 
     /** Returns a number with just so many places, as every page of Stillroom writes it. */

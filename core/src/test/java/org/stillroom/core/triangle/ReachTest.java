@@ -1,6 +1,7 @@
 package org.stillroom.core.triangle;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -87,6 +88,25 @@ class ReachTest {
         }
         assertThat(inside).isGreaterThan(300);
         assertThat(outside).isGreaterThan(300);
+    }
+
+    @Test
+    void aHandNeverLeavesATargetThatThePlanMisses() {
+        int held = 0;
+        for (long seed = 0; seed < 60; seed++) {
+            Random random = new Random(seed);
+            Sketch sketch = sketch(random);
+            for (int i = 0; i < 20; i++) {
+                Drag.Moved moved = Drag.to(sketch, new Reading(90 * random.nextDouble(), 700 * random.nextDouble()));
+                assertThat(moved.answer().reached())
+                        .as("seed %d: %s", seed, moved.asked())
+                        .isTrue();
+                assertThat(moved.reading().strength()).isCloseTo(moved.asked().strength(), within(0.05));
+                assertThat(moved.reading().sugar()).isCloseTo(moved.asked().sugar(), within(0.5));
+                held += moved.held() ? 1 : 0;
+            }
+        }
+        assertThat(held).isBetween(200, 1000);
     }
 
     /** How deep a place lies inside an outline that runs counterclockwise; negative outside. */

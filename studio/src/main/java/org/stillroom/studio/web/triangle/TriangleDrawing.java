@@ -1,6 +1,5 @@
 package org.stillroom.studio.web.triangle;
 
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -105,15 +104,14 @@ final class TriangleDrawing {
     }
 
     private List<TriangleView.Row> rows() {
-        List<TriangleView.Row> rows = new ArrayList<>();
-        rows.add(row(Which.HERE, new Corner(reading, spot)));
-        if (mayMove()) {
-            rows.add(row(Which.STRONGEST, most(Reading::strength)));
-            rows.add(row(Which.WEAKEST, least(Reading::strength)));
-            rows.add(row(Which.SWEETEST, most(Reading::sugar)));
-            rows.add(row(Which.LEAST_SWEET, least(Reading::sugar)));
+        if (!mayMove()) {
+            return List.of();
         }
-        return rows;
+        return List.of(
+                row(Which.STRONGEST, most(Reading::strength)),
+                row(Which.WEAKEST, least(Reading::strength)),
+                row(Which.SWEETEST, most(Reading::sugar)),
+                row(Which.LEAST_SWEET, least(Reading::sugar)));
     }
 
     private static TriangleView.Row row(Which which, Corner corner) {

@@ -24,7 +24,7 @@ import org.stillroom.studio.wording.Words;
  * @param tagOfStrength where the strength is written at the edge
  * @param tagOfSugar where the sugar is written at the edge
  * @param range least and greatest strength and sugar within reach, or null when nothing may vary
- * @param rows the same as a table
+ * @param rows the border of what can be reached, for the table
  * @param numbers the recipe in bare numbers, as JSON, for the browser
  */
 public record TriangleView(
@@ -58,7 +58,6 @@ public record TriangleView(
 
     /** What a row of the table tells of. */
     public enum Which {
-        HERE("triangle.here"),
         STRONGEST("triangle.strongest"),
         WEAKEST("triangle.weakest"),
         SWEETEST("triangle.sweetest"),
@@ -106,9 +105,9 @@ public record TriangleView(
         return words.number(here.reading.sugar(), 0);
     }
 
-    /** Returns a share as a percentage. */
-    public String share(double part) {
-        return words.say("triangle.share", words.number(100.0 * part, 1));
+    /** Returns a share as a percentage, without its sign. */
+    public String percent(double part) {
+        return words.number(100.0 * part, 1);
     }
 
     /** Returns what the triangle says in words, as markup in which a moving point finds its figures. */

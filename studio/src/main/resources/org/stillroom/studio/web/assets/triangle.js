@@ -7,10 +7,11 @@
 //   [data-target]  fields: data-target="strength" (% vol) or "sugar" (g/L). When the point is let go, the target is written into
 //                  them as a person would type it, then told by the events "input" and "change", so that the page asks the server
 //   [data-step]    buttons: data-step="strength" or "sugar", data-by="-0.5": the same without a drag
-//   [data-line]    cells with a number alone: data-line=INDEX of the recipe's line or "total", data-unit="g" or "ml"; they keep
-//                  the decimals that they have, and cells without a digit (solids have no volume) are left alone
+//   [data-line]    cells with a number alone: data-line=INDEX of the recipe's line or "total", data-unit="g", "oz" (by weight),
+//                  "ml" or "floz" (US); they keep the decimals that they have, and cells without a digit (solids have no volume)
+//                  are left alone
 // While a hand holds the point, #triangle has the class "held-by-hand"; whoever swaps the page's parts leaves them alone then.
-import { fixed, moveTo, moveUnder } from "./core.js";
+import { fixed, fluidOunces, moveTo, moveUnder, ounces } from "./core.js";
 
 const UNITS = { strength: "\u00a0%", sugar: "\u00a0g/L" };
 const PLACES = { strength: 1, sugar: 0 };
@@ -119,8 +120,14 @@ function pour(moved) {
 }
 
 function amount(moved, { line, unit }) {
-  if (line === "total") return unit === "ml" ? moved.millilitres : moved.mass;
-  return unit === "ml" ? moved.volumes[line] : moved.grams[line];
+  const grams = line === "total" ? moved.mass : moved.grams[line];
+  const millilitres = line === "total" ? moved.millilitres : moved.volumes[line];
+  switch (unit) {
+    case "ml": return millilitres;
+    case "floz": return fluidOunces(millilitres);
+    case "oz": return ounces(grams);
+    default: return grams;
+  }
 }
 
 const decimals = text => (/[.,](\d+)\s*$/.exec(text)?.[1] ?? "").length;
