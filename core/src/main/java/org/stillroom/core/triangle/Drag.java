@@ -10,10 +10,15 @@ import org.stillroom.core.quantity.Span;
 /**
  * Takes a recipe's point to another place in the triangle: the amounts that lie there, or at the border of reach nearest to it.
  *
- * <p>What is asked is written in whole steps, so that a field can say it as a person would type it: 0.1 % vol and 1 g/L.
+ * <p>What is asked is written in whole steps, so that a field can say it as a person would type it: 0.1 % vol and 1 g/L. Only where reach
+ * is too narrow for such a step it is 0.01 % vol and 0.1 g/L.
  */
 public final class Drag {
-    private static final double STEPS_PER_PERCENT = 10.0;
+    /** Whole steps per % vol and per g/L. */
+    private static final Reading COARSE = new Reading(10.0, 1.0);
+
+    private static final Reading FINE = new Reading(100.0, 10.0);
+    private static final double MOST_STRENGTH = 100.0;
     private static final double MOST_SUGAR = 1600.0;
 
     private Drag() {}
@@ -39,21 +44,23 @@ public final class Drag {
      * @throws ArithmeticException when the volume does not settle, or the cost has no least
      */
     public static Moved to(Sketch sketch, Reading wanted) {
-        Reading inSteps = new Reading(wholeStrength(wanted.strength()), wholeSugar(wanted.sugar()));
+        Reading inSteps = inWholeSteps(wanted);
         Moved moved = moved(sketch, inSteps, asking(sketch, inSteps).answer(), false);
         return moved.answer().reached() ? moved : atTheBorder(sketch, inSteps);
     }
 
     private static Moved atTheBorder(Sketch sketch, Reading inSteps) {
         Sketch.Answer nearest = asking(sketch, inSteps).nearestKeepingVolume();
-        List<Reading> around = around(reading(sketch, nearest));
-        for (Reading each : around) {
+        Reading border = reading(sketch, nearest);
+        List<Reading> beside = new ArrayList<>(around(border, COARSE));
+        beside.addAll(around(border, FINE));
+        for (Reading each : beside) {
             Sketch.Answer answer = asking(sketch, each).answer();
             if (answer.reached()) {
                 return moved(sketch, each, answer, true);
             }
         }
-        return moved(sketch, around.get(0), nearest, true);
+        return moved(sketch, beside.get(0), nearest, true);
     }
 
     private static Sketch asking(Sketch sketch, Reading reading) {
@@ -70,25 +77,25 @@ public final class Drag {
     }
 
     /** Returns the whole steps about a place, the nearest first. */
-    private static List<Reading> around(Reading border) {
-        double strength = border.strength() * STEPS_PER_PERCENT;
-        double sugar = border.sugar();
+    private static List<Reading> around(Reading border, Reading perUnit) {
+        double strength = border.strength() * perUnit.strength();
+        double sugar = border.sugar() * perUnit.sugar();
         List<Reading> around = new ArrayList<>();
         for (double up : new double[] {Math.floor(strength), Math.ceil(strength)}) {
             for (double sweeter : new double[] {Math.floor(sugar), Math.ceil(sugar)}) {
-                around.add(new Reading(up / STEPS_PER_PERCENT, sweeter));
+                around.add(new Reading(up / perUnit.strength(), sweeter / perUnit.sugar()));
             }
         }
-        around.sort(Comparator.comparingDouble(
-                each -> Math.abs(each.strength() * STEPS_PER_PERCENT - strength) + Math.abs(each.sugar() - sugar)));
+        around.sort(Comparator.comparingDouble(each -> Math.abs(each.strength() * perUnit.strength() - strength)
+                + Math.abs(each.sugar() * perUnit.sugar() - sugar)));
         return around;
     }
 
-    private static double wholeStrength(double strength) {
-        return Math.rint(STEPS_PER_PERCENT * Math.max(0.0, Math.min(100.0, strength))) / STEPS_PER_PERCENT;
-    }
-
-    private static double wholeSugar(double sugar) {
-        return Math.rint(Math.max(0.0, Math.min(MOST_SUGAR, sugar)));
+    private static Reading inWholeSteps(Reading wanted) {
+        double strength = Math.max(0.0, Math.min(MOST_STRENGTH, wanted.strength()));
+        double sugar = Math.max(0.0, Math.min(MOST_SUGAR, wanted.sugar()));
+        return new Reading(
+                Math.rint(strength * COARSE.strength()) / COARSE.strength(),
+                Math.rint(sugar * COARSE.sugar()) / COARSE.sugar());
     }
 }

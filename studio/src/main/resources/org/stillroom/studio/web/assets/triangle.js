@@ -14,7 +14,7 @@
 import { fixed, fluidOunces, moveTo, moveUnder, ounces } from "./core.js";
 
 const UNITS = { strength: "\u00a0%", sugar: "\u00a0g/L" };
-const PLACES = { strength: 1, sugar: 0 };
+const PLACES = { strength: 2, sugar: 1 }; // as many as reach may need; what is not needed is left out
 const KEYS = {
   ArrowUp: ["strength", 0.5], ArrowDown: ["strength", -0.5], ArrowRight: ["sugar", 5], ArrowLeft: ["sugar", -5],
   PageUp: ["strength", 5], PageDown: ["strength", -5],
@@ -140,7 +140,7 @@ function fill(moved) {
     const before = recipe().asked[what];
     typed[what] ??= field.value;
     const asBefore = before && before.low === asked[what] && before.high === asked[what];
-    field.value = asBefore ? typed[what] : written(asked[what], PLACES[what]).replace(/[.,]0$/, "") + UNITS[what];
+    field.value = asBefore ? typed[what] : written(asked[what], PLACES[what]).replace(/[.,]?0+$/, "") + UNITS[what];
   }
 }
 
