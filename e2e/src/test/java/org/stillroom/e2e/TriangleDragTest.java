@@ -210,7 +210,7 @@ class TriangleDragTest {
 
     @Test
     void buttonsDoTheSame() {
-        page.locator("button[data-step=strength]").click();
+        page.getByLabel("Half a per cent weaker").click();
         assertThat(field("strength")).isEqualTo("27.5\u00a0%");
         assertThatTheTargetGivesTheAmountsShown();
         page.waitForCondition(() -> ((Number) page.evaluate("told.length")).intValue() >= 4);

@@ -106,8 +106,7 @@ final class TrianglePage implements AutoCloseable {
     }
 
     private static String field(String target, String text) {
-        return "<p><label>" + target + " <input data-target='" + target + "' value='" + text + "'></label>"
-                + "<button data-step='" + target + "' data-by='-0.5'>less " + target + "</button></p>";
+        return "<p><label>" + target + " <input data-target='" + target + "' value='" + text + "'></label>" + "</p>";
     }
 
     private String table() {
