@@ -106,7 +106,7 @@ final class TrianglePage implements AutoCloseable {
     }
 
     private static String field(String target, String text) {
-        return "<p><label>" + target + " <input data-target='" + target + "' value='" + text + "'></label>" + "</p>";
+        return "<p><label>" + target + " <input data-target='" + target + "' value='" + text + "'></label></p>";
     }
 
     private String table() {
