@@ -70,6 +70,18 @@ public final class Contents {
         return new Contents(more.grams, Collections.unmodifiableMap(changed));
     }
 
+    /**
+     * Returns these contents with what is known of their oil in place of what was: the oil as a whole stays as it is.
+     *
+     * @param shares part of the oil's mass by CAS number, or by the name of a group of constituents that have none in common;
+     *     together at most 1
+     */
+    public Contents knowingOil(Map<String, Double> shares) {
+        Map<String, Double> known = new TreeMap<>();
+        shares.forEach((constituent, share) -> known.put(constituent, share * grams(Substance.OIL)));
+        return new Contents(grams, Collections.unmodifiableMap(known));
+    }
+
     public Contents plus(Contents other) {
         double[] sum = grams.clone();
         for (int i = 0; i < sum.length; i++) {

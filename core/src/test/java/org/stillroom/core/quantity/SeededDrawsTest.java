@@ -1,4 +1,4 @@
-package org.stillroom.core.plan;
+package org.stillroom.core.quantity;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

@@ -1,4 +1,4 @@
-package org.stillroom.core.plan;
+package org.stillroom.core.quantity;
 
 /**
  * Random numbers that are the same for the same seed on every machine and in every browser.
@@ -6,19 +6,20 @@ package org.stillroom.core.plan;
  * <p>Source: G. Steele, D. Lea, C. Flood, Fast splittable pseudorandom number generators, OOPSLA 2014 (the 64-bit mix);
  * normal deviates by G. Marsaglia's polar method, SIAM Review 6, 1964.
  */
-final class SeededDraws {
+public final class SeededDraws {
     private static final long GOLDEN_GAMMA = 0x9e3779b97f4a7c15L;
     private static final double UNIT = 0x1.0p-53;
 
     private long state;
     private double spare = Double.NaN;
 
-    SeededDraws(long seed) {
+    /** Starts a sequence; the same seed starts the same one. */
+    public SeededDraws(long seed) {
         this.state = seed;
     }
 
     /** Returns a number from 0 to below 1, each as likely. */
-    double unit() {
+    public double unit() {
         state += GOLDEN_GAMMA;
         long z = state;
         z = (z ^ (z >>> 30)) * 0xbf58476d1ce4e5b9L;
@@ -27,12 +28,12 @@ final class SeededDraws {
     }
 
     /** Returns a number from −1 to 1, each as likely. */
-    double between() {
+    public double between() {
         return 2.0 * unit() - 1.0;
     }
 
     /** Returns a number of the standard normal distribution. */
-    double normal() {
+    public double normal() {
         if (!Double.isNaN(spare)) {
             double kept = spare;
             spare = Double.NaN;
