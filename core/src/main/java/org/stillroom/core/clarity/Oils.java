@@ -151,9 +151,11 @@ public final class Oils {
 
     /** Returns what each part puts into the load. */
     public double[] loads(Medium medium) {
+        return loads(medium.cosolvent(litres), Math.exp(-medium.logFactor()));
+    }
+
+    private double[] loads(double cosolvent, double factor) {
         double[] loads = new double[grams.length];
-        double factor = Math.exp(-medium.logFactor());
-        double cosolvent = medium.cosolvent(litres);
         for (int i = 0; i < loads.length; i++) {
             loads[i] = perWaterSolubility[i] * Math.exp(-exponent[i] * cosolvent) * factor;
         }
@@ -162,8 +164,22 @@ public final class Oils {
 
     /** Returns the oil that would separate if the liquid stood long enough, g/L. */
     public double separated(Medium medium) {
+        return sum(separatedParts(medium));
+    }
+
+    /** Returns the oil that separates, g/L, when the loads stand to each other as at a part of cosolvent and add up to so much. */
+    double separatedAt(double cosolvent, double load) {
+        double[] loads = loads(cosolvent, 1.0);
+        double factor = load / sum(loads);
+        for (int i = 0; i < loads.length; i++) {
+            loads[i] *= factor;
+        }
+        return sum(separated(loads));
+    }
+
+    private static double sum(double[] values) {
         double sum = 0.0;
-        for (double each : separatedParts(medium)) {
+        for (double each : values) {
             sum += each;
         }
         return sum;
@@ -171,7 +187,10 @@ public final class Oils {
 
     /** Returns the grams per litre of each part that would separate. */
     public double[] separatedParts(Medium medium) {
-        double[] loads = loads(medium);
+        return separated(loads(medium));
+    }
+
+    private double[] separated(double[] loads) {
         double[] moles = new double[grams.length];
         for (int i = 0; i < moles.length; i++) {
             moles[i] = grams[i] / parts.get(i).gramsPerMole();

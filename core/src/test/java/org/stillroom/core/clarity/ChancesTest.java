@@ -54,7 +54,7 @@ class ChancesTest {
         Map<String, Double> oils = Map.of("limonene", 0.4, "linalool", 0.3);
         Map<String, Double> guessed = Map.of("moon dust", 0.4, "linalool", 0.3);
         double width = width(of(oils, 30, Doubts.NONE));
-        assertThat(width(of(oils, 30, new Doubts(2.0, 0.0)))).isGreaterThan(1.02 * width);
+        assertThat(width(of(oils, 30, new Doubts(4.0, 0.0)))).isGreaterThan(1.02 * width);
         assertThat(width(of(oils, 30, new Doubts(0.0, 0.4)))).isGreaterThan(1.02 * width);
         assertThat(width(of(guessed, 30, Doubts.NONE))).isGreaterThan(1.5 * width);
     }

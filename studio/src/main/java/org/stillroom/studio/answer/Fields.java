@@ -58,6 +58,11 @@ public final class Fields {
         return this;
     }
 
+    /** Returns whether something stands under this key already. */
+    public boolean has(String key) {
+        return values.containsKey(key);
+    }
+
     private static boolean isSnakeCase(String key) {
         for (int i = 0; i < key.length(); i++) {
             char c = key.charAt(i);

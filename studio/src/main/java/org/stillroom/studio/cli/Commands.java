@@ -30,6 +30,11 @@ public final class Commands {
                         "stillroom liquid --ethanol 300g --water 600g --sucrose 200g",
                         LiquidCommand::new),
                 new Entry(
+                        "clarity",
+                        "Whether oils stay dissolved: clear, hazy or cloudy, how likely, and what would help.",
+                        "stillroom clarity --strength 40% --sugar 200g/L --oil lemon=1.2g/L",
+                        ClarityCommand::new),
+                new Entry(
                         "strength",
                         "Strength from a density, a spirit hydrometer, or the weight of a known volume.",
                         "stillroom strength --density 948.05kg/m3 --temperature 20C",

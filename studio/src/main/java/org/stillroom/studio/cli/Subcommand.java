@@ -43,7 +43,7 @@ public abstract class Subcommand {
         if (json) {
             Fields fields = answer.fields();
             if (explain) {
-                fields.put("steps", StepFields.of(written.steps()));
+                fields.put(fields.has("steps") ? "steps_of_computation" : "steps", StepFields.of(written.steps()));
             }
             screen.out().println(Json.of(fields));
         } else {

@@ -6,9 +6,12 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.blend.Blend;
+import org.stillroom.core.clarity.Doubts;
 import org.stillroom.core.ingredient.Resolved;
 import org.stillroom.core.liquid.Figures;
 import org.stillroom.core.liquid.Liquid;
+import org.stillroom.core.liquid.Substance;
+import org.stillroom.core.mixing.PlanClarity;
 import org.stillroom.core.plan.Bands;
 import org.stillroom.core.plan.MixingOrder;
 import org.stillroom.core.plan.MixingStep;
@@ -120,8 +123,22 @@ public final class PlanRecipe {
         List<Finding> findings = new ArrayList<>(plan.findings());
         findings.addAll(figures.findings());
         findings.addAll(measured.findings());
+        findings.addAll(PlanClarity.findings(plan, doubts(measured, bands)));
         return new WorkedPlan(
                 plan, figures, measured, bands, blend, steps, measured.runningTotal(order), stages, findings);
+    }
+
+    /** Returns what is in doubt of the batch for the forecast of clouding: its strength, and what the measures leave open of its oils. */
+    static Doubts doubts(Measured measured, Bands bands) {
+        double oil = 0.0;
+        double open = 0.0;
+        for (MeasuredLine line : measured.lines()) {
+            double perGram = line.exact().ingredient().perGram().grams(Substance.OIL);
+            oil += perGram * line.grams();
+            open += perGram * taken(line).halfWidth();
+        }
+        double strength = 0.5 * (bands.strength().high() - bands.strength().low());
+        return new Doubts(Math.max(0.0, strength), oil > 0.0 ? Math.min(0.99, open / oil) : 0.0);
     }
 
     private static List<Taken> taken(Measured measured) {
