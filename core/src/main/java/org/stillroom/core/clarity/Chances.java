@@ -76,7 +76,7 @@ public record Chances(double clear, double hazy, double cloudy, double lowLoad, 
             for (int i = 0; i < size; i++) {
                 gramsPerMole[i] = oils.parts().get(i).gramsPerMole();
                 typicalMoles[i] = oils.gramsPerLitre(i) / gramsPerMole[i];
-                varies[i] = COMPOSITION * (1.0 - oils.gramsPerLitre(i) / oil);
+                varies[i] = oil > 0.0 ? COMPOSITION * (1.0 - oils.gramsPerLitre(i) / oil) : 0.0;
                 logFactor[i] = Math.log(oils.parts().get(i).doubtFactor());
             }
         }
@@ -131,11 +131,26 @@ public record Chances(double clear, double hazy, double cloudy, double lowLoad, 
             return Verdict.of(load, separated, oil * dose);
         }
 
+        /** Returns the oil that separates, or less of it that is enough to be cloudy: the oil phase is approached from below. */
         private double separated() {
-            double phase = Oils.oilPhase(moles, loads);
+            double phase = 0.0;
+            double grams = 0.0;
+            for (int step = 0; step < Oils.MOST_STEPS && grams < Verdict.CLOUDY_GRAMS_PER_LITRE; step++) {
+                double next = Oils.closerPhase(moles, loads, phase);
+                if (next == phase) {
+                    return grams;
+                }
+                phase = next;
+                grams = separated(phase);
+            }
+            return grams;
+        }
+
+        private double separated(double phase) {
             double sum = 0.0;
             for (int i = 0; i < size; i++) {
-                sum += gramsPerMole[i] * moles[i] * phase / (moles[i] / loads[i] + phase);
+                double all = moles[i] + phase * loads[i];
+                sum += all > 0.0 ? gramsPerMole[i] * moles[i] * phase * loads[i] / all : 0.0;
             }
             return sum;
         }

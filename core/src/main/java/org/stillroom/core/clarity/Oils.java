@@ -21,7 +21,7 @@ public final class Oils {
     private static final double COSOLVENCY_SLOPE = 0.93;
     private static final double COSOLVENCY_CONSTANT = 0.40;
     private static final double LN_10 = Math.log(10.0);
-    private static final int MOST_STEPS = 60;
+    static final int MOST_STEPS = 60;
 
     private final List<OilPart> parts;
     private final double[] grams;
@@ -212,24 +212,25 @@ public final class Oils {
     static double oilPhase(double[] moles, double[] loads) {
         double phase = 0.0;
         for (int step = 0; step < MOST_STEPS; step++) {
-            double sum = 0.0;
-            double slope = 0.0;
-            for (int i = 0; i < moles.length; i++) {
-                if (moles[i] > 0.0) {
-                    double term = moles[i] / (moles[i] / loads[i] + phase);
-                    sum += term;
-                    slope += term * term / moles[i];
-                }
+            double next = closerPhase(moles, loads, phase);
+            if (next - phase <= 1e-14 * next) {
+                return next;
             }
-            if (sum <= 1.0) {
-                return phase;
-            }
-            double change = sum * (sum - 1.0) / slope;
-            phase += change;
-            if (change <= 1e-14 * phase) {
-                return phase;
-            }
+            phase = next;
         }
         return phase;
+    }
+
+    /** Returns the next of Newton's steps from below, or the same where there is no more to go. */
+    static double closerPhase(double[] moles, double[] loads, double phase) {
+        double sum = 0.0;
+        double slope = 0.0;
+        for (int i = 0; i < moles.length; i++) {
+            double below = 1.0 / (moles[i] + phase * loads[i]);
+            double term = loads[i] > 0.0 ? moles[i] * loads[i] * below : 0.0;
+            sum += term;
+            slope += loads[i] > 0.0 ? term * loads[i] * below : 0.0;
+        }
+        return sum <= 1.0 ? phase : phase + sum * (sum - 1.0) / slope;
     }
 }

@@ -64,6 +64,16 @@ class ChancesTest {
     }
 
     @Test
+    void whereNothingIsLeftItIsClear() {
+        Oils none = Oils.of(Map.of("limonene", 1.0)).without(part -> true);
+        Medium medium = Medium.of(AlcoholByVolume.at20(20), new MassConcentration(0), new Temperature(20));
+        Clarity clarity = Clarity.of(none, medium, Doubts.NONE);
+        assertThat(clarity.chances().clear()).isEqualTo(1.0);
+        assertThat(clarity.chances().highLoad()).isZero();
+        assertThat(clarity.separated()).isZero();
+    }
+
+    @Test
     void aTraceOfOilIsClearWhateverItsLoad() {
         assertThat(of(Map.of("valencene", 0.0015), 5, Doubts.NONE).clear()).isEqualTo(1.0);
     }

@@ -35,6 +35,11 @@ public final class Commands {
                         "stillroom clarity --strength 40% --sugar 200g/L --oil lemon=1.2g/L",
                         ClarityCommand::new),
                 new Entry(
+                        "haze",
+                        "What a haze most likely is by what is seen of it, and what to try first.",
+                        "stillroom haze --seen fruit,boiled",
+                        HazeCommand::new),
+                new Entry(
                         "strength",
                         "Strength from a density, a spirit hydrometer, or the weight of a known volume.",
                         "stillroom strength --density 948.05kg/m3 --temperature 20C",
