@@ -110,7 +110,10 @@ public final class PlanClarity {
     }
 
     private static String percent(double part) {
-        return QuantityWords.fixed(100.0 * part, 0) + " %";
+        if (part < 0.01) {
+            return "below 1 %";
+        }
+        return part > 0.99 ? "above 99 %" : QuantityWords.fixed(100.0 * part, 0) + " %";
     }
 
     private static String remedy(Clarity clarity) {

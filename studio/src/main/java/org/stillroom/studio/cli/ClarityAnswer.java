@@ -79,9 +79,9 @@ record ClarityAnswer(TellClarity.Found found) implements Answer {
                         "in the " + cold.where(),
                         Figure.decimals(cold.clarity().load(), 2),
                         "oil load, " + cold.clarity().verdict().label()));
-        row(table, "hazy from this much water to one part", found.glass().hazyFrom(), 1, "parts");
+        row(table, "hazy from this much water to one part", found.glass().hazyFrom(), 2, "parts");
         String turns = TellClarity.isLouche(found) ? "louche from" : "cloudy from";
-        row(table, turns, found.glass().cloudyFrom(), 1, "parts of water");
+        row(table, turns, found.glass().cloudyFrom(), 2, "parts of water");
         return table;
     }
 
