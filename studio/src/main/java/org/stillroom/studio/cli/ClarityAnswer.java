@@ -1,5 +1,6 @@
 package org.stillroom.studio.cli;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import org.stillroom.core.clarity.Clarity;
 import org.stillroom.core.clarity.Clearing;
@@ -8,10 +9,11 @@ import org.stillroom.core.mixing.MixingPath;
 import org.stillroom.core.mixing.PlanClarity;
 import org.stillroom.studio.answer.ClarityFields;
 import org.stillroom.studio.answer.Fields;
+import org.stillroom.studio.sheet.ClarityMap;
 import org.stillroom.studio.usecase.TellClarity;
 
 /** The forecast of clouding, the same for a person and for a script. */
-record ClarityAnswer(TellClarity.Found found) implements Answer {
+record ClarityAnswer(TellClarity.Found found, boolean map) implements Answer {
     @Override
     public Fields fields() {
         return ClarityFields.of(found);
@@ -19,6 +21,16 @@ record ClarityAnswer(TellClarity.Found found) implements Answer {
 
     @Override
     public void print(Page page) {
+        if (map) {
+            List<Clarity> path =
+                    found.path().stops().stream().map(MixingPath.Stop::clarity).toList();
+            page.verbatim(ClarityMap.svg(found.clarity(), path));
+        } else {
+            words(page);
+        }
+    }
+
+    private void words(Page page) {
         Clarity clarity = found.clarity();
         page.heading("At " + Figure.decimals(clarity.medium().strength(), 1) + " % vol, "
                 + Figure.decimals(clarity.medium().sugar(), 0) + " g/L of sugar and "

@@ -45,13 +45,17 @@ final class ClarityCommand extends Subcommand {
     @Option(names = "--recipe", description = "a recipe file in place of strength, sugar and oils")
     private @Nullable Path recipe;
 
+    @Option(names = "--map", description = "the map of strength and dose as SVG, in place of the words")
+    private boolean map;
+
     private final Objections objections = new Objections();
 
     @Override
     protected Answer answer(Workings workings) {
         Optional<Temperature> at = objections.take("--temperature", TEXT.temperature(temperature));
         try {
-            return new ClarityAnswer(recipe == null ? typed(at, workings) : planned(recipe, at, workings));
+            TellClarity.Found found = recipe == null ? typed(at, workings) : planned(recipe, at, workings);
+            return new ClarityAnswer(found, map);
         } catch (Impossible impossible) {
             throw Refusal.wrongInput("--" + impossible.part(), impossible.reason(), impossible.remedy());
         }

@@ -97,6 +97,13 @@ class ClarityCommandTest {
     }
 
     @Test
+    void theMapIsADrawingThatSaysTheSameInWords() throws IOException {
+        String map = Desk.type("clarity --map --recipe " + recipe("1 g/L")).out();
+        assertThat(map.strip()).startsWith("<svg ").endsWith("</svg>");
+        assertThat(map).contains("it is cloudy; clear from", "stroke-dasharray").doesNotContain("NaN");
+    }
+
+    @Test
     void theRemediesAreInWords() {
         String page = Desk.type("clarity --strength 45% --oil anise=2g/L").out();
         assertThat(page).contains("will be clear", "louche from", "Anethole melts near 21 °C");
