@@ -30,7 +30,6 @@ import org.stillroom.core.reference.Table;
 
 /** The forecast beside what was seen; the figures that docs/how-it-works/clarity.md states are held here. */
 class HeldAgainstTheWorldTest {
-    private static final Temperature ROOM = Temperature.TWENTY_CELSIUS;
     private static final Path PLOT = Path.of("..", "docs", "how-it-works", "clarity-held.svg");
 
     private record Held(String what, double oil, double load) {}
