@@ -241,7 +241,7 @@ public final class ComposeRoom implements Room {
                 basedOn,
                 hasDraft,
                 composed,
-                worked == null ? null : TriangleView.of(worked.plan()),
+                worked == null ? null : TriangleView.of(worked.plan(), words),
                 worked == null ? null : Shopping.of(worked.plan()),
                 names,
                 shelf(words),
@@ -368,7 +368,7 @@ public final class ComposeRoom implements Room {
         Composed composed = composer().answer(form(id));
         List<AlcoholByVolume> strengths = new ArrayList<>();
         String typed = visit.field("strengths").isBlank() ? "40 50 63 75 96" : visit.field("strengths");
-        for (String each : typed.replace("%", " ").strip().split("[\\s;]+")) {
+        for (String each : typed.replace("%", " ").strip().split("[\\s;]+", -1)) {
             if (each.matches("\\d{1,2}([.,]\\d{1,2})?|100")) {
                 strengths.add(AlcoholByVolume.at20(Double.parseDouble(each.replace(',', '.'))));
             }

@@ -186,7 +186,7 @@ public record ComposeView(
     }
 
     /** Returns how much is left after what the recipe loses, or empty. */
-    public String yield() {
+    public String volume() {
         WorkedPlan worked = composed.worked();
         return worked == null ? "" : words.amount(new Volume(worked.plan().millilitres()));
     }
