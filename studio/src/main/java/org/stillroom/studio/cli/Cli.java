@@ -56,7 +56,10 @@ public final class Cli {
     }
 
     private Exit answer(List<String> typed) {
-        String first = typed.isEmpty() ? "open" : typed.get(0);
+        if (typed.isEmpty()) {
+            return command(entry("open"), List.of());
+        }
+        String first = typed.get(0);
         return switch (first) {
             case "-h", "--help" -> help();
             case "-V", "--version" -> printVersion();

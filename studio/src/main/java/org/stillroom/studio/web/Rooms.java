@@ -3,6 +3,7 @@ package org.stillroom.studio.web;
 import java.util.List;
 import org.stillroom.studio.store.DataFolder;
 import org.stillroom.studio.store.Store;
+import org.stillroom.studio.web.compose.ComposeRoom;
 import org.stillroom.studio.web.frame.Room;
 import org.stillroom.studio.web.settings.SettingsRoom;
 
@@ -11,6 +12,6 @@ public final class Rooms {
     private Rooms() {}
 
     public static List<Room> of(Store store, DataFolder folder) {
-        return List.of(new SettingsRoom(store, folder));
+        return List.of(new ComposeRoom(store), new SettingsRoom(store, folder));
     }
 }

@@ -129,7 +129,8 @@ class CliTest {
 
     @Test
     void nothingTypedOpensTheStudio() {
-        assertThat(run()).isEqualTo(Exit.DONE);
+        Exit exit = run();
+        assertThat(exit).as(complaint()).isEqualTo(Exit.DONE);
         assertThat(answer()).contains("the studio is open, and stays until it is closed");
         assertThat(stayed).isEqualTo(1);
     }
