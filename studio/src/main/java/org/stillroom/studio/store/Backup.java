@@ -124,6 +124,9 @@ public final class Backup {
         } catch (JdbiException other) {
             throw backup.refused("its database is damaged, or not that of a studio", other);
         }
+        if (version == 0) {
+            throw backup.refused("its database is not that of a studio", null);
+        }
         Schema.requireNotNewer(version, backup.path().toString());
     }
 
