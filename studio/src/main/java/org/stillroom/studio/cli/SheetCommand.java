@@ -121,16 +121,7 @@ final class SheetCommand extends Subcommand {
     }
 
     private void write(Path path, byte[] sheet) {
-        Path folder = path.toAbsolutePath().getParent();
-        if (folder != null && !Files.isDirectory(folder)) {
-            throw Refusal.notFound("--out", "There is no folder " + folder + ".", "Make it first, or name another.");
-        }
-        if (!force && Files.exists(path)) {
-            throw Refusal.wrongInput(
-                    "--out",
-                    "There is a file " + path + " already; it was left as it is.",
-                    "Name another, or add --force.");
-        }
+        OutFile.requireFree(path, force);
         try {
             if (force) {
                 Files.write(path, sheet);
