@@ -83,7 +83,7 @@ final class OpenCommand extends Subcommand {
         try {
             StudioServer server = StudioServer.start(
                     new StudioServer.Settings(wanted, listen), store, Rooms.of(store, folder), FaultLog.ofPerson());
-            return new Opened(server, folder, listen, noBrowser);
+            return new Opened(server, folder, noBrowser);
         } catch (RuntimeException | Error failed) {
             store.close();
             throw failed;
