@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
 
 /** The packaged studio, open in a process of its own on the folder it is given. */
 final class OpenStudio implements AutoCloseable {
-    private static final Pattern URL = Pattern.compile("\"url\": ?\"([^\"]+)\"");
+    private static final Pattern URL = Pattern.compile("\"url\"\\s*:\\s*\"([^\"]+)\"");
     private static final long SECONDS_TO_CLOSE = 20;
 
     private final Process process;
