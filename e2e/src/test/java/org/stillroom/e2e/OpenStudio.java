@@ -52,8 +52,8 @@ final class OpenStudio implements AutoCloseable {
     }
 
     private static Process started(int port, Path data, Path said, String... more) throws IOException {
-        List<String> command = new ArrayList<>(List.of(
-                Program.java().toString(), "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Xmx256m", "-jar"));
+        List<String> command = new ArrayList<>(
+                List.of(Program.java().toString(), "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Xmx256m", "-jar"));
         command.addAll(List.of(Program.jar().toString(), "open", "--no-browser", "--json"));
         command.addAll(List.of("--port", "" + port, "--data", data.toString()));
         command.addAll(List.of(more));

@@ -105,9 +105,10 @@ class StudioPagesTest {
     @Test
     void whatIsTooSmallOrSticksOutIsNoticed() {
         Page page = browser.open(studio.page("/settings"), RealBrowser.Device.NARROW);
-        page.evaluate("() => { const b = document.createElement('button'); b.textContent = 'a very little button';"
-                + " b.className = 'canary'; document.querySelector('main').append(b);"
-                + " const r = document.styleSheets[0]; r.insertRule('.canary { font-size: 9px; margin-left: 400px }'); }");
+        page.evaluate(
+                "() => { const b = document.createElement('button'); b.textContent = 'a very little button';"
+                        + " b.className = 'canary'; document.querySelector('main').append(b);"
+                        + " const r = document.styleSheets[0]; r.insertRule('.canary { font-size: 9px; margin-left: 400px }'); }");
 
         assertThat(page.evaluate(TOO_SMALL)).asList().hasSize(1);
         assertThat(page.evaluate(TOO_FINE)).asList().hasSize(1);
@@ -129,7 +130,8 @@ class StudioPagesTest {
         page.keyboard().press("Tab");
         for (int i = 0; i < rooms; i++) {
             page.keyboard().press("Tab");
-            assertThat(focused(page)).isEqualTo(page.locator(".rooms a").nth(i).textContent().strip());
+            assertThat(focused(page))
+                    .isEqualTo(page.locator(".rooms a").nth(i).textContent().strip());
         }
         page.keyboard().press("Enter");
         page.waitForURL("**/settings");
@@ -155,8 +157,8 @@ class StudioPagesTest {
 
     @Test
     void whoReadsGermanIsSpokenToInGerman() {
-        Page page = browser.open(
-                studio.page("/settings"), RealBrowser.Device.PHONE, options -> options.setLocale("de-DE"));
+        Page page =
+                browser.open(studio.page("/settings"), RealBrowser.Device.PHONE, options -> options.setLocale("de-DE"));
 
         assertThat(page.locator("html").getAttribute("lang")).isEqualTo("de");
         assertThat(page.locator("h1").textContent()).isEqualTo("Einstellungen");

@@ -62,7 +62,12 @@ class StudioStartTest {
     @Test
     void theNetworkIsNotLetInWithoutAPassphrase() throws Exception {
         Program.Run run = open(
-                "--port", "0", "--listen", "0.0.0.0", "--data", dir.resolve("data").toString());
+                "--port",
+                "0",
+                "--listen",
+                "0.0.0.0",
+                "--data",
+                dir.resolve("data").toString());
         assertThat(run.exit()).isEqualTo(2);
         assertThat(run.err()).contains("only with a passphrase", "--set-passphrase");
     }

@@ -17,11 +17,13 @@ public final class StudioServer implements AutoCloseable {
     private final Javalin server;
     private final Store store;
     private final Doorstep doorstep;
+    private final List<Room> rooms;
 
-    private StudioServer(Javalin server, Store store, Doorstep doorstep) {
+    private StudioServer(Javalin server, Store store, Doorstep doorstep, List<Room> rooms) {
         this.server = server;
         this.store = store;
         this.doorstep = doorstep;
+        this.rooms = List.copyOf(rooms);
     }
 
     /**
@@ -52,7 +54,7 @@ public final class StudioServer implements AutoCloseable {
         Entrance entrance = new Entrance(store, !settings.isLoopback());
         Frame frame = new Frame(store, entrance, rooms);
         Javalin server = Javalin.create(config -> configure(config, settings, store, rooms, entrance, frame, log));
-        StudioServer open = new StudioServer(server, store, new Doorstep(settings));
+        StudioServer open = new StudioServer(server, store, new Doorstep(settings), rooms);
         open.doorstep.startThere(server);
         store.noteAddress(open.url());
         return open;
@@ -100,6 +102,11 @@ public final class StudioServer implements AutoCloseable {
     /** Returns the addresses under which others of the network reach it; none when it keeps to this machine. */
     public List<String> urlsForOthers() {
         return doorstep.urlsForOthers(server.port());
+    }
+
+    /** Returns the paths of the first page of each room. */
+    public List<String> paths() {
+        return rooms.stream().map(Room::path).toList();
     }
 
     @Override
