@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.net.CookieManager;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -155,7 +156,7 @@ class StudioServerTest {
     void aRequestToANameThatSomebodyPointedHereIsRefused() throws Exception {
         // the client of the JDK sets Host by itself, so the request is written by hand
         URI base = URI.create(server.url());
-        try (Socket socket = new Socket("127.0.0.1", base.getPort())) {
+        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), base.getPort())) {
             socket.getOutputStream()
                     .write("GET /settings HTTP/1.1\r\nHost: elsewhere.example\r\nConnection: close\r\n\r\n"
                             .getBytes(StandardCharsets.US_ASCII));
