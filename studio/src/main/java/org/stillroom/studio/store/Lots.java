@@ -1,7 +1,6 @@
 package org.stillroom.studio.store;
 
 import java.util.List;
-import java.util.NoSuchElementException;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
@@ -62,7 +61,7 @@ public final class Lots {
      * Writes the sheet of a lot anew.
      *
      * @param version of the lot that the change began with
-     * @throws NoSuchElementException when there is no such lot
+     * @throws MissingException when there is no such lot
      */
     public Changing<Lot> change(String id, int version, LotSheet sheet, String request) {
         try {
@@ -107,7 +106,7 @@ public final class Lots {
                 .bind("id", move.lot())
                 .mapTo(Double.class)
                 .findOne()
-                .orElseThrow(() -> new NoSuchElementException("there is no lot " + move.lot()));
+                .orElseThrow(() -> new MissingException("there is no lot " + move.lot()));
         Amounts amounts = new Amounts(after - move.change(), after, move.why());
         return Ledger.write(handle, subject(move.lot()), kind, amounts, undoes, request);
     }
@@ -125,14 +124,14 @@ public final class Lots {
      * Undoes a removal, a move or a measurement by an entry that does the opposite.
      *
      * @param entry id of the entry to undo
-     * @throws NoSuchElementException when there is no such entry, or it is not of a lot
-     * @throws IllegalStateException when it was undone before, or cannot be undone
+     * @throws MissingException when there is no such entry, or it is not of a lot
+     * @throws SettledException when it was undone before, or cannot be undone
      */
     public HistoryEntry undo(long entry, String request) {
         return Ledger.once(jdbi, request, handle -> {
             HistoryEntry done = Ledger.entry(handle, entry)
                     .filter(found -> found.subject().startsWith("lot:"))
-                    .orElseThrow(() -> new NoSuchElementException("there is no entry " + entry + " of a lot"));
+                    .orElseThrow(() -> new MissingException("there is no entry " + entry + " of a lot"));
             refuseTwice(handle, entry);
             String id = done.subject().substring("lot:".length());
             switch (done.kind()) {
@@ -145,7 +144,7 @@ public final class Lots {
                     double back = amounts.before() - amounts.after();
                     return moved(handle, new LotMove(id, back, "undone"), "lot.move-undone", entry, request);
                 }
-                default -> throw new IllegalStateException("an entry \"" + done.kind() + "\" cannot be undone");
+                default -> throw new SettledException("an entry \"" + done.kind() + "\" cannot be undone");
             }
         });
     }
@@ -157,7 +156,7 @@ public final class Lots {
                         .one()
                 > 0;
         if (undone) {
-            throw new IllegalStateException("the entry " + entry + " was undone before");
+            throw new SettledException("the entry " + entry + " was undone before");
         }
     }
 
@@ -173,7 +172,7 @@ public final class Lots {
                 .bind("id", id)
                 .map(LOT)
                 .findOne()
-                .orElseThrow(() -> new NoSuchElementException("there is no lot " + id));
+                .orElseThrow(() -> new MissingException("there is no lot " + id));
     }
 
     /** Returns all lots on the shelf by name, then by id. */

@@ -2,7 +2,6 @@ package org.stillroom.studio.store;
 
 import java.time.Instant;
 import java.util.List;
-import java.util.NoSuchElementException;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
@@ -60,8 +59,8 @@ public final class Makes {
      * @param kind what happened, such as "step.poured"
      * @param body JSON
      * @param undoes id of the entry that this takes back, or null
-     * @throws NoSuchElementException when there is no such make
-     * @throws IllegalStateException when it is finished
+     * @throws MissingException when there is no such make
+     * @throws SettledException when it is finished
      */
     public HistoryEntry append(String make, String kind, String body, @Nullable Long undoes, String request) {
         return Ledger.once(jdbi, request, handle -> {
@@ -126,9 +125,9 @@ public final class Makes {
                 .bind("id", id)
                 .map(MAKE)
                 .findOne()
-                .orElseThrow(() -> new NoSuchElementException("there is no make " + id));
+                .orElseThrow(() -> new MissingException("there is no make " + id));
         if (make.finished() != null) {
-            throw new IllegalStateException("the make " + id + " is finished");
+            throw new SettledException("the make " + id + " is finished");
         }
         return make;
     }

@@ -3,7 +3,6 @@ package org.stillroom.studio.store;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
-import java.util.NoSuchElementException;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
@@ -172,7 +171,7 @@ public final class Recipes {
                     .bind("id", id)
                     .execute();
             if (marked == 0) {
-                throw new NoSuchElementException("there is no recipe " + id);
+                throw new MissingException("there is no recipe " + id);
             }
             return Ledger.write(handle, subject(id), kind, Map.of(), undoes, request);
         });

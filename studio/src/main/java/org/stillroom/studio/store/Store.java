@@ -107,6 +107,13 @@ public final class Store implements AutoCloseable {
         return new Backup(jdbi);
     }
 
+    /** Writes down where this studio can be reached, for whoever finds its folder taken. */
+    public void noteAddress(String address) {
+        if (lock != null) {
+            lock.note(address);
+        }
+    }
+
     /** Asks the database whether it answers. */
     public boolean answers() {
         return jdbi.withHandle(handle ->
