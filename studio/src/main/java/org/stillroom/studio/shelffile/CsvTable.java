@@ -38,7 +38,10 @@ record CsvTable(List<Row> rows, List<LineProblem> problems) {
     static CsvTable read(String text, Predicate<String> isHeading) {
         String plain = !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text;
         if (plain.length() > MOST_CHARACTERS) {
-            return trouble(0, "The table has more than 1 MB; nothing of it was read.", "Check that this is the file you meant.");
+            return trouble(
+                    0,
+                    "The table has more than 1 MB; nothing of it was read.",
+                    "Check that this is the file you meant.");
         }
         String first = plain.strip().lines().findFirst().orElse("");
         char separator = SEPARATORS[0];
@@ -74,16 +77,19 @@ record CsvTable(List<Row> rows, List<LineProblem> problems) {
                     rows.add(new Row((int) read.getStartingLineNumber(), read.getFields()));
                 }
                 if (rows.size() > MOST_ROWS) {
-                    return trouble(0, "The table has more than " + MOST_ROWS + " lines; nothing of it was read.", "Split it.");
+                    return trouble(
+                            0, "The table has more than " + MOST_ROWS + " lines; nothing of it was read.", "Split it.");
                 }
             }
         } catch (CsvParseException unreadable) {
             int last = rows.isEmpty() ? 1 : rows.get(rows.size() - 1).line() + 1;
-            return new CsvTable(rows, trouble(
-                            last,
-                            "From here on the quotes do not fit: a text in quotes has to end with one.",
-                            "Write a quote within a text twice, and one at its end.")
-                    .problems());
+            return new CsvTable(
+                    rows,
+                    trouble(
+                                    last,
+                                    "From here on the quotes do not fit: a text in quotes has to end with one.",
+                                    "Write a quote within a text twice, and one at its end.")
+                            .problems());
         } catch (IOException e) {
             throw new UncheckedIOException("a text in memory cannot fail to be read", e);
         }
@@ -91,8 +97,7 @@ record CsvTable(List<Row> rows, List<LineProblem> problems) {
     }
 
     private static CsvTable trouble(int line, String message, String remedy) {
-        Finding finding =
-                Finding.of("table-unreadable", Severity.STOP, where(line), "cannot be read", message, remedy);
+        Finding finding = Finding.of("table-unreadable", Severity.STOP, where(line), "cannot be read", message, remedy);
         return new CsvTable(List.of(), List.of(new LineProblem(line, finding)));
     }
 

@@ -133,14 +133,24 @@ public record OilAnalysis(List<Part> parts, double percent, List<LineProblem> pr
         private void part(int line, String name, String cas, String share) {
             String written = name.isEmpty() ? cas : name;
             if (written.isEmpty()) {
-                tell(line, "analysis-nameless", "missing", "The line names no constituent.", "Write its name or its CAS number.");
+                tell(
+                        line,
+                        "analysis-nameless",
+                        "missing",
+                        "The line names no constituent.",
+                        "Write its name or its CAS number.");
                 return;
             }
             Constituent constituent = constituent(line, name, cas);
             Double percent = percent(line, written, share);
             String same = constituent == null ? Headings.plain(written) : constituent.cas();
             if (!seen.add(same)) {
-                tell(line, "analysis-twice", "said twice", written + " stands in the analysis twice.", "Keep one line of it, or add the two up.");
+                tell(
+                        line,
+                        "analysis-twice",
+                        "said twice",
+                        written + " stands in the analysis twice.",
+                        "Keep one line of it, or add the two up.");
             }
             if (percent != null) {
                 parts.add(new Part(line, written, constituent, percent));
@@ -183,7 +193,9 @@ public record OilAnalysis(List<Part> parts, double percent, List<LineProblem> pr
                     line,
                     "analysis-share",
                     "cannot be used",
-                    share.isEmpty() ? "How much " + written + " there is, is not said." : "“" + share + "” is no share of " + written + ".",
+                    share.isEmpty()
+                            ? "How much " + written + " there is, is not said."
+                            : "“" + share + "” is no share of " + written + ".",
                     "Write it in per cent, such as 92.5, or “tr” for traces.");
             return null;
         }

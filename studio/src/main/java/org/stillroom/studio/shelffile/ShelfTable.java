@@ -45,13 +45,19 @@ public record ShelfTable(List<Line> lines, List<LineProblem> problems, List<Line
     public static ShelfTable read(String text) {
         CsvTable table = CsvTable.read(text, cell -> Headings.key(cell) != null);
         if (table.rows().isEmpty()) {
-            return new ShelfTable(List.of(), table.problems().isEmpty() ? List.of(empty()) : table.problems(), List.of());
+            return new ShelfTable(
+                    List.of(), table.problems().isEmpty() ? List.of(empty()) : table.problems(), List.of());
         }
         return new Reading(table).all();
     }
 
     private static LineProblem empty() {
-        return problem(0, "table-empty", "nothing there", "There is nothing in the table.", "Paste it, with its headings in the first line.");
+        return problem(
+                0,
+                "table-empty",
+                "nothing there",
+                "There is nothing in the table.",
+                "Paste it, with its headings in the first line.");
     }
 
     private static LineProblem problem(int line, String rule, String verdict, String message, String remedy) {
@@ -63,7 +69,8 @@ public record ShelfTable(List<Line> lines, List<LineProblem> problems, List<Line
         List<String> columns = LotKeys.ALL.stream()
                 .filter(key -> key.equals(LotKeys.NAME)
                         || key.equals(LotKeys.KIND)
-                        || lots.stream().anyMatch(lot -> !lot.getOrDefault(key, "").isEmpty()))
+                        || lots.stream()
+                                .anyMatch(lot -> !lot.getOrDefault(key, "").isEmpty()))
                 .toList();
         StringWriter out = new StringWriter();
         try (CsvWriter csv = CsvWriter.builder()

@@ -66,8 +66,7 @@ public final class Lots {
      */
     public Changing<Lot> change(String id, int version, LotSheet sheet, String request) {
         try {
-            Ledger.once(
-                    jdbi, request, handle -> write(handle, require(handle, id), version, sheet, request));
+            Ledger.once(jdbi, request, handle -> write(handle, require(handle, id), version, sheet, request));
         } catch (OvertakenException overtaken) {
             return new Changing.Overtaken<>(lot(id).orElseThrow());
         }
@@ -107,7 +106,8 @@ public final class Lots {
     public boolean deliver(List<NewLot> fresh, List<Renewal> renewed, String request) {
         try {
             Ledger.once(jdbi, request, handle -> {
-                List<Lot> added = fresh.stream().map(lot -> inserted(handle, lot)).toList();
+                List<Lot> added =
+                        fresh.stream().map(lot -> inserted(handle, lot)).toList();
                 for (Renewal renewal : renewed) {
                     renew(handle, renewal, request);
                 }

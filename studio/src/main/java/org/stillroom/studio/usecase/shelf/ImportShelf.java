@@ -100,7 +100,9 @@ public final class ImportShelf {
             return Integer.toHexString(Objects.hash(
                     added().size(),
                     changed().stream()
-                            .map(item -> item.before().id() + item.before().version() + item.before().left())
+                            .map(item -> item.before().id()
+                                    + item.before().version()
+                                    + item.before().left())
                             .toList()));
         }
     }
@@ -126,7 +128,8 @@ public final class ImportShelf {
         return lots.deliver(
                 preview.added().stream().map(Item.Added::lot).toList(),
                 preview.changed().stream()
-                        .map(item -> new Lots.Renewal(item.before().id(), item.before().version(), item.after()))
+                        .map(item -> new Lots.Renewal(
+                                item.before().id(), item.before().version(), item.after()))
                         .toList(),
                 request);
     }
@@ -141,7 +144,8 @@ public final class ImportShelf {
                             Severity.STOP,
                             "",
                             "not clear",
-                            meant.size() + " bottles or jars are called “" + line.typed().get(LotKeys.NAME) + "”.",
+                            meant.size() + " bottles or jars are called “"
+                                    + line.typed().get(LotKeys.NAME) + "”.",
                             "Tell them apart by a column “label”, or by “id” as an export has it."));
             return;
         }
@@ -171,7 +175,8 @@ public final class ImportShelf {
         String label = typed.getOrDefault(LotKeys.LABEL, "").strip();
         return shelf.stream()
                 .filter(lot -> lot.sheet().name().equalsIgnoreCase(name))
-                .filter(lot -> Objects.requireNonNullElse(lot.sheet().label(), "").equalsIgnoreCase(label))
+                .filter(lot ->
+                        Objects.requireNonNullElse(lot.sheet().label(), "").equalsIgnoreCase(label))
                 .toList();
     }
 

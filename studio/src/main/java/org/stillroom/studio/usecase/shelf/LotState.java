@@ -52,14 +52,17 @@ public sealed interface LotState {
         }
         if (lot.ingredient() == null) {
             return Optional.of(new NotKnown(
-                    lot.problems().isEmpty() ? "" : lot.problems().get(0).finding().message()));
+                    lot.problems().isEmpty()
+                            ? ""
+                            : lot.problems().get(0).finding().message()));
         }
         if (!Stock.isKnown(it)) {
             return Optional.empty();
         }
         List<TakenBy> of = RecipesTaking.of(lot.name(), taken);
         if (it.left() <= 0) {
-            return Optional.of(new Empty((int) of.stream().map(TakenBy::recipe).distinct().count()));
+            return Optional.of(
+                    new Empty((int) of.stream().map(TakenBy::recipe).distinct().count()));
         }
         Optional<LotState> shortage = shortage(lot, lots, of);
         double part = it.sheet().full() > 0 ? it.left() / it.sheet().full() : 1.0;
@@ -79,6 +82,8 @@ public sealed interface LotState {
                 .max(Comparator.comparingDouble(by -> by.in(unit).orElse(0.0)))
                 .map(by -> new ShortFor(
                         by.title(),
-                        together / by.in(unit).orElseThrow() * by.makesMillilitres().orElse(0.0)));
+                        together
+                                / by.in(unit).orElseThrow()
+                                * by.makesMillilitres().orElse(0.0)));
     }
 }

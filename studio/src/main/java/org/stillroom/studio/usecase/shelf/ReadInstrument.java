@@ -69,7 +69,8 @@ public final class ReadInstrument {
         problems.addAll(kind.equals(JAR) ? ofJar(fields, ounce) : ofMeasure(name, kind, fields, ounce));
         return problems.isEmpty()
                 ? new SheetReading.Understood<>(
-                        new InstrumentSheet(name.strip(), kind, fields, note.isBlank() ? null : note.strip()), List.of())
+                        new InstrumentSheet(name.strip(), kind, fields, note.isBlank() ? null : note.strip()),
+                        List.of())
                 : new SheetReading.Refused<>(problems);
     }
 
@@ -83,7 +84,10 @@ public final class ReadInstrument {
     private static List<SheetProblem> ofJar(Map<String, String> fields, OunceMeaning ounce) {
         List<SheetProblem> problems = new ArrayList<>();
         if (!fields.containsKey(TARE)) {
-            problems.add(missing(TARE, "What the empty jar weighs is not said.", "Weigh it with its lid, and write it such as 312 g."));
+            problems.add(missing(
+                    TARE,
+                    "What the empty jar weighs is not said.",
+                    "Weigh it with its lid, and write it such as 312 g."));
         }
         problems.addAll(problem(TARE, fields, QuantityText::mass, "“312 g”", ounce));
         problems.addAll(problem(HOLDS, fields, QuantityText::volume, "“500 ml”", ounce));

@@ -193,7 +193,7 @@ public final class ReadLot {
                 fields.put(key, text);
             }
         }
-        boolean kindKnown = problems.isEmpty();
+        boolean kindKnown = problems.stream().noneMatch(problem -> problem.key().equals(LotKeys.KIND));
         SheetReading<?> reading = reader.ingredient(name, kind.label(), ShelfLots.ofIngredient(fields));
         if (kindKnown && reading instanceof SheetReading.Refused<?> refused) {
             problems.addAll(refused.problems());

@@ -29,7 +29,6 @@ public final class RecipesTaking {
     private static final int MOST_KEPT = 500;
 
     private final Recipes recipes;
-    private final OunceMeaning ounce;
     private final Map<String, List<TakenBy>> worked = new LinkedHashMap<>(16, 0.75f, true) {
         private static final long serialVersionUID = 1L;
 
@@ -39,22 +38,20 @@ public final class RecipesTaking {
         }
     };
 
+    public RecipesTaking(Recipes recipes) {
+        this.recipes = recipes;
+    }
+
     /**
-     * Makes a teller.
+     * Returns what each recipe at work takes by its latest revision.
      *
      * @param ounce what "oz" means in recipes that do not say
      */
-    public RecipesTaking(Recipes recipes, OunceMeaning ounce) {
-        this.recipes = recipes;
-        this.ounce = ounce;
-    }
-
-    /** Returns what each recipe at work takes by its latest revision. */
-    public List<TakenBy> all() {
+    public List<TakenBy> all(OunceMeaning ounce) {
         List<TakenBy> all = new ArrayList<>();
         for (RecipeHead head : recipes.heads(false)) {
             if (head.revision() > 0) {
-                all.addAll(taken(head));
+                all.addAll(taken(head, ounce));
             }
         }
         return all;
@@ -67,20 +64,28 @@ public final class RecipesTaking {
                 .toList();
     }
 
-    private synchronized List<TakenBy> taken(RecipeHead head) {
-        return worked.computeIfAbsent(head.id() + "/" + head.revision(), key -> recipes.latest(head.id())
-                .map(this::taken)
-                .orElse(List.of()));
+    private synchronized List<TakenBy> taken(RecipeHead head, OunceMeaning ounce) {
+        String key = head.id() + "/" + head.revision() + "/" + ounce;
+        List<TakenBy> known = worked.get(key);
+        if (known == null) {
+            known = recipes.revision(head.id(), head.revision())
+                    .map(revision -> taken(revision, ounce))
+                    .orElse(List.of());
+            worked.put(key, known);
+        }
+        return known;
     }
 
-    private List<TakenBy> taken(Revision revision) {
+    private static List<TakenBy> taken(Revision revision, OunceMeaning ounce) {
         if (!(new RecipeReader(ounce).read(revision.text()) instanceof RecipeReading.Understood understood)) {
             return List.of();
         }
         Recipe recipe = understood.recipe();
         if (Planner.plan(Making.alone(recipe)) instanceof Planning.Planned planned) {
             Plan plan = planned.plan();
-            return plan.lines().stream().map(line -> taken(revision, line, plan)).toList();
+            return plan.lines().stream()
+                    .map(line -> taken(revision, line, plan))
+                    .toList();
         }
         return recipe.lines().stream().map(line -> named(revision, line)).toList();
     }
