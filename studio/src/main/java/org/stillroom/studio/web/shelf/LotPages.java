@@ -52,7 +52,6 @@ public final class LotPages {
      * What a form on the page has to say after it was sent.
      *
      * @param sheet what was typed into the sheet, or null when it was not sent
-     * @param version of the lot that the sheet began with; 0 for the one that is shown
      * @param problems of the sheet
      * @param weighing what was typed about weighing
      * @param weighingProblems what is wrong with that

@@ -122,9 +122,13 @@ class ImportShelfTest {
 
     @Test
     void allLinesThatAreWrongAreToldAtOnce() {
-        Preview preview =
-                preview("name;kind;strength;left\n;spirit;40 %;1 L\nGin;spirt;40 %;1 L\nRum;spirit;;12 drops\n"
-                        + "Pear;fresh plant;;1 kg\n");
+        Preview preview = preview("""
+                name;kind;strength;left
+                ;spirit;40 %;1 L
+                Gin;spirt;40 %;1 L
+                Rum;spirit;;12 drops
+                Pear;fresh plant;;1 kg
+                """);
         assertThat(preview.problems())
                 .extracting(problem -> problem.line() + " " + problem.finding().where())
                 .containsExactlyInAnyOrder("2 name", "3 kind", "4 strength", "4 left", "5 water");
