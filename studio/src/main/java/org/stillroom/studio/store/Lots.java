@@ -65,26 +65,67 @@ public final class Lots {
      */
     public Changing<Lot> change(String id, int version, LotSheet sheet, String request) {
         try {
-            Ledger.once(jdbi, request, handle -> {
-                Lot before = require(handle, id);
-                int changed = handle.createUpdate("UPDATE lot SET version = version + 1, name = :name, kind = :kind,"
-                                + " body = :body WHERE id = :id AND version = :version")
-                        .bind("name", sheet.name())
-                        .bind("kind", sheet.kind())
-                        .bind("body", Bodies.write(sheet))
-                        .bind("id", id)
-                        .bind("version", version)
-                        .execute();
-                if (changed == 0) {
-                    throw new OvertakenException();
-                }
-                return Ledger.write(
-                        handle, subject(id), "lot.changed", new Sheets(before.sheet(), sheet), null, request);
-            });
+            Ledger.once(jdbi, request, handle -> write(handle, require(handle, id), version, sheet, request));
         } catch (OvertakenException overtaken) {
             return new Changing.Overtaken<>(lot(id).orElseThrow());
         }
         return new Changing.Changed<>(lot(id).orElseThrow());
+    }
+
+    private static HistoryEntry write(Handle handle, Lot before, int version, LotSheet sheet, String request) {
+        int changed = handle.createUpdate("UPDATE lot SET version = version + 1, name = :name, kind = :kind,"
+                        + " body = :body WHERE id = :id AND version = :version")
+                .bind("name", sheet.name())
+                .bind("kind", sheet.kind())
+                .bind("body", Bodies.write(sheet))
+                .bind("id", before.id())
+                .bind("version", version)
+                .execute();
+        if (changed == 0) {
+            throw new OvertakenException();
+        }
+        Sheets sheets = new Sheets(before.sheet(), sheet);
+        return Ledger.write(handle, subject(before.id()), "lot.changed", sheets, null, request);
+    }
+
+    /**
+     * A lot written anew, sheet and amount.
+     *
+     * @param id of the lot
+     * @param version that the change began with
+     * @param now what it is to be
+     */
+    public record Renewal(String id, int version, NewLot now) {}
+
+    /**
+     * Puts lots on the shelf and writes others anew, all of it or nothing.
+     *
+     * @return false when one of them was changed since it was read; nothing is changed then
+     */
+    public boolean deliver(List<NewLot> fresh, List<Renewal> renewed, String request) {
+        try {
+            Ledger.once(jdbi, request, handle -> {
+                List<Lot> added =
+                        fresh.stream().map(lot -> inserted(handle, lot)).toList();
+                for (Renewal renewal : renewed) {
+                    renew(handle, renewal, request);
+                }
+                return Ledger.write(handle, "shelf", "lot.added", new Added(added), null, request);
+            });
+            return true;
+        } catch (OvertakenException overtaken) {
+            return false;
+        }
+    }
+
+    private static void renew(Handle handle, Renewal renewal, String request) {
+        Lot before = require(handle, renewal.id());
+        String own = request + "/" + renewal.id();
+        write(handle, before, renewal.version(), renewal.now().sheet(), own);
+        double change = renewal.now().left() - before.left();
+        if (change != 0) {
+            moved(handle, new LotMove(renewal.id(), change, "table"), "lot.measured", null, own + "/left");
+        }
     }
 
     /** Takes from a lot or adds to it. */

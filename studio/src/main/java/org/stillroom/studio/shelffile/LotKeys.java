@@ -1,4 +1,4 @@
-package org.stillroom.studio.usecase.shelf;
+package org.stillroom.studio.shelffile;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -20,6 +20,9 @@ public final class LotKeys {
     public static final String NOTE = "note";
     public static final String ANALYSIS = "analysis";
 
+    /** Ratio of plant to spirit; it is told of an extract and decides nothing in a recipe. */
+    public static final String RATIO = "ratio";
+
     /** What an ingredient is known by; what a lot knows better itself (how much there is, its note) is not among them. */
     public static final List<String> INGREDIENT = ingredient();
 
@@ -31,7 +34,7 @@ public final class LotKeys {
     private static List<String> ingredient() {
         List<String> keys = new ArrayList<>(SheetReader.INGREDIENT_FIELDS);
         keys.removeAll(List.of("at hand", "note"));
-        keys.add(Asks.RATIO);
+        keys.add(RATIO);
         return List.copyOf(keys);
     }
 
