@@ -5,6 +5,7 @@ import org.stillroom.studio.store.DataFolder;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.web.compose.ComposeRoom;
 import org.stillroom.studio.web.frame.Room;
+import org.stillroom.studio.web.make.MakeRoom;
 import org.stillroom.studio.web.settings.SettingsRoom;
 import org.stillroom.studio.web.shelf.ShelfRoom;
 
@@ -13,6 +14,7 @@ public final class Rooms {
     private Rooms() {}
 
     public static List<Room> of(Store store, DataFolder folder) {
-        return List.of(new ShelfRoom(store), new ComposeRoom(store), new SettingsRoom(store, folder));
+        return List.of(
+                new ShelfRoom(store), new ComposeRoom(store), new MakeRoom(store), new SettingsRoom(store, folder));
     }
 }
