@@ -88,7 +88,8 @@ public final class Backup {
      */
     public static @Nullable Path restore(Path file, DataFolder folder, Replacing replace) throws IOException {
         folder.make();
-        try (FolderLock lock = FolderLock.of(folder)) {
+        FolderLock lock = FolderLock.of(folder);
+        try {
             if (folder.holdsAStudio() && replace == Replacing.NO) {
                 throw new StoreTrouble(
                         "There is a studio in " + folder.path() + " already.",
@@ -106,6 +107,8 @@ public final class Backup {
             } finally {
                 Files.deleteIfExists(unpacked);
             }
+        } finally {
+            lock.close();
         }
     }
 

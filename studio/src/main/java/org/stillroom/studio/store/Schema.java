@@ -20,11 +20,20 @@ enum Schema {
     private static final String SCRIPTS = "classpath:org/stillroom/studio/store/schema";
 
     private final String folder;
-    private final Map<String, String> types;
+    private final String id;
+    private final String json;
+    private final String bytes;
 
     Schema(String folder, String id, String json, String bytes) {
         this.folder = folder;
-        this.types = Map.of("id", id, "json", json, "bytes", bytes);
+        this.id = id;
+        this.json = json;
+        this.bytes = bytes;
+    }
+
+    /** Returns what the common script leaves open. */
+    private Map<String, String> types() {
+        return Map.of("id", id, "json", json, "bytes", bytes);
     }
 
     /**
@@ -76,7 +85,7 @@ enum Schema {
         return Flyway.configure()
                 .dataSource(source)
                 .locations(SCRIPTS + "/common", SCRIPTS + "/" + folder)
-                .placeholders(types)
+                .placeholders(types())
                 .load();
     }
 

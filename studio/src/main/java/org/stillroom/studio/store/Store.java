@@ -11,8 +11,6 @@ import org.jspecify.annotations.Nullable;
  * <p>What a method has returned from is on the disk: a process that is killed loses nothing that it has acknowledged.
  */
 public final class Store implements AutoCloseable {
-    private static final String SCHEMA = "classpath:org/stillroom/studio/store/schema";
-
     private final HikariDataSource source;
     private final Jdbi jdbi;
     private final @Nullable FolderLock lock;
