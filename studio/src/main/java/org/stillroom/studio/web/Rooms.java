@@ -4,6 +4,7 @@ import java.util.List;
 import org.stillroom.studio.store.DataFolder;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.web.frame.Room;
+import org.stillroom.studio.web.make.MakeRoom;
 import org.stillroom.studio.web.settings.SettingsRoom;
 
 /** The rooms that are open, in the order of the navigation. */
@@ -11,6 +12,6 @@ public final class Rooms {
     private Rooms() {}
 
     public static List<Room> of(Store store, DataFolder folder) {
-        return List.of(new SettingsRoom(store, folder));
+        return List.of(new MakeRoom(store), new SettingsRoom(store, folder));
     }
 }

@@ -58,7 +58,7 @@ record House(String root) {
                             "tools.jackson.core..",
                             "tools.jackson.databind.."),
             "wording", List.of(),
-            "usecase", List.of(),
+            "usecase", List.of("tools.jackson.databind.."),
             "answer", List.of("tools.jackson.core.."),
             "web",
                     List.of(
