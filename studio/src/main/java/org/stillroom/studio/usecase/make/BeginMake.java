@@ -142,7 +142,8 @@ public final class BeginMake {
                 "size",
                 "not understood",
                 "“" + text + "” is no size that can be made"
-                        + (volume instanceof Understanding.Refused<Volume> refused ? ": " + refused.reason() : "") + ".",
+                        + (volume instanceof Understanding.Refused<Volume> refused ? ": " + refused.reason() : "")
+                        + ".",
                 "Write a volume such as 3 L, or bottles such as 4 x 350 ml."));
         return null;
     }

@@ -104,9 +104,7 @@ public final class FinishMake {
                 Lot lot = store.lots().lot(id).orElse(null);
                 Double perGram = lot == null ? null : unitsPerGram(lot, planned.ingredient());
                 if (lot != null && perGram != null && wanting > 0.0) {
-                    double amount = Math.min(wanting * perGram, left.getOrDefault(id, Math.max(0.0, lot.left())));
-                    left.put(id, left.getOrDefault(id, Math.max(0.0, lot.left())) - amount);
-                    taken.merge(id, amount, Double::sum);
+                    double amount = draw(lot, wanting * perGram);
                     wanting -= amount / perGram;
                     from.add(new BatchSheet.Taken(
                             id, lot.sheet().label(), amount, lot.sheet().unit()));
@@ -115,6 +113,18 @@ public final class FinishMake {
             double missing = lots.isEmpty() || wanting < 1e-6 ? 0.0 : wanting;
             return new BatchSheet.LineSheet(
                     part.title(), planned.name(), pour.grams(), planned.grams(), from, missing, !lots.isEmpty());
+        }
+
+        /** Returns how much of it a lot gives; one of which nobody knows how much there is gives all and is not drawn down. */
+        private double draw(Lot lot, double wanted) {
+            if (!Stock.isKnown(lot)) {
+                return wanted;
+            }
+            double there = left.getOrDefault(lot.id(), Math.max(0.0, lot.left()));
+            double amount = Math.min(wanted, there);
+            left.put(lot.id(), there - amount);
+            taken.merge(lot.id(), amount, Double::sum);
+            return amount;
         }
 
         /** Returns how many units of a lot a gram is; null where pieces are counted or the density is not known. */

@@ -57,9 +57,7 @@ final class Found {
     }
 
     static <Q> @Nullable Q value(Understanding<Q> understanding) {
-        return understanding instanceof Understanding.Understood<Q> understood
-                ? valueOf(understood.typed())
-                : null;
+        return understanding instanceof Understanding.Understood<Q> understood ? valueOf(understood.typed()) : null;
     }
 
     private static <Q> Q valueOf(Typed<Q> typed) {

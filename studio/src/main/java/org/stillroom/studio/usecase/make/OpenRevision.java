@@ -97,13 +97,15 @@ public final class OpenRevision {
                     ingredient + ", from",
                     "not found",
                     depth >= LONGEST_CHAIN
-                            ? "Recipes come from each other in a circle, or in a chain of more than " + LONGEST_CHAIN + "."
+                            ? "Recipes come from each other in a circle, or in a chain of more than " + LONGEST_CHAIN
+                                    + "."
                             : "No recipe of this studio is called “" + from + "”.",
                     "Save that recipe first, or give the ingredient's own figures instead of “from”."));
             return null;
         }
-        used.put(from, new MakeStart.Pinned(
-                revision.get().recipe(), revision.get().number()));
+        used.put(
+                from,
+                new MakeStart.Pinned(revision.get().recipe(), revision.get().number()));
         return open(revision.get(), depth + 1);
     }
 

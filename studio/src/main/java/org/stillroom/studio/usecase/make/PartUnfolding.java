@@ -35,9 +35,9 @@ final class PartUnfolding {
     MakePart part() {
         Measured asPlanned = Measuring.of(plan);
         Plan planned = asMeasured(asPlanned);
-        Replanned replanned =
-                tally.deviates() ? Replanning.of(planned, tally.goal(), tally.poured()) : null;
-        Measured now = replanned == null ? asPlanned : Measuring.of(replanned.keeping().plan());
+        Replanned replanned = tally.deviates() ? Replanning.of(planned, tally.goal(), tally.poured()) : null;
+        Measured now =
+                replanned == null ? asPlanned : Measuring.of(replanned.keeping().plan());
         List<Way.Part> parts =
                 replanned == null ? allOnce() : replanned.keeping().parts();
         StepList steps = new StepList(number, ingredient, plan, now, parts, tally);

@@ -66,8 +66,7 @@ public final class RecordStep {
     }
 
     /** Logs what really went in, as typed; a bare number has the unit in which it is asked. */
-    public Outcome poured(
-            MakeState state, MakeStep step, String typed, Reading reading, long seen, String request) {
+    public Outcome poured(MakeState state, MakeStep step, String typed, Reading reading, long seen, String request) {
         MakeStep.Pour pour = Objects.requireNonNull(step.pour(), "nothing is poured in this step");
         String unit = reading == Reading.SCALE ? "g" : pour.asked().reading().unit();
         Understanding<Amount> understanding = quantities(state).amount(withUnit(typed, unit));
@@ -86,8 +85,7 @@ public final class RecordStep {
                             + " g before; it cannot show less with more in it. Check the reading, or give the amount itself.",
                     List.of());
         }
-        Logged said = new Logged(
-                step.id(), typed.strip(), added, pour.asked().grams(), seen, reading.name(), 0.0);
+        Logged said = new Logged(step.id(), typed.strip(), added, pour.asked().grams(), seen, reading.name(), 0.0);
         return keep(state, Logged.POURED, said, request);
     }
 
@@ -149,13 +147,12 @@ public final class RecordStep {
     public Outcome chosen(MakeState state, MakePart part, Way way, long seen, String request) {
         String step = part.number() + "/way";
         double millilitres = way.plan().millilitres();
-        return keep(
-                state, Logged.WAY, Logged.text(step, "", way.kind().name(), millilitres, seen), request);
+        return keep(state, Logged.WAY, Logged.text(step, "", way.kind().name(), millilitres, seen), request);
     }
 
     /** Logs that a timer began. */
     public Outcome timerBegun(MakeState state, MakeStep step, long seconds, long seen, String request) {
-        return keep(state, Logged.TIMER, Logged.text(step.id(), "", null, seconds, seen), request);
+        return keep(state, Logged.TIMER, Logged.text(step.id(), "", null, (double) seconds, seen), request);
     }
 
     /** Logs that a timer was switched off. */
@@ -171,19 +168,17 @@ public final class RecordStep {
     /** Takes an entry back by an entry of its own. */
     public Outcome undone(MakeState state, LogEntry entry, long seen, String request) {
         Logged said = Logged.ofStep(entry.said().step(), null, 0.0, 0.0, seen);
-        HistoryEntry kept = store.makes()
-                .append(state.make().id(), Logged.UNDO, LogBodies.write(said), entry.id(), request);
+        HistoryEntry kept =
+                store.makes().append(state.make().id(), Logged.UNDO, LogBodies.write(said), entry.id(), request);
         return new Outcome.Kept(kept);
     }
 
     private Outcome keep(MakeState state, String kind, Logged said, String request) {
-        return new Outcome.Kept(
-                store.makes().append(state.make().id(), kind, LogBodies.write(said), null, request));
+        return new Outcome.Kept(store.makes().append(state.make().id(), kind, LogBodies.write(said), null, request));
     }
 
     private static QuantityText quantities(MakeState state) {
-        return new QuantityText(
-                state.start().bar() ? OunceMeaning.THIRTY_MILLILITRES : OunceMeaning.US_FLUID);
+        return new QuantityText(state.start().bar() ? OunceMeaning.THIRTY_MILLILITRES : OunceMeaning.US_FLUID);
     }
 
     private static String withUnit(String typed, String unit) {

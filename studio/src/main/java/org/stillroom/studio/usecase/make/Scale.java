@@ -15,7 +15,9 @@ final class Scale {
         double tare = 0.0;
         for (LogEntry entry : weighed) {
             boolean kept = "kept".equals(entry.said().second());
-            tare = entry.kind().equals(Logged.WEIGHED_VESSEL) && kept ? entry.said().grams() : 0.0;
+            tare = entry.kind().equals(Logged.WEIGHED_VESSEL) && kept
+                    ? entry.said().grams()
+                    : 0.0;
         }
         offset = tare;
     }

@@ -95,12 +95,15 @@ public final class ShowMake {
         for (int i = log.size() - 1; i >= 0; i--) {
             LogEntry entry = log.get(i);
             boolean ofTimer = entry.kind().equals(Logged.TIMER) || entry.kind().equals(Logged.TIMER_OFF);
-            if (ofTimer && entry.counts() && seen.add(entry.said().step()) && entry.kind().equals(Logged.TIMER)) {
+            if (ofTimer
+                    && entry.counts()
+                    && seen.add(entry.said().step())
+                    && entry.kind().equals(Logged.TIMER)) {
                 parts.stream()
                         .flatMap(part -> part.steps().stream())
                         .filter(step -> step.id().equals(entry.said().step()) && step.isToCome())
-                        .forEach(step -> timers.add(
-                                0, new MakeState.Timer(step, entry.at(), (long) entry.said().number())));
+                        .forEach(step -> timers.add(0, new MakeState.Timer(step, entry.at(), (long)
+                                entry.said().number())));
             }
         }
         return timers;
@@ -146,7 +149,8 @@ public final class ShowMake {
 
         /** Returns what a stage leaves: as measured where that is in the log, else as its recipe reckons. */
         private Plan.StagePlan left(String ingredient, MakePart part) {
-            Plan.StagePlan reckoned = Planner.leaving(ingredient, part.measured().plan());
+            Plan.StagePlan reckoned =
+                    Planner.leaving(ingredient, part.measured().plan());
             for (LogEntry entry : log) {
                 if (entry.counts()
                         && entry.kind().equals(Logged.CAME)

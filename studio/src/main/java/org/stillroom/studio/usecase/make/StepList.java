@@ -32,13 +32,7 @@ final class StepList {
     private final Set<Integer> placed = new HashSet<>();
     private int ownSteps;
 
-    StepList(
-            int part,
-            @Nullable String ingredient,
-            Plan before,
-            Measured now,
-            List<Way.Part> parts,
-            Tally tally) {
+    StepList(int part, @Nullable String ingredient, Plan before, Measured now, List<Way.Part> parts, Tally tally) {
         this.part = part;
         this.ingredient = ingredient;
         this.before = before;
@@ -98,7 +92,8 @@ final class StepList {
     /** Lines that were planned and that nothing is taken of any more. */
     private void leftOut() {
         for (int i = 0; i < before.lines().size(); i++) {
-            boolean planned = before.lines().get(i).grams() > 1e-9 * before.liquid().total();
+            boolean planned =
+                    before.lines().get(i).grams() > 1e-9 * before.liquid().total();
             if (planned && !placed.contains(i)) {
                 pours(i, "", "", false);
             }
@@ -133,10 +128,7 @@ final class StepList {
             steps.add(waiting(jar + "-cool", MakeStep.Kind.COOL, cool, COOLING_SECONDS));
         }
         MakeStep in = plain(
-                jar + "-in",
-                MakeStep.Kind.POUR_IN,
-                "Pour the second jar in slowly, stirring.",
-                warm ? "" : step.why());
+                jar + "-in", MakeStep.Kind.POUR_IN, "Pour the second jar in slowly, stirring.", warm ? "" : step.why());
         scale.secondJarIn(in.state() == MakeStep.State.DONE);
         steps.add(in);
     }
@@ -175,9 +167,8 @@ final class StepList {
         Way.Part as = parts.get(index);
         placed.add(as.line());
         MeasuredLine asked = now.lines().get(index);
-        MakeStep.Kind kind = asked.reading().manner() == Reading.Manner.TO_THE_MARK
-                ? MakeStep.Kind.MAKE_UP
-                : MakeStep.Kind.POUR;
+        MakeStep.Kind kind =
+                asked.reading().manner() == Reading.Manner.TO_THE_MARK ? MakeStep.Kind.MAKE_UP : MakeStep.Kind.POUR;
         Tally.InLine in = tally.in(as.line());
         if (in != null && (as.isIn() || index == as.line())) {
             for (String id : in.steps()) {
@@ -209,11 +200,16 @@ final class StepList {
             skipped = skipped || entry.kind().equals(Logged.SKIPPED);
         }
         MakeStep.Pour pour = new MakeStep.Pour(
-                line, asked, grams, scale.shows(second), scale.inVessel(second), second, !id.endsWith("line-" + (line + 1)));
+                line,
+                asked,
+                grams,
+                scale.shows(second),
+                scale.inVessel(second),
+                second,
+                !id.endsWith("line-" + (line + 1)));
         scale.add(grams, second, true);
-        MakeStep.State state = skipped
-                ? MakeStep.State.SKIPPED
-                : differs ? MakeStep.State.DIFFERING : MakeStep.State.DONE;
+        MakeStep.State state =
+                skipped ? MakeStep.State.SKIPPED : differs ? MakeStep.State.DIFFERING : MakeStep.State.DONE;
         return new MakeStep(id, kind, what, why, pour, state, entries, 0);
     }
 }

@@ -89,7 +89,8 @@ final class Tally {
         if (!Way.Kind.KEEP_VOLUME.name().equals(entry.said().second())) {
             goal = entry.said().number();
             deviates = true;
-            boolean more = Way.Kind.MORE_OF_EVERYTHING.name().equals(entry.said().second());
+            boolean more =
+                    Way.Kind.MORE_OF_EVERYTHING.name().equals(entry.said().second());
             lines.values().forEach(in -> in.done = in.done && !more);
         }
     }

@@ -94,7 +94,13 @@ public final class MakeRoom implements Room {
                 .style("make.css")
                 .show(
                         "make/list.jte",
-                        Map.of("open", open, "recipes", recipes, "batches", store.makes().batches()));
+                        Map.of(
+                                "open",
+                                open,
+                                "recipes",
+                                recipes,
+                                "batches",
+                                store.makes().batches()));
     }
 
     private String title(Make make) {
@@ -137,8 +143,8 @@ public final class MakeRoom implements Room {
                 lots.put(name, chosen);
             }
         });
-        BeginMake.Wish wish =
-                new BeginMake.Wish(visit.field("size"), visit.field("instruments").equals("mine"), lots);
+        BeginMake.Wish wish = new BeginMake.Wish(
+                visit.field("size"), visit.field("instruments").equals("mine"), lots);
         BeginMake.Outcome outcome = begin.answer(revision.recipe(), revision.number(), wish, visit.request());
         if (outcome instanceof BeginMake.Outcome.Begun done) {
             visit.goOn("/make/" + done.make().id());
@@ -240,8 +246,8 @@ public final class MakeRoom implements Room {
             return record.done(state, step, seen, request);
         }
         return switch (step.kind()) {
-            case VESSEL -> record.weighedVessel(
-                    state, step, typed, !visit.field("kept").equals("yes"), seen, request);
+            case VESSEL ->
+                record.weighedVessel(state, step, typed, !visit.field("kept").equals("yes"), seen, request);
             case MEASURE -> record.measured(state, step, typed, visit.field("temperature"), seen, request);
             case CAME -> record.came(state, step, typed, seen, request);
             case POUR, MAKE_UP -> poured(visit, state, step);
@@ -257,7 +263,11 @@ public final class MakeRoom implements Room {
                 .findFirst()
                 .orElseThrow(() -> new NoSuchElementException("this make has no entry " + id));
         if (entry.undone()) {
-            answer(visit, state, "", new RecordStep.Outcome.NotUnderstood(visit.words().say("make.undoneBefore"), List.of()));
+            answer(
+                    visit,
+                    state,
+                    "",
+                    new RecordStep.Outcome.NotUnderstood(visit.words().say("make.undoneBefore"), List.of()));
             return;
         }
         answer(visit, state, "", record.undone(state, entry, seenBy(visit), visit.request()));
@@ -306,9 +316,7 @@ public final class MakeRoom implements Room {
         BatchSheet sheet = finish.preview(state);
         visit.page(visit.words().say("make.finishTitle"), key())
                 .style("make.css")
-                .show(
-                        "make/finish.jte",
-                        Map.of("make", state.make(), "sheet", sheet, "ready", state.isPoured()));
+                .show("make/finish.jte", Map.of("make", state.make(), "sheet", sheet, "ready", state.isPoured()));
     }
 
     private void finished(Visit visit) {

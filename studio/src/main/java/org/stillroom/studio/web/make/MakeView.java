@@ -108,7 +108,8 @@ public final class MakeView {
     public String name(MakeStep step) {
         MakeStep.Pour pour = step.pour();
         if (pour != null) {
-            String key = pour.further() ? "make.more" : step.kind() == MakeStep.Kind.MAKE_UP ? "make.upTo" : "make.pour";
+            String key =
+                    pour.further() ? "make.more" : step.kind() == MakeStep.Kind.MAKE_UP ? "make.upTo" : "make.pour";
             return words.say(key, pour.name());
         }
         return step.kind() == MakeStep.Kind.OWN
@@ -219,7 +220,9 @@ public final class MakeView {
     }
 
     public String mark(Finding finding) {
-        return finding.severity() == Severity.NOTE ? "within" : finding.severity() == Severity.CAUTION ? "near" : "over";
+        return finding.severity() == Severity.NOTE
+                ? "within"
+                : finding.severity() == Severity.CAUTION ? "near" : "over";
     }
 
     /** Returns a way to go on as a button says it. */
@@ -228,9 +231,7 @@ public final class MakeView {
         return switch (way.kind()) {
             case KEEP_VOLUME -> words.say("make.way.keep");
             case MORE_OF_EVERYTHING ->
-                change < 1.0
-                        ? words.say("make.way.topUp")
-                        : words.say("make.way.more", words.number(change, 0));
+                change < 1.0 ? words.say("make.way.topUp") : words.say("make.way.more", words.number(change, 0));
             case LESS_OF_EVERYTHING -> words.say("make.way.less", words.number(-change, 0));
         };
     }
@@ -297,9 +298,13 @@ public final class MakeView {
     /** Returns an entry of the log in words. */
     public String told(LogEntry entry) {
         String what = words.say("make.log." + entry.kind());
-        String typed = entry.said().typed() == null ? "" : " " + tied(String.valueOf(entry.said().typed()));
+        String typed = entry.said().typed() == null
+                ? ""
+                : " " + tied(String.valueOf(entry.said().typed()));
         boolean weighed = entry.kind().equals(Logged.DONE) || entry.kind().equals(Logged.POURED);
-        String grams = weighed && entry.said().grams() > 0.0 ? " (" + grams(entry.said().grams()) + ")" : "";
+        String grams = weighed && entry.said().grams() > 0.0
+                ? " (" + grams(entry.said().grams()) + ")"
+                : "";
         return what + typed + grams;
     }
 

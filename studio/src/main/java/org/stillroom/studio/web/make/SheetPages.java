@@ -99,7 +99,6 @@ final class SheetPages {
         SheetOptions.Paper paper =
                 visit.field("paper").equals("letter") ? SheetOptions.Paper.LETTER : SheetOptions.Paper.A4;
         return new SheetOptions(
-                paper,
-                visit.words().units() == UnitSystem.US ? SheetOptions.Units.US : SheetOptions.Units.METRIC);
+                paper, visit.words().units() == UnitSystem.US ? SheetOptions.Units.US : SheetOptions.Units.METRIC);
     }
 }
