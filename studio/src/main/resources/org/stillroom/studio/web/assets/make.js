@@ -19,14 +19,15 @@ function put(form, submitter) {
   drain();
 }
 
-async function drain() {
+async function drain(isAgain = false) {
   if (sending) return;
   sending = true;
   try {
     while (queue().length) await sendFirst();
-  } catch {
+  } catch (away) {
     marks();
-    later(make, async () => { await drain(); });
+    if (isAgain) throw away;
+    later(make, () => drain(true));
   } finally {
     sending = false;
   }
