@@ -165,8 +165,10 @@ public final class MakeView {
         LogEntry last = step.last();
         if (pour == null) {
             String typed = last == null ? null : last.said().typed();
-            boolean weighed = last != null && last.kind().equals(Logged.WEIGHED_VESSEL);
-            return weighed ? shows(last.said().grams()) : typed == null ? "" : tied(typed);
+            if (last != null && last.kind().equals(Logged.WEIGHED_VESSEL)) {
+                return shows(last.said().grams());
+            }
+            return typed == null ? "" : tied(typed);
         }
         return switch (step.state()) {
             case TO_COME -> asked(pour);
