@@ -88,8 +88,8 @@ class StudioPagesTest {
                 options -> options.setColorScheme(ColorScheme.DARK).setReducedMotion(ReducedMotion.REDUCE));
 
         assertThat(RealBrowser.barriers(page)).isEmpty();
-        assertThat(page.evaluate(TOO_SMALL)).asList().isEmpty();
-        assertThat(page.evaluate(TOO_FINE)).asList().isEmpty();
+        assertThat(found(page, TOO_SMALL)).isEmpty();
+        assertThat(found(page, TOO_FINE)).isEmpty();
         page.context().close();
     }
 
@@ -98,8 +98,12 @@ class StudioPagesTest {
     void everyPageFitsANarrowScreen(String path) {
         Page page = browser.open(studio.page(path), RealBrowser.Device.NARROW);
 
-        assertThat(page.evaluate(STICKING_OUT)).asList().isEmpty();
+        assertThat(found(page, STICKING_OUT)).isEmpty();
         page.context().close();
+    }
+
+    private static List<?> found(Page page, String what) {
+        return (List<?>) page.evaluate(what);
     }
 
     @Test
@@ -110,9 +114,9 @@ class StudioPagesTest {
                         + " b.className = 'canary'; document.querySelector('main').append(b);"
                         + " const r = document.styleSheets[0]; r.insertRule('.canary { font-size: 9px; margin-left: 400px }'); }");
 
-        assertThat(page.evaluate(TOO_SMALL)).asList().hasSize(1);
-        assertThat(page.evaluate(TOO_FINE)).asList().hasSize(1);
-        assertThat(page.evaluate(STICKING_OUT)).asList().isNotEmpty();
+        assertThat(found(page, TOO_SMALL)).hasSize(1);
+        assertThat(found(page, TOO_FINE)).hasSize(1);
+        assertThat(found(page, STICKING_OUT)).isNotEmpty();
         page.context().close();
     }
 
