@@ -65,7 +65,8 @@ class MakeKilledTest {
             try {
                 while (true) {
                     String note = UUID.randomUUID().toString();
-                    int status = post(studio, "/make/" + make + "/note", token, note, "typed=" + note).statusCode();
+                    int status = post(studio, "/make/" + make + "/note", token, note, "typed=" + note)
+                            .statusCode();
                     if (status == 303) {
                         acknowledged.add(note);
                     }

@@ -77,7 +77,9 @@ class MakeStoryTest {
     }
 
     private static void doTheRest(Page page, boolean reloading) {
-        for (int i = 0; i < MOST_STEPS && page.locator("#now a[href$='/finish']").count() == 0; i++) {
+        for (int i = 0;
+                i < MOST_STEPS && page.locator("#now a[href$='/finish']").count() == 0;
+                i++) {
             if (reloading) {
                 String before = heading(page).innerText();
                 page.reload();
@@ -109,7 +111,8 @@ class MakeStoryTest {
         pour(page, "250,0 g");
         assertThat(page.locator(".slip")).containsText("The strength comes to 3");
         assertThat(RealBrowser.barriers(page)).isEmpty();
-        page.locator(".way button", new Page.LocatorOptions().setHasText("more of everything")).click();
+        page.locator(".way button", new Page.LocatorOptions().setHasText("more of everything"))
+                .click();
         assertThat(page.locator(".slip")).containsText("stays at");
         doTheRest(page, true);
         page.locator("#now a[href$='/finish']").click();
@@ -172,15 +175,18 @@ class MakeStoryTest {
     void aStageWithItsWaitAndItsLiqueurAreOneMake() {
         Page page = begin("Bay liqueur", RealBrowser.Device.DESK);
         assertThat(page.locator(".partof")).containsText("Part 1 of 2: Bay tincture");
-        String sugar = page.locator("ol.steps >> nth=1").locator("li", new Locator.LocatorOptions().setHasText("white sugar"))
-                .locator(".much").innerText();
+        String sugar = page.locator("ol.steps >> nth=1")
+                .locator("li", new Locator.LocatorOptions().setHasText("white sugar"))
+                .locator(".much")
+                .innerText();
         for (int i = 0; i < MOST_STEPS && !heading(page).innerText().startsWith("Strain"); i++) {
             doStep(page);
         }
         page.locator("#typed").fill("180 ml");
         goOn(page, page.locator(".now button[value=typed]"));
         assertThat(page.locator(".partof")).containsText("Part 2 of 2: Bay liqueur");
-        assertThat(page.locator("ol.steps >> nth=1").locator("li", new Locator.LocatorOptions().setHasText("white sugar"))
+        assertThat(page.locator("ol.steps >> nth=1")
+                        .locator("li", new Locator.LocatorOptions().setHasText("white sugar"))
                         .locator(".much"))
                 .not()
                 .hasText(sugar);
@@ -192,7 +198,8 @@ class MakeStoryTest {
     void withoutScriptEveryStepGoesByItsForm() {
         Page page = browser.open(
                 studio.page("/make"), RealBrowser.Device.PHONE, options -> options.setJavaScriptEnabled(false));
-        page.locator("main a", new Page.LocatorOptions().setHasText("Bay leaf and juniper")).click();
+        page.locator("main a", new Page.LocatorOptions().setHasText("Bay leaf and juniper"))
+                .click();
         page.locator("form.begin button").click();
         page.locator(".now button[value=typed]").click();
         assertThat(page.locator("#h-now")).containsText("neutral spirit");

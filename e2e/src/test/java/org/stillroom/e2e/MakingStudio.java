@@ -75,10 +75,9 @@ final class MakingStudio {
         store.recipes().save(id, 0, title, text, null, request());
     }
 
-    private static Lots.NewLot lot(
-            String name, String kind, Map<String, String> fields, String label, String unit) {
-        LotSheet sheet = new LotSheet(
-                name, kind, fields, label, null, 1000, unit, null, null, null, null, null, null, false);
+    private static Lots.NewLot lot(String name, String kind, Map<String, String> fields, String label, String unit) {
+        LotSheet sheet =
+                new LotSheet(name, kind, fields, label, null, 1000, unit, null, null, null, null, null, null, false);
         return new Lots.NewLot(sheet, 1000);
     }
 

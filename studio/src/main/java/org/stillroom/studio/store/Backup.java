@@ -135,8 +135,8 @@ public final class Backup {
 
     private static Path putAside(DataFolder folder) throws IOException {
         gather(folder.database());
-        Path aside = folder.path()
-                .resolve("studio-until-" + Instant.now().toString().replace(':', '-') + ".db");
+        Path aside =
+                folder.path().resolve("studio-until-" + Instant.now().toString().replace(':', '-') + ".db");
         for (String part : List.of("-wal", "-shm")) {
             Path beside = Path.of(folder.database() + part);
             if (Files.exists(beside)) {

@@ -63,7 +63,8 @@ enum Schema {
     private void bringUp(DataSource source, String place) {
         int version = versionIfAny(source);
         requireNotNewer(version, place);
-        if (version < NEWEST) { // starting Flyway takes a third of the opening; it is left out where there is nothing to do
+        if (version
+                < NEWEST) { // starting Flyway takes a third of the opening; it is left out where there is nothing to do
             try {
                 flyway(source).migrate();
             } catch (FlywayException changed) {

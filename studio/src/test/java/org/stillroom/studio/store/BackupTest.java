@@ -1,8 +1,8 @@
 package org.stillroom.studio.store;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static java.util.Objects.requireNonNull;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -159,7 +159,10 @@ class BackupTest {
     /** Nothing but the lock. */
     private static void assertNothingIn(DataFolder folder) throws IOException {
         try (Stream<Path> files = Files.list(folder.path())) {
-            assertThat(files).extracting(Path::getFileName).extracting(Path::toString).containsOnly("studio.lock");
+            assertThat(files)
+                    .extracting(Path::getFileName)
+                    .extracting(Path::toString)
+                    .containsOnly("studio.lock");
         }
     }
 

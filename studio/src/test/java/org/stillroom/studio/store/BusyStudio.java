@@ -10,7 +10,6 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.util.List;
-import java.util.Map;
 import java.util.Random;
 import java.util.UUID;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -62,9 +61,10 @@ final class BusyStudio {
                 }
                 yield null;
             }
-            default -> asked(real, method, arguments);};
-        return (Connection) Proxy.newProxyInstance(
-                BusyStudio.class.getClassLoader(), new Class<?>[] {Connection.class}, handler);
+            default -> asked(real, method, arguments);
+        };
+        return (Connection)
+                Proxy.newProxyInstance(BusyStudio.class.getClassLoader(), new Class<?>[] {Connection.class}, handler);
     }
 
     private static Object asked(Connection real, java.lang.reflect.Method method, Object[] arguments) throws Throwable {

@@ -68,7 +68,9 @@ class KilledTest {
                 .start();
         try (BufferedReader said = process.inputReader(StandardCharsets.UTF_8)) {
             String first = said.readLine();
-            assertThat(first).as("what it said, and: %s", Files.readString(errors)).isNotNull();
+            assertThat(first)
+                    .as("what it said, and: %s", Files.readString(errors))
+                    .isNotNull();
             Thread killer = killer(process, 20 + new Random(seed).nextInt(400));
             List<String> acknowledged = whole(said, first);
             killer.join();
@@ -87,7 +89,8 @@ class KilledTest {
             } catch (InterruptedException e) {
                 Thread.currentThread().interrupt();
             }
-            process.toHandle().destroyForcibly(); // what it has said stays readable, other than with process.destroyForcibly()
+            process.toHandle()
+                    .destroyForcibly(); // what it has said stays readable, other than with process.destroyForcibly()
         });
         killer.start();
         return killer;
@@ -107,20 +110,19 @@ class KilledTest {
         List<String> lost = new ArrayList<>();
         for (String line : acknowledged) {
             String[] words = line.split(" ", -1);
-            boolean there =
-                    switch (words[0]) {
-                        case "make" -> store.makes().make(words[1]).isPresent();
-                        case "revision" -> {
-                            int number = Integer.parseInt(words[2]);
-                            yield store.recipes()
-                                    .revision(words[1], number)
-                                    .filter(revision -> revision.text().equals(BusyStudio.text(number)))
-                                    .isPresent();
-                        }
-                        case "move" -> told(store, "lot:" + words[1], words[2]);
-                        case "entry" -> told(store, "make:" + words[1], words[2]);
-                        default -> throw new UncheckedIOException(new IOException("what is \"" + line + "\"?"));
-                    };
+            boolean there = switch (words[0]) {
+                case "make" -> store.makes().make(words[1]).isPresent();
+                case "revision" -> {
+                    int number = Integer.parseInt(words[2]);
+                    yield store.recipes()
+                            .revision(words[1], number)
+                            .filter(revision -> revision.text().equals(BusyStudio.text(number)))
+                            .isPresent();
+                }
+                case "move" -> told(store, "lot:" + words[1], words[2]);
+                case "entry" -> told(store, "make:" + words[1], words[2]);
+                default -> throw new UncheckedIOException(new IOException("what is \"" + line + "\"?"));
+            };
             if (!there) {
                 lost.add(line);
             }

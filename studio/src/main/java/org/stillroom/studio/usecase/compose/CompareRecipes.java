@@ -56,8 +56,8 @@ public final class CompareRecipes {
         Set<String> names = new LinkedHashSet<>(first.keySet());
         names.addAll(second.keySet());
         List<Grams> grams = names.stream()
-                .map(name -> new Grams(
-                        name, first.getOrDefault(name, Double.NaN), second.getOrDefault(name, Double.NaN)))
+                .map(name ->
+                        new Grams(name, first.getOrDefault(name, Double.NaN), second.getOrDefault(name, Double.NaN)))
                 .toList();
         return new Compared(one, other, moved, grams);
     }

@@ -37,7 +37,19 @@ public final class StartRecipe {
     /** Returns the fields of an ingredient by the keys of a recipe file. */
     public static Map<String, String> fieldsOf(Ingredient ingredient) {
         Recipe alone = new Recipe(
-                "", Target.OPEN, List.of(ingredient), List.of(), List.of(), null, null, null, null, null, null, List.of(), null);
+                "",
+                Target.OPEN,
+                List.of(ingredient),
+                List.of(),
+                List.of(),
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                List.of(),
+                null);
         Map<String, String> fields = new LinkedHashMap<>();
         String start = "ingredients.0.";
         RecipeForm.of(alone).fields().forEach((key, text) -> {

@@ -84,7 +84,9 @@ public final class ComposeRoom implements Room {
     }
 
     OunceMeaning ounce() {
-        return store.settings().value("ounce").orElse("us").equals("bar") ? OunceMeaning.THIRTY_MILLILITRES : OunceMeaning.US_FLUID;
+        return store.settings().value("ounce").orElse("us").equals("bar")
+                ? OunceMeaning.THIRTY_MILLILITRES
+                : OunceMeaning.US_FLUID;
     }
 
     ComposeRecipe composer() {
@@ -148,7 +150,11 @@ public final class ComposeRoom implements Room {
                 shelf.put(
                         lot.lot().id(),
                         lot.name() + (strength.isEmpty() ? "" : ", " + strength) + (label == null ? "" : ", " + label)
-                                + ", " + words.say("compose.left", words.plain(lot.lot().left()), lot.lot().sheet().unit()));
+                                + ", "
+                                + words.say(
+                                        "compose.left",
+                                        words.plain(lot.lot().left()),
+                                        lot.lot().sheet().unit()));
             }
         }
         return shelf;
@@ -194,7 +200,13 @@ public final class ComposeRoom implements Room {
                 String title = understood.recipe().title();
                 String id = store.recipes().create(title, visit.request() + "/" + number);
                 store.recipes()
-                        .save(id, 0, title, new String(bytes, StandardCharsets.UTF_8), null, visit.request() + "/s" + number);
+                        .save(
+                                id,
+                                0,
+                                title,
+                                new String(bytes, StandardCharsets.UTF_8),
+                                null,
+                                visit.request() + "/s" + number);
                 last = id;
             } else {
                 problems.addAll(((RecipeReading.Refused) reading).problems());
@@ -225,7 +237,9 @@ public final class ComposeRoom implements Room {
                 .style("compose.css")
                 .script("triangle.js")
                 .script("compose.js")
-                .show("compose/compose.jte", Map.of("view", view, "saved", visit.field("saved").equals("yes")));
+                .show(
+                        "compose/compose.jte",
+                        Map.of("view", view, "saved", visit.field("saved").equals("yes")));
     }
 
     ComposeView view(String id, int basedOn, boolean hasDraft, RecipeForm form, Words words) {
@@ -266,7 +280,9 @@ public final class ComposeRoom implements Room {
         RecipeForm form = typed(visit);
         store.recipes().keepDraft(id, basedOn(visit), JSON.writeValueAsString(form.fields()));
         ComposeView view = view(id, basedOn(visit), true, form, visit.words());
-        visit.part("compose/form.jte", Map.of("view", view, "token", visit.field("token"), "request", visit.field("request")));
+        visit.part(
+                "compose/form.jte",
+                Map.of("view", view, "token", visit.field("token"), "request", visit.field("request")));
     }
 
     private void press(Visit visit) {
@@ -311,9 +327,14 @@ public final class ComposeRoom implements Room {
     }
 
     private void save(Visit visit, String id, RecipeForm form) {
-        String title = form.typed("title").isBlank() ? requireHead(id).title() : form.typed("title").strip();
-        String note = visit.field("revision-note").isBlank() ? null : visit.field("revision-note").strip();
-        Saving saving = store.recipes().save(id, basedOn(visit), title, text(id, basedOn(visit), form), note, visit.request());
+        String title = form.typed("title").isBlank()
+                ? requireHead(id).title()
+                : form.typed("title").strip();
+        String note = visit.field("revision-note").isBlank()
+                ? null
+                : visit.field("revision-note").strip();
+        Saving saving =
+                store.recipes().save(id, basedOn(visit), title, text(id, basedOn(visit), form), note, visit.request());
         if (saving instanceof Saving.Saved) {
             visit.goOn("/compose/" + id + "?saved=yes");
             return;
@@ -376,7 +397,8 @@ public final class ComposeRoom implements Room {
         WorkedPlan worked = composed.worked();
         List<Exploration.Row> rows = worked == null
                 ? List.of()
-                : Explorations.spirits(Making.alone(worked.plan().recipe()), strengths).rows();
+                : Explorations.spirits(Making.alone(worked.plan().recipe()), strengths)
+                        .rows();
         visit.page(visit.words().say("compose.whatIf"), key())
                 .style("compose.css")
                 .show("compose/whatif.jte", Map.of("id", id, "typed", typed, "rows", rows));
@@ -403,7 +425,11 @@ public final class ComposeRoom implements Room {
                                 "shelf", shelf(visit.words()),
                                 "generics", genericNames(),
                                 "swapped", swapped,
-                                "basedOn", store.recipes().draft(id).map(Draft::basedOn).orElse(requireHead(id).revision()),
+                                "basedOn",
+                                        store.recipes()
+                                                .draft(id)
+                                                .map(Draft::basedOn)
+                                                .orElse(requireHead(id).revision()),
                                 "compared", CompareRecipes.of(composer.answer(form), composer.answer(swapped))));
     }
 

@@ -43,13 +43,20 @@ public record ComposeView(
         Words words) {
 
     /** One line of the recipe as the page shows it. */
-    public record LineRow(int index, String use, String amount, String note, @Nullable MeasuredLine planned) {
+    public record LineRow(
+            int index,
+            String use,
+            String amount,
+            String note,
+            @Nullable MeasuredLine planned) {
         public boolean isFree() {
             return amount.strip().equals("free");
         }
 
         public String grams(Words words) {
-            return planned == null ? "–" : words.number(planned.exact().grams(), planned.exact().grams() < 10 ? 2 : 1);
+            return planned == null
+                    ? "–"
+                    : words.number(planned.exact().grams(), planned.exact().grams() < 10 ? 2 : 1);
         }
 
         public String millilitres(Words words) {
@@ -65,14 +72,23 @@ public record ComposeView(
             if (planned == null) {
                 return "";
             }
-            String reading = words.units() == UnitSystem.US ? planned.reading().us() : planned.reading().words();
+            String reading = words.units() == UnitSystem.US
+                    ? planned.reading().us()
+                    : planned.reading().words();
             return words.marked(reading) + ", " + planned.reading().instrument();
         }
     }
 
     /** A figure with its doubt: where it lies nine times in ten. */
     public record FigureRow(
-            String key, String label, String value, String unit, String band, String from, String source, String status) {}
+            String key,
+            String label,
+            String value,
+            String unit,
+            String band,
+            String from,
+            String source,
+            String status) {}
 
     public String typed(String field) {
         return composed.form().typed(field);
@@ -107,7 +123,9 @@ public record ComposeView(
             String start = "lines." + i + ".";
             String use = typed(start + "use");
             boolean blank = use.isBlank() && typed(start + "amount").isBlank();
-            MeasuredLine line = worked == null || blank || planned >= worked.measured().lines().size()
+            MeasuredLine line = worked == null
+                            || blank
+                            || planned >= worked.measured().lines().size()
                     ? null
                     : worked.measured().lines().get(planned);
             planned += blank ? 0 : 1;
@@ -140,7 +158,10 @@ public record ComposeView(
         List<FigureRow> rows = new ArrayList<>();
         for (Figure figure : Figure.values()) {
             boolean first = figure == Figure.STRENGTH || figure == Figure.SUGAR || figure == Figure.ACIDITY;
-            if (!first && figure != Figure.VOLUME && figure != Figure.VOLUME_20C && worked.figures().has(figure)) {
+            if (!first
+                    && figure != Figure.VOLUME
+                    && figure != Figure.VOLUME_20C
+                    && worked.figures().has(figure)) {
                 rows.add(row(worked, figure, null, figure.decimals()));
             }
         }

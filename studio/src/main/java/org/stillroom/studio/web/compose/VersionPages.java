@@ -47,7 +47,13 @@ final class VersionPages {
         String id = visit.part("id");
         visit.page(visit.words().say("compose.versionsTitle"), "compose")
                 .style("compose.css")
-                .show("compose/versions.jte", Map.of("head", requireHead(id), "revisions", store.recipes().revisions(id)));
+                .show(
+                        "compose/versions.jte",
+                        Map.of(
+                                "head",
+                                requireHead(id),
+                                "revisions",
+                                store.recipes().revisions(id)));
     }
 
     private void compare(Visit visit) {
@@ -60,12 +66,14 @@ final class VersionPages {
                 .show(
                         "compose/compare.jte",
                         Map.of(
-                                "head", requireHead(id),
-                                "one", one,
-                                "other", other,
+                                "head",
+                                requireHead(id),
+                                "one",
+                                one,
+                                "other",
+                                other,
                                 "compared",
-                                CompareRecipes.of(
-                                        composer.answer(room.form(one)), composer.answer(room.form(other)))));
+                                CompareRecipes.of(composer.answer(room.form(one)), composer.answer(room.form(other)))));
     }
 
     private Revision revision(String id, String number) {

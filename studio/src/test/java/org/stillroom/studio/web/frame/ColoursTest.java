@@ -76,9 +76,7 @@ class ColoursTest {
     /** Reads red, green, blue and opacity, each 0 to 1. */
     private static double[] read(String colour) {
         if (colour.startsWith("#")) {
-            String digits = colour.length() == 4
-                    ? colour.substring(1).replaceAll("(.)", "$1$1")
-                    : colour.substring(1);
+            String digits = colour.length() == 4 ? colour.substring(1).replaceAll("(.)", "$1$1") : colour.substring(1);
             int all = Integer.parseInt(digits, 16);
             return new double[] {(all >> 16) / 255.0, ((all >> 8) & 0xff) / 255.0, (all & 0xff) / 255.0, 1};
         }
