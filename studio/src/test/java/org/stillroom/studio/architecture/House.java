@@ -57,6 +57,7 @@ record House(String root) {
                             "org.flywaydb.core..",
                             "org.sqlite..",
                             "com.zaxxer.hikari..",
+                            "javax.sql",
                             "tools.jackson.core..",
                             "tools.jackson.databind.."),
             "wording", List.of(),

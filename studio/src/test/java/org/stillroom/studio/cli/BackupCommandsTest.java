@@ -50,7 +50,7 @@ class BackupCommandsTest {
 
             assertThat(run("restore", at("all.zip"), "--data", at("other"), "--json"))
                     .isEqualTo(Exit.DONE);
-            assertThat(said()).contains("\"put_aside\":null");
+            assertThat(said()).contains("\"put_aside\" : null");
             try (Store other = Store.open(new DataFolder(dir.resolve("other")))) {
                 assertThat(other.recipes().head(id)).isPresent();
             }
