@@ -60,11 +60,11 @@ enum Schema {
         }
     }
 
+    /** Starting Flyway takes a third of the opening, so it is left out where there is nothing to do. */
     private void bringUp(DataSource source, String place) {
         int version = versionIfAny(source);
         requireNotNewer(version, place);
-        if (version
-                < NEWEST) { // starting Flyway takes a third of the opening; it is left out where there is nothing to do
+        if (version < NEWEST) {
             try {
                 flyway(source).migrate();
             } catch (FlywayException changed) {
