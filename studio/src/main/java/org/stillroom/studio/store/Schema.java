@@ -111,7 +111,8 @@ enum Schema {
     private static StoreTrouble unreadable(String place, Throwable cause) {
         return new StoreTrouble(
                 place + " cannot be opened as a studio.",
-                "Check that it is one and that it is whole, or restore a backup into another folder. Nothing was changed.",
+                "Check that it is one and that it is whole, or restore a backup into another folder. Nothing was"
+                        + " changed.",
                 cause);
     }
 }
