@@ -67,9 +67,13 @@ public final class Lots {
         try {
             Ledger.once(jdbi, request, handle -> write(handle, require(handle, id), version, sheet, request));
         } catch (OvertakenException overtaken) {
-            return new Changing.Overtaken<>(lot(id).orElseThrow());
+            return new Changing.Overtaken<>(there(id));
         }
-        return new Changing.Changed<>(lot(id).orElseThrow());
+        return new Changing.Changed<>(there(id));
+    }
+
+    private Lot there(String id) {
+        return lot(id).orElseThrow(() -> new MissingException("there is no lot " + id));
     }
 
     private static HistoryEntry write(Handle handle, Lot before, int version, LotSheet sheet, String request) {
@@ -173,7 +177,6 @@ public final class Lots {
             HistoryEntry done = Ledger.entry(handle, entry)
                     .filter(found -> found.subject().startsWith("lot:"))
                     .orElseThrow(() -> new MissingException("there is no entry " + entry + " of a lot"));
-            refuseTwice(handle, entry);
             String id = done.subject().substring("lot:".length());
             switch (done.kind()) {
                 case "lot.removed" -> {
@@ -190,17 +193,6 @@ public final class Lots {
         });
     }
 
-    private static void refuseTwice(Handle handle, long entry) {
-        boolean undone = handle.createQuery("SELECT count(*) FROM history WHERE undoes = :entry")
-                        .bind("entry", entry)
-                        .mapTo(Long.class)
-                        .one()
-                > 0;
-        if (undone) {
-            throw new SettledException("the entry " + entry + " was undone before");
-        }
-    }
-
     private static void removed(Handle handle, String id, int value) {
         handle.createUpdate("UPDATE lot SET removed = :value WHERE id = :id")
                 .bind("value", value)
@@ -208,8 +200,9 @@ public final class Lots {
                 .execute();
     }
 
+    /** Returns a lot of the shelf, and keeps others from changing it until the transaction ends. */
     private static Lot require(Handle handle, String id) {
-        return handle.createQuery("SELECT * FROM lot WHERE id = :id AND removed = 0")
+        return handle.createQuery("UPDATE lot SET removed = 0 WHERE id = :id AND removed = 0 RETURNING *")
                 .bind("id", id)
                 .map(LOT)
                 .findOne()

@@ -120,16 +120,24 @@ public final class Makes {
         return batchOf(make).orElseThrow();
     }
 
+    /** Returns a make that is not finished, and keeps others from changing it until the transaction ends. */
     private static Make requireOpen(Handle handle, String id) {
-        Make make = handle.createQuery("SELECT * FROM make WHERE id = :id")
+        return handle.createQuery("UPDATE make SET finished = NULL WHERE id = :id AND finished IS NULL RETURNING *")
                 .bind("id", id)
                 .map(MAKE)
                 .findOne()
-                .orElseThrow(() -> new MissingException("there is no make " + id));
-        if (make.finished() != null) {
-            throw new SettledException("the make " + id + " is finished");
-        }
-        return make;
+                .orElseThrow(() -> noneOpen(handle, id));
+    }
+
+    private static RuntimeException noneOpen(Handle handle, String id) {
+        boolean finished = handle.createQuery("SELECT * FROM make WHERE id = :id")
+                .bind("id", id)
+                .map(MAKE)
+                .findOne()
+                .isPresent();
+        return finished
+                ? new SettledException("the make " + id + " is finished")
+                : new MissingException("there is no make " + id);
     }
 
     public Optional<Batch> batchOf(String make) {

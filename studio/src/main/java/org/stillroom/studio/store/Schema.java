@@ -60,11 +60,11 @@ enum Schema {
         }
     }
 
+    /** Starting Flyway takes a third of the opening, so it is left out where there is nothing to do. */
     private void bringUp(DataSource source, String place) {
         int version = versionIfAny(source);
         requireNotNewer(version, place);
-        if (version
-                < NEWEST) { // starting Flyway takes a third of the opening; it is left out where there is nothing to do
+        if (version < NEWEST) {
             try {
                 flyway(source).migrate();
             } catch (FlywayException changed) {
@@ -111,7 +111,8 @@ enum Schema {
     private static StoreTrouble unreadable(String place, Throwable cause) {
         return new StoreTrouble(
                 place + " cannot be opened as a studio.",
-                "Check that it is one and that it is whole, or restore a backup into another folder. Nothing was changed.",
+                "Check that it is one and that it is whole, or restore a backup into another folder. Nothing was"
+                        + " changed.",
                 cause);
     }
 }

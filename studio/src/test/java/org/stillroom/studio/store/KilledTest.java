@@ -89,8 +89,7 @@ class KilledTest {
             } catch (InterruptedException e) {
                 Thread.currentThread().interrupt();
             }
-            process.toHandle()
-                    .destroyForcibly(); // what it has said stays readable, other than with process.destroyForcibly()
+            process.toHandle().destroyForcibly(); // by its handle, so that what it has said can still be read
         });
         killer.start();
         return killer;
