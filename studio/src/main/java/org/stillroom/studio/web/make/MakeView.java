@@ -203,13 +203,11 @@ public final class MakeView {
         LogEntry last = lastCounting();
         return last != null
                 && (last.equals(slip.last())
-                        || (last.kind().equals(Logged.WAY)
-                                && last.said().step().startsWith(part.number() + "/")));
+                        || (last.kind().equals(Logged.WAY) && last.said().step().startsWith(part.number() + "/")));
     }
 
     private @Nullable LogEntry lastCounting() {
-        List<LogEntry> counting =
-                state.log().stream().filter(LogEntry::counts).toList();
+        List<LogEntry> counting = state.log().stream().filter(LogEntry::counts).toList();
         return counting.isEmpty() ? null : counting.get(counting.size() - 1);
     }
 
