@@ -200,13 +200,15 @@ public final class MakeView {
         if (slip == null || !part.choices().isEmpty()) {
             return slip != null;
         }
-        LogEntry entry = slip.last();
-        long last = state.log().stream()
-                .filter(LogEntry::counts)
-                .mapToLong(LogEntry::id)
-                .max()
-                .orElse(0);
-        return entry != null && entry.id() == last;
+        LogEntry last = lastCounting();
+        return last != null
+                && (last.equals(slip.last())
+                        || (last.kind().equals(Logged.WAY) && last.said().step().startsWith(part.number() + "/")));
+    }
+
+    private @Nullable LogEntry lastCounting() {
+        List<LogEntry> counting = state.log().stream().filter(LogEntry::counts).toList();
+        return counting.isEmpty() ? null : counting.get(counting.size() - 1);
     }
 
     /** Returns whether something else went in than asked in a step, so that its row says so. */
