@@ -8,6 +8,17 @@ final class StudioPages {
 
     /** Returns their paths, such as "/settings". */
     static List<String> all() {
-        return List.of("/settings", "/history", "/nowhere");
+        return List.of(
+                "/settings",
+                "/history",
+                "/nowhere",
+                "/shelf",
+                "/shelf/put",
+                "/shelf/put/essential-oil",
+                "/shelf/put/juice",
+                "/shelf/table",
+                "/shelf/instruments",
+                "/shelf/instruments/put/jar",
+                "/shelf/removed");
     }
 }

@@ -23,6 +23,8 @@ import org.stillroom.studio.store.Make;
 import org.stillroom.studio.store.Revision;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.shelf.LotOnShelf;
+import org.stillroom.studio.usecase.shelf.MakersOunce;
+import org.stillroom.studio.usecase.shelf.ReadInstrument;
 import org.stillroom.studio.usecase.shelf.ShelfLots;
 
 /** Begins to make a saved revision: in what size, measured with what, taken from which lots. */
@@ -85,16 +87,16 @@ public final class BeginMake {
     /** Returns the instruments of the shelf that measure; empty jars do not. */
     public List<Instrument> instruments() {
         return store.instruments().all().stream()
-                .filter(instrument -> !instrument.sheet().kind().equals("jar"))
+                .filter(instrument -> !instrument.sheet().kind().equals(ReadInstrument.JAR))
                 .toList();
     }
 
     private OunceMeaning ounce() {
-        return isBar() ? OunceMeaning.THIRTY_MILLILITRES : OunceMeaning.US_FLUID;
+        return MakersOunce.of(store.settings());
     }
 
     private boolean isBar() {
-        return store.settings().value("ounce").orElse("us").equals("bar");
+        return ounce() == OunceMeaning.THIRTY_MILLILITRES;
     }
 
     /**

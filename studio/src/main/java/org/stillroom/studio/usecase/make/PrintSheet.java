@@ -3,10 +3,12 @@ package org.stillroom.studio.usecase.make;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.store.Revision;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.PlanRecipe;
+import org.stillroom.studio.usecase.shelf.MakersOunce;
 
 /** Works out what is printed on the day sheet of a revision or of a make. */
 public final class PrintSheet {
@@ -22,7 +24,7 @@ public final class PrintSheet {
      * @param millilitres to make, or null for the size of the recipe
      */
     public PlanRecipe.Outcome ofRevision(Revision revision, @Nullable Double millilitres, Workings workings) {
-        boolean bar = store.settings().value("ounce").orElse("us").equals("bar");
+        boolean bar = MakersOunce.of(store.settings()) == OunceMeaning.THIRTY_MILLILITRES;
         return of(revision, new MakeStart(millilitres, List.of(), Map.of(), Map.of(), bar), workings);
     }
 

@@ -34,6 +34,7 @@ import org.stillroom.studio.usecase.compose.EditRecipe;
 import org.stillroom.studio.usecase.compose.StageShelf;
 import org.stillroom.studio.usecase.compose.StartRecipe;
 import org.stillroom.studio.usecase.shelf.LotOnShelf;
+import org.stillroom.studio.usecase.shelf.MakersOunce;
 import org.stillroom.studio.usecase.shelf.ShelfLots;
 import org.stillroom.studio.web.frame.Doors;
 import org.stillroom.studio.web.frame.Room;
@@ -84,9 +85,7 @@ public final class ComposeRoom implements Room {
     }
 
     OunceMeaning ounce() {
-        return store.settings().value("ounce").orElse("us").equals("bar")
-                ? OunceMeaning.THIRTY_MILLILITRES
-                : OunceMeaning.US_FLUID;
+        return MakersOunce.of(store.settings());
     }
 
     ComposeRecipe composer() {
@@ -168,7 +167,8 @@ public final class ComposeRoom implements Room {
                         Map.of(
                                 "shelf", shelf(visit.words()),
                                 "generics", genericNames(),
-                                "findings", List.of()));
+                                "findings", List.of(),
+                                "chosen", visit.field("bottle")));
     }
 
     private void begin(Visit visit) {

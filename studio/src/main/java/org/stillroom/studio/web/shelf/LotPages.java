@@ -130,7 +130,7 @@ public final class LotPages {
                             shown.words().say(key),
                             shown.figure(fact.what(), fact.estimate().value()),
                             shown.words().say(key + ".unit"),
-                            fact.estimate().doubt() > 0 ? shown.doubt(fact) : "",
+                            shown.doubt(fact),
                             from);
                 })
                 .toList();

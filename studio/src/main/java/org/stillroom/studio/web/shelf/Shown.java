@@ -114,11 +114,13 @@ public record Shown(Words words) {
         };
     }
 
+    /** Returns the doubt of a figure, or nothing where it is finer than what is shown. */
     String doubt(LotFacts.Fact fact) {
+        double doubt = fact.estimate().doubt();
         return switch (fact.what()) {
-            case DENSITY -> words.number(fact.estimate().doubt(), 4);
-            case STRENGTH, SUGAR, SUGAR_BY_MASS, ACIDITY, OIL ->
-                words.number(fact.estimate().doubt(), 2);
+            case DENSITY -> doubt < 0.0005 ? "" : words.number(doubt, 3);
+            case ACIDITY -> doubt < 0.005 ? "" : words.number(doubt, 2);
+            case STRENGTH, SUGAR, SUGAR_BY_MASS, OIL -> doubt < 0.05 ? "" : words.number(doubt, 1);
         };
     }
 
