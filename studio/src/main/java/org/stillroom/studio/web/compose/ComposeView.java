@@ -42,9 +42,15 @@ public record ComposeView(
         Map<String, String> shelf,
         Words words) {
 
-    /** One line of the recipe as the page shows it. */
+    /**
+     * One line of the recipe as the page shows it.
+     *
+     * @param index its place on the page
+     * @param place its place among the lines of the plan, which has no empty ones
+     */
     public record LineRow(
             int index,
+            int place,
             String use,
             String amount,
             String note,
@@ -128,8 +134,8 @@ public record ComposeView(
                             || planned >= worked.measured().lines().size()
                     ? null
                     : worked.measured().lines().get(planned);
+            rows.add(new LineRow(i, planned, use, typed(start + "amount"), typed(start + "note"), line));
             planned += blank ? 0 : 1;
-            rows.add(new LineRow(i, use, typed(start + "amount"), typed(start + "note"), line));
         }
         return rows;
     }
@@ -185,15 +191,15 @@ public record ComposeView(
                 figure.source().standing().label());
     }
 
-    /** Returns strength and sugar in a few words, for the line that stays on top. */
+    /** Returns the strength without its unit, for the line that stays on top. */
     public String strength() {
         WorkedPlan worked = composed.worked();
-        return worked == null ? "–" : words.number(worked.figures().value(Figure.STRENGTH), 1) + "\u00a0%\u00a0vol";
+        return worked == null ? "–" : words.number(worked.figures().value(Figure.STRENGTH), 1);
     }
 
     public String sugar() {
         WorkedPlan worked = composed.worked();
-        return worked == null ? "–" : words.number(worked.figures().value(Figure.SUGAR), 0) + "\u00a0g/L";
+        return worked == null ? "–" : words.number(worked.figures().value(Figure.SUGAR), 0);
     }
 
     /** Returns what goes in, as money; empty where no price is known. */
