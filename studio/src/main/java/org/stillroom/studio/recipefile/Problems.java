@@ -53,8 +53,8 @@ final class Problems {
 
     /** Notes that a text has several meanings. */
     void ask(Place place, String what, String question, String remedy, List<String> choices) {
-        Finding finding = Finding.of(
-                "quantity-ambiguous", Severity.STOP, where(place, what), "ambiguous", question, remedy);
+        Finding finding =
+                Finding.of("quantity-ambiguous", Severity.STOP, where(place, what), "ambiguous", question, remedy);
         told.add(new Told(place.line(), finding, choices));
     }
 

@@ -254,7 +254,8 @@ public final class RecipeForm {
     /** A kind is chosen before anything is typed, so that alone it says nothing. */
     private static boolean isEmpty(Object item) {
         return item.equals("")
-                || (item instanceof Map<?, ?> group && (group.isEmpty() || group.keySet().equals(Set.of("kind"))));
+                || (item instanceof Map<?, ?> group
+                        && (group.isEmpty() || group.keySet().equals(Set.of("kind"))));
     }
 
     private Object item(String list, int index) {

@@ -72,7 +72,8 @@ public final class EditRecipe {
         if (line == null) {
             return form;
         }
-        return form.with("lines." + index + ".amount", QuantityWords.fixed(line.grams(), line.grams() < 10 ? 2 : 1) + " g");
+        return form.with(
+                "lines." + index + ".amount", QuantityWords.fixed(line.grams(), line.grams() < 10 ? 2 : 1) + " g");
     }
 
     /** Takes one of the meanings that a text may have. */
@@ -87,7 +88,8 @@ public final class EditRecipe {
         Making making = composed.making();
         return making == null || factor == null || factor <= 0.0
                 ? form
-                : RecipeForm.of(Scaling.times(Making.alone(making.recipe()), factor).recipe());
+                : RecipeForm.of(
+                        Scaling.times(Making.alone(making.recipe()), factor).recipe());
     }
 
     private @Nullable Double factor(String size) {
@@ -96,7 +98,8 @@ public final class EditRecipe {
         }
         Understanding<Volume> wanted = new QuantityText(OunceMeaning.US_FLUID).volume(size);
         return wanted instanceof Understanding.Understood<Volume> understood && composed.worked() != null
-                ? understood.typed().value().millilitres() / composed.worked().plan().millilitres()
+                ? understood.typed().value().millilitres()
+                        / composed.worked().plan().millilitres()
                 : null;
     }
 }

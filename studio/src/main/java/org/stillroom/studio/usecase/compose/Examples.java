@@ -41,7 +41,10 @@ public final class Examples {
     private static Example example(String file) {
         String text = given(file).text();
         String first = text.substring(0, text.indexOf('\n'));
-        return new Example(file, recipe(text).title(), first.startsWith("#") ? first.substring(1).strip() : "");
+        return new Example(
+                file,
+                recipe(text).title(),
+                first.startsWith("#") ? first.substring(1).strip() : "");
     }
 
     /** Returns an example with the recipes that it takes from, those first; empty when there is no such example. */

@@ -130,6 +130,9 @@ public final class StageShelf {
     private boolean isMeant(RecipeHead head, String wanted) {
         return head.title().equalsIgnoreCase(wanted)
                 || fileName(head.title()).equals(wanted)
-                || recipes.revision(head.id(), 1).map(Revision::note).filter(wanted::equals).isPresent();
+                || recipes.revision(head.id(), 1)
+                        .map(Revision::note)
+                        .filter(wanted::equals)
+                        .isPresent();
     }
 }

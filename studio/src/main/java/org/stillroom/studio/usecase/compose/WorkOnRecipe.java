@@ -162,7 +162,9 @@ public final class WorkOnRecipe {
 
     /** Returns the latest revision as the text of a file; the draft of a recipe that has none. */
     public String text(String id) {
-        return recipes.latest(id).map(Revision::text).orElseGet(() -> open(id).form().text());
+        return recipes.latest(id)
+                .map(Revision::text)
+                .orElseGet(() -> open(id).form().text());
     }
 
     /**
@@ -186,7 +188,10 @@ public final class WorkOnRecipe {
 
     /** Copies a recipe as it stands in its latest revision, and returns the copy's id. */
     public String copy(String id, String title, String request) {
-        RecipeForm copy = recipes.latest(id).map(this::form).orElseGet(() -> open(id).form()).with("title", title);
+        RecipeForm copy = recipes.latest(id)
+                .map(this::form)
+                .orElseGet(() -> open(id).form())
+                .with("title", title);
         String made = recipes.create(title, request);
         if (copy.read(ounce).recipe() == null) {
             recipes.keepDraft(made, 0, DraftText.write(copy));

@@ -56,6 +56,7 @@ final class BeginningPages {
                         "compose/new.jte",
                         Map.of(
                                 "shelf", ShelfChoice.of(store).lots(visit.words()),
+                                "bottle", visit.field("bottle"),
                                 "builtIn", ShelfChoice.builtIn(),
                                 "examples", Examples.all(),
                                 "imported", imported));
@@ -72,7 +73,8 @@ final class BeginningPages {
     }
 
     private void example(Visit visit) {
-        ImportRecipes.Imported imported = imports().answer(Examples.withStages(visit.field("example")), visit.request());
+        ImportRecipes.Imported imported =
+                imports().answer(Examples.withStages(visit.field("example")), visit.request());
         List<String> ids = imported.ids();
         visit.goOn(ids.isEmpty() ? "/compose/new" : "/compose/" + ids.get(ids.size() - 1));
     }

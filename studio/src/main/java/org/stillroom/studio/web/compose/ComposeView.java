@@ -90,7 +90,10 @@ public record ComposeView(
     /** Returns the name of what was taken out last, or empty. */
     public String takenOut() {
         Map<String, String> item = composed.form().takenOut();
-        return item.values().stream().filter(text -> !text.isBlank()).findFirst().orElse("");
+        return item.values().stream()
+                .filter(text -> !text.isBlank())
+                .findFirst()
+                .orElse("");
     }
 
     /** Returns the lines in the order in which they are written. */
@@ -112,14 +115,22 @@ public record ComposeView(
         }
         Target target = recipe.target();
         return switch (field) {
-            case "target.volume" -> target.volume() == null ? "" : said("volume", target.volume().value(), 0);
+            case "target.volume" ->
+                target.volume() == null ? "" : said("volume", target.volume().value(), 0);
             case "target.bottles" -> target.millilitres() == null ? "" : said("together", target.millilitres(), 0);
-            case "target.strength" -> target.strength() == null ? "" : said("strength", target.strength().value(), 1);
+            case "target.strength" ->
+                target.strength() == null
+                        ? ""
+                        : said("strength", target.strength().value(), 1);
             case "target.sugar" ->
                 target.sugar() == null
                         ? ""
-                        : said("sugar." + target.sugarBasis().name(), target.sugar().value(), 0);
-            case "target.acidity" -> target.acidity() == null ? "" : said("acidity", target.acidity().value(), 1);
+                        : said(
+                                "sugar." + target.sugarBasis().name(),
+                                target.sugar().value(),
+                                0);
+            case "target.acidity" ->
+                target.acidity() == null ? "" : said("acidity", target.acidity().value(), 1);
             default -> "";
         };
     }

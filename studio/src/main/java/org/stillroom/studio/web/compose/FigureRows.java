@@ -32,7 +32,13 @@ public final class FigureRows {
      * @param usual where recipes of a kind mostly lie, or empty
      */
     public record Row(
-            Figure figure, String value, String unit, String band, @Nullable Band spread, String from, String usual) {
+            Figure figure,
+            String value,
+            String unit,
+            String band,
+            @Nullable Band spread,
+            String from,
+            String usual) {
         public String source() {
             return figure.source().title() + " (" + figure.source().standing().label() + ")";
         }
@@ -107,13 +113,14 @@ public final class FigureRows {
     }
 
     private static String usual(Figure figure, double value) {
-        StartingPoints.@Nullable Of of =
-                switch (figure) {
-                    case STRENGTH -> StartingPoints.Of.STRENGTH;
-                    case SUGAR -> StartingPoints.Of.SUGAR;
-                    default -> null;
-                };
+        StartingPoints.@Nullable Of of = switch (figure) {
+            case STRENGTH -> StartingPoints.Of.STRENGTH;
+            case SUGAR -> StartingPoints.Of.SUGAR;
+            default -> null;
+        };
         StartingPoints.@Nullable Row row = of == null ? null : StartingPoints.matching(of, value);
-        return row == null ? "" : "Usual in " + row.kind() + " liqueurs: " + row.words() + " (common practice, no source).";
+        return row == null
+                ? ""
+                : "Usual in " + row.kind() + " liqueurs: " + row.words() + " (common practice, no source).";
     }
 }

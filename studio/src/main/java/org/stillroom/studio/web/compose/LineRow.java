@@ -11,7 +11,12 @@ import org.stillroom.studio.wording.Words;
  * @param index its place in the form
  * @param measured how it is measured out, or null as long as that is not known
  */
-public record LineRow(int index, String use, String amount, String note, @Nullable MeasuredLine measured) {
+public record LineRow(
+        int index,
+        String use,
+        String amount,
+        String note,
+        @Nullable MeasuredLine measured) {
     private static final String NOT_KNOWN = "–";
 
     public boolean isFree() {
@@ -37,8 +42,9 @@ public record LineRow(int index, String use, String amount, String note, @Nullab
         if (measured == null) {
             return "";
         }
-        String reading =
-                words.units() == UnitSystem.US ? measured.reading().us() : measured.reading().words();
+        String reading = words.units() == UnitSystem.US
+                ? measured.reading().us()
+                : measured.reading().words();
         return words.marked(reading) + ", " + measured.reading().instrument();
     }
 }

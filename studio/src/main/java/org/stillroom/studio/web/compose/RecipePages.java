@@ -174,7 +174,10 @@ final class RecipePages {
         RecipeForm mine = typed(visit);
         RecipeForm merged = visit.field("do").equals("mine")
                 ? mine
-                : new MergeRecipes(base(id, basedOn), mine, room.work().form(room.work().revision(id, theirs)))
+                : new MergeRecipes(
+                                base(id, basedOn),
+                                mine,
+                                room.work().form(room.work().revision(id, theirs)))
                         .merged(chosen(visit));
         save(visit, id, theirs, merged);
     }
@@ -196,11 +199,12 @@ final class RecipePages {
         String id = visit.part("id");
         String title = room.work().head(id).title();
         int number = number(visit.field("revision"));
-        String text = number == 0 ? room.work().text(id) : room.work().revision(id, number).text();
+        String text = number == 0
+                ? room.work().text(id)
+                : room.work().revision(id, number).text();
         visit.context()
                 .contentType("application/yaml; charset=utf-8")
                 .header("Content-Disposition", "attachment; filename=\"" + StageShelf.fileName(title) + "\"")
                 .result(text.getBytes(StandardCharsets.UTF_8));
     }
-
 }

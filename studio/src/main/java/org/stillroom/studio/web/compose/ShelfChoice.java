@@ -22,7 +22,8 @@ final class ShelfChoice {
     }
 
     static ShelfChoice of(Store store) {
-        List<LotOnShelf> all = new ShelfLots(MakersOunce.of(store.settings())).of(store.lots().all());
+        List<LotOnShelf> all =
+                new ShelfLots(MakersOunce.of(store.settings())).of(store.lots().all());
         return new ShelfChoice(all.stream()
                 .filter(lot -> lot.isAvailable() && lot.ingredient() != null)
                 .toList());
@@ -46,7 +47,8 @@ final class ShelfChoice {
         String strength = lot.lot().sheet().fields().getOrDefault("strength", "");
         String left = words.say(
                 "compose.left", words.plain(lot.lot().left()), lot.lot().sheet().unit());
-        return lot.name() + (strength.isEmpty() ? "" : ", " + strength) + (label == null ? "" : ", " + label) + ", " + left;
+        return lot.name() + (strength.isEmpty() ? "" : ", " + strength) + (label == null ? "" : ", " + label) + ", "
+                + left;
     }
 
     /** Returns what was chosen: the id of a lot or the name of a built-in ingredient. */

@@ -37,8 +37,9 @@ final class TryingPages {
         WorkOnRecipe.Work work = room.work().open(visit.part("id"));
         String typed = visit.field("strengths").isBlank() ? USUAL_STRENGTHS : visit.field("strengths");
         Making making = room.composer().answer(work.form()).making();
-        List<Exploration.Row> rows =
-                making == null ? List.of() : Explorations.spirits(making, strengths(typed)).rows();
+        List<Exploration.Row> rows = making == null
+                ? List.of()
+                : Explorations.spirits(making, strengths(typed)).rows();
         visit.page(visit.words().say("compose.whatIf"), ComposeRoom.KEY)
                 .style("compose.css")
                 .show("compose/whatif.jte", Map.of("work", work, "typed", typed, "rows", rows));

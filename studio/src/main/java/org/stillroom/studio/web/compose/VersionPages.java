@@ -42,7 +42,11 @@ final class VersionPages {
                 .style("compose.css")
                 .show(
                         "compose/versions.jte",
-                        Map.of("head", room.work().head(id), "revisions", store.recipes().revisions(id)));
+                        Map.of(
+                                "head",
+                                room.work().head(id),
+                                "revisions",
+                                store.recipes().revisions(id)));
     }
 
     private void compare(Visit visit) {
@@ -54,10 +58,14 @@ final class VersionPages {
                 .show(
                         "compose/compare.jte",
                         Map.of(
-                                "head", room.work().head(id),
-                                "one", one,
-                                "other", other,
-                                "compared", CompareRecipes.of(composed(one), composed(other))));
+                                "head",
+                                room.work().head(id),
+                                "one",
+                                one,
+                                "other",
+                                other,
+                                "compared",
+                                CompareRecipes.of(composed(one), composed(other))));
     }
 
     private Composed composed(Revision revision) {
