@@ -137,7 +137,7 @@ final class Fields {
                                     .map(c -> "“" + c + "”")
                                     .toList()) + ".";
             String question = Shown.quoted(text) + ": " + sentence(ambiguous.question());
-            problems.add("quantity-ambiguous", where, named(key), "ambiguous", question, remedy);
+            problems.ask(where, named(key), question, remedy, ambiguous.choices());
         } else if (understanding instanceof Understanding.Refused<Q> refused) {
             String reason = Shown.quoted(text) + ": " + sentence(refused.reason());
             problems.add("quantity", where, named(key), "cannot be used", reason, such);

@@ -10,6 +10,13 @@ final class FormNames {
     private FormNames() {}
 
     static boolean isKnown(String name) {
+        return name.startsWith(RecipeForm.TAKEN_OUT)
+                ? ITEM.matcher(name.substring(RecipeForm.TAKEN_OUT.length())).matches()
+                        && isOfRecipe(name.substring(RecipeForm.TAKEN_OUT.length()))
+                : isOfRecipe(name);
+    }
+
+    private static boolean isOfRecipe(String name) {
         Matcher item = ITEM.matcher(name);
         if (item.matches()) {
             String key = item.group(3);

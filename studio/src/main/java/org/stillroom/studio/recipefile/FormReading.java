@@ -22,14 +22,16 @@ public record FormReading(@Nullable Recipe recipe, List<At> problems, List<At> n
      * A finding at a field.
      *
      * @param field name of the field, such as "lines.0.amount"; empty for the whole
+     * @param choices texts to choose from that would each be understood; mostly empty
      */
-    public record At(String field, Finding finding) {}
+    public record At(String field, Finding finding, List<String> choices) {
+        public At {
+            choices = List.copyOf(choices);
+        }
+    }
 
     /** Returns the problems at a field. */
-    public List<Finding> problemsAt(String field) {
-        return problems.stream()
-                .filter(at -> at.field().equals(field))
-                .map(At::finding)
-                .toList();
+    public List<At> problemsAt(String field) {
+        return problems.stream().filter(at -> at.field().equals(field)).toList();
     }
 }

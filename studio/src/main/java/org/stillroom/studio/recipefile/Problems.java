@@ -14,8 +14,12 @@ final class Problems {
     /** More than this is not read by anybody; the rest is counted. */
     static final int MOST_TOLD = 100;
 
-    /** A finding and the line that it is told of. */
-    record Told(int line, Finding finding) {}
+    /**
+     * A finding and the line that it is told of.
+     *
+     * @param choices texts to choose from that would each be understood; mostly empty
+     */
+    record Told(int line, Finding finding, List<String> choices) {}
 
     private final Function<Place, String> placeInWords;
 
@@ -43,7 +47,15 @@ final class Problems {
      * @param what the part of the recipe in words, such as "neutral spirit, strength", or empty
      */
     void add(String rule, Place place, String what, String verdict, String message, String remedy) {
-        told.add(new Told(place.line(), Finding.of(rule, Severity.STOP, where(place, what), verdict, message, remedy)));
+        Finding finding = Finding.of(rule, Severity.STOP, where(place, what), verdict, message, remedy);
+        told.add(new Told(place.line(), finding, List.of()));
+    }
+
+    /** Notes that a text has several meanings. */
+    void ask(Place place, String what, String question, String remedy, List<String> choices) {
+        Finding finding =
+                Finding.of("quantity-ambiguous", Severity.STOP, where(place, what), "ambiguous", question, remedy);
+        told.add(new Told(place.line(), finding, choices));
     }
 
     /** Notes what was taken for granted, one sentence; told once for all places. */
@@ -51,10 +63,9 @@ final class Problems {
         if (!assumptions.add(assumption)) {
             return;
         }
-        assumed.add(new Told(
-                place.line(),
-                Finding.of(
-                        "quantity-assumed", Severity.NOTE, where(place, what), "taken for granted", assumption, "")));
+        Finding finding =
+                Finding.of("quantity-assumed", Severity.NOTE, where(place, what), "taken for granted", assumption, "");
+        assumed.add(new Told(place.line(), finding, List.of()));
     }
 
     private String where(Place place, String what) {

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.quantity.QuantityText;
 import org.stillroom.core.quantity.Understanding;
@@ -22,7 +23,11 @@ public final class RecipeForm {
     /** More fields than any recipe has. */
     private static final int MOST_FIELDS = 4000;
 
-    private static final List<String> LISTS = List.of("measures", "ingredients", "lines", "steps");
+    /** Begins the names of the fields of the item that was taken out last. */
+    static final String TAKEN_OUT = "taken-out.";
+
+    /** The keys that hold lists. */
+    public static final List<String> LISTS = List.of("measures", "ingredients", "lines", "steps");
 
     private final Map<String, String> fields;
 
@@ -86,13 +91,8 @@ public final class RecipeForm {
     /** Returns how many items a list has, such as "lines". */
     public int count(String list) {
         int most = -1;
-        String start = list + ".";
         for (String name : fields.keySet()) {
-            if (name.startsWith(start)) {
-                int end = name.indexOf('.', start.length());
-                String number = name.substring(start.length(), end < 0 ? name.length() : end);
-                most = Math.max(most, Integer.parseInt(number));
-            }
+            most = Math.max(most, place(list, name));
         }
         return most + 1;
     }
@@ -112,23 +112,64 @@ public final class RecipeForm {
         return of(changed);
     }
 
-    /** Returns the form without an item of a list; those after it move up. */
+    /** Returns the form without an item of a list; those after it move up. {@link #restored} puts it back. */
     public RecipeForm minus(String list, int index) {
         Map<String, String> changed = new LinkedHashMap<>();
-        String start = list + ".";
         fields.forEach((name, text) -> {
-            if (!name.startsWith(start)) {
-                changed.put(name, text);
-                return;
-            }
-            int end = name.indexOf('.', start.length());
-            int at = Integer.parseInt(name.substring(start.length(), end < 0 ? name.length() : end));
-            if (at != index) {
-                String rest = end < 0 ? "" : name.substring(end);
-                changed.put(start + (at < index ? at : at - 1) + rest, text);
+            int at = place(list, name);
+            if (at == index) {
+                changed.put(TAKEN_OUT + name, text);
+            } else if (!name.startsWith(TAKEN_OUT)) {
+                changed.put(at < index ? name : moved(list, name, at - 1), text);
             }
         });
         return new RecipeForm(changed);
+    }
+
+    /** Returns the item that was taken out last, by the names that its fields had; empty when there is none. */
+    public Map<String, String> takenOut() {
+        Map<String, String> item = new LinkedHashMap<>();
+        fields.forEach((name, text) -> {
+            if (name.startsWith(TAKEN_OUT)) {
+                item.put(name.substring(TAKEN_OUT.length()), text);
+            }
+        });
+        return item;
+    }
+
+    /** Returns the form with the item that was taken out last at its place again. */
+    public RecipeForm restored() {
+        Map<String, String> item = takenOut();
+        if (item.isEmpty()) {
+            return this;
+        }
+        String first = item.keySet().iterator().next();
+        String list = first.substring(0, first.indexOf('.'));
+        int index = place(list, first);
+        Map<String, String> changed = new LinkedHashMap<>();
+        fields.forEach((name, text) -> {
+            int at = place(list, name);
+            if (!name.startsWith(TAKEN_OUT)) {
+                changed.put(at < index ? name : moved(list, name, at + 1), text);
+            }
+        });
+        changed.putAll(item);
+        return new RecipeForm(changed);
+    }
+
+    /** Returns the place of the item of a list that a field belongs to, or -1. */
+    private static int place(String list, String name) {
+        String start = list + ".";
+        if (!name.startsWith(start)) {
+            return -1;
+        }
+        int end = name.indexOf('.', start.length());
+        return Integer.parseInt(name.substring(start.length(), end < 0 ? name.length() : end));
+    }
+
+    private static String moved(String list, String name, int place) {
+        int end = name.indexOf('.', list.length() + 1);
+        return list + "." + place + (end < 0 ? "" : name.substring(end));
     }
 
     /** Returns the form as the text of a recipe file. */
@@ -153,7 +194,8 @@ public final class RecipeForm {
 
     private static List<FormReading.At> at(List<Problems.Told> told, List<String> names) {
         return told.stream()
-                .map(each -> new FormReading.At(each.line() == 0 ? "" : names.get(each.line() - 1), each.finding()))
+                .map(each -> new FormReading.At(
+                        each.line() == 0 ? "" : names.get(each.line() - 1), each.finding(), each.choices()))
                 .toList();
     }
 
@@ -196,22 +238,38 @@ public final class RecipeForm {
         return group;
     }
 
-    private List<Object> items(String list) {
-        List<Object> items = new ArrayList<>();
+    /** Returns which items of a list, by their places in the form, are not empty. */
+    public List<Integer> filled(String list) {
+        List<Integer> filled = new ArrayList<>();
         int count = count(list);
         for (int i = 0; i < count; i++) {
-            String name = list + "." + i;
-            Object item = switch (list) {
-                case "measures" -> measure(name);
-                case "ingredients" -> ingredient(name);
-                case "lines" -> line(name);
-                default -> tidied(typed(name));
-            };
-            if (!item.equals("") && !(item instanceof Map<?, ?> group && group.isEmpty())) {
-                items.add(item);
+            Object item = item(list, i);
+            if (!isEmpty(item)) {
+                filled.add(i);
             }
         }
-        return items;
+        return filled;
+    }
+
+    /** A kind is chosen before anything is typed, so that alone it says nothing. */
+    private static boolean isEmpty(Object item) {
+        return item.equals("")
+                || (item instanceof Map<?, ?> group
+                        && (group.isEmpty() || group.keySet().equals(Set.of("kind"))));
+    }
+
+    private Object item(String list, int index) {
+        String name = list + "." + index;
+        return switch (list) {
+            case "measures" -> measure(name);
+            case "ingredients" -> ingredient(name);
+            case "lines" -> line(name);
+            default -> tidied(typed(name));
+        };
+    }
+
+    private List<Object> items(String list) {
+        return filled(list).stream().map(index -> item(list, index)).toList();
     }
 
     private Map<String, Object> measure(String name) {
@@ -258,7 +316,7 @@ public final class RecipeForm {
     }
 
     /** Returns a tree of texts as nodes whose places are the numbers of their fields. */
-    private static Node node(Object value, String name, List<String> names) {
+    private Node node(Object value, String name, List<String> names) {
         Place place = place(name, names);
         if (value instanceof Map<?, ?> group) {
             List<Node.Entry> entries = new ArrayList<>();
@@ -270,9 +328,11 @@ public final class RecipeForm {
             return new Node.Mapping(entries, false, place);
         }
         if (value instanceof List<?> items) {
+            List<Integer> filled = LISTS.contains(name) ? filled(name) : List.of();
             List<Node> nodes = new ArrayList<>();
             for (int i = 0; i < items.size(); i++) {
-                nodes.add(node(items.get(i), name + "." + i, names));
+                int index = filled.isEmpty() ? i : filled.get(i);
+                nodes.add(node(items.get(i), name + "." + index, names));
             }
             return new Node.Sequence(nodes, place);
         }

@@ -2,7 +2,7 @@ package org.stillroom.studio.usecase.compose;
 
 import java.util.List;
 import org.stillroom.core.quantity.OunceMeaning;
-import org.stillroom.core.recipe.Recipe;
+import org.stillroom.core.recipe.Making;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.recipefile.FormReading;
 import org.stillroom.studio.recipefile.RecipeForm;
@@ -28,20 +28,23 @@ public final class ComposeRecipe {
     /** Returns what comes of a form, however far it has come. */
     public Composed answer(RecipeForm form) {
         FormReading reading = form.read(ounce);
-        Recipe recipe = reading.recipe();
-        if (recipe == null) {
-            return new Composed(form, reading, null, List.of(), List.of());
+        if (reading.recipe() == null) {
+            return new Composed(form, reading, null, null, List.of(), List.of());
         }
-        StageShelf.Found found = stages.making(recipe);
+        StageShelf.Found found = stages.making(reading.recipe());
         if (found.making() == null) {
-            return new Composed(form, reading, null, found.problems(), List.of());
+            return new Composed(form, reading, null, null, found.problems(), List.of());
         }
+        return planned(form, reading, found.making());
+    }
+
+    private static Composed planned(RecipeForm form, FormReading reading, Making making) {
         Workings.Written workings = new Workings.Written();
-        PlanRecipe.Outcome outcome = PlanRecipe.answer(found.making(), null, workings);
+        PlanRecipe.Outcome outcome = PlanRecipe.answer(making, null, workings);
         if (outcome instanceof PlanRecipe.Outcome.Refused refused) {
-            return new Composed(form, reading, null, refused.problems(), List.of());
+            return new Composed(form, reading, making, null, refused.problems(), List.of());
         }
         WorkedPlan worked = ((PlanRecipe.Outcome.Worked) outcome).plan();
-        return new Composed(form, reading, worked, List.of(), workings.steps());
+        return new Composed(form, reading, making, worked, List.of(), workings.steps());
     }
 }

@@ -16,13 +16,15 @@ import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.studio.recipefile.RecipeReader;
 import org.stillroom.studio.recipefile.RecipeReading;
+import org.stillroom.studio.store.RecipeHead;
 import org.stillroom.studio.store.Recipes;
 import org.stillroom.studio.store.Revision;
 
 /**
  * Finds the recipes that others take "from" among the recipes of the studio.
  *
- * <p>A name finds the recipe whose file it would be: {@link #fileName} of its title, in whatever folder.
+ * <p>A recipe is meant by its title, by {@link #fileName} of it in whatever folder, or by the name of the file that it was brought
+ * in from, which is the note of its first revision.
  */
 public final class StageShelf {
     /** The longest chain of recipes that come from each other, as in files. */
@@ -68,46 +70,69 @@ public final class StageShelf {
         Map<String, Making> stages = new LinkedHashMap<>();
         for (Ingredient ingredient : recipe.ingredients()) {
             String from = ingredient.from();
-            if (from == null) {
-                continue;
+            if (from != null) {
+                Making stage = stage(ingredient.name(), from, problems, chain);
+                if (stage != null) {
+                    stages.put(from, stage);
+                }
             }
-            if (chain.contains(from) || chain.size() >= LONGEST_CHAIN) {
-                problems.add(Finding.of(
-                        "recipe-circle",
-                        Severity.STOP,
-                        ingredient.name() + ", from",
-                        "a circle",
-                        "Recipes come from each other in a circle by way of " + from + ".",
-                        "Take one of the “from” out of the circle."));
-                continue;
-            }
-            Optional<Recipe> source = source(from);
-            if (source.isEmpty()) {
-                problems.add(Finding.of(
-                        "recipe-not-found",
-                        Severity.STOP,
-                        ingredient.name() + ", from",
-                        "not found",
-                        "No recipe of this studio would be the file " + from + ".",
-                        "Import that file too, or give the ingredient's own figures instead of “from”."));
-                continue;
-            }
-            List<String> longer = new ArrayList<>(chain);
-            longer.add(from);
-            stages.put(from, making(source.orElseThrow(), problems, longer));
         }
         return new Making(recipe, stages);
+    }
+
+    private @Nullable Making stage(String ingredient, String from, List<Finding> problems, List<String> chain) {
+        if (chain.contains(from) || chain.size() >= LONGEST_CHAIN) {
+            problems.add(inACircle(ingredient, from));
+            return null;
+        }
+        Optional<Recipe> source = source(from);
+        if (source.isEmpty()) {
+            problems.add(notFound(ingredient, from));
+            return null;
+        }
+        List<String> longer = new ArrayList<>(chain);
+        longer.add(from);
+        return making(source.orElseThrow(), problems, longer);
+    }
+
+    private static Finding inACircle(String ingredient, String from) {
+        return Finding.of(
+                "recipe-circle",
+                Severity.STOP,
+                ingredient + ", from",
+                "a circle",
+                "Recipes come from each other in a circle by way of “" + from + "”.",
+                "Take one of the “from” out of the circle.");
+    }
+
+    private static Finding notFound(String ingredient, String from) {
+        return Finding.of(
+                "recipe-not-found",
+                Severity.STOP,
+                ingredient + ", from",
+                "not found",
+                "No recipe of this studio is “" + from + "”.",
+                "Bring that recipe in too, write the name of one that is here, or give the ingredient's own figures.");
     }
 
     private Optional<Recipe> source(String from) {
         String wanted = from.substring(from.lastIndexOf('/') + 1);
         return recipes.heads(false).stream()
-                .filter(head -> fileName(head.title()).equals(wanted))
-                .flatMap(head -> recipes.latest(head.id()).stream())
+                .filter(head -> head.revision() > 0 && isMeant(head, wanted))
+                .findFirst()
+                .flatMap(head -> recipes.latest(head.id()))
                 .map(Revision::text)
                 .map(new RecipeReader(ounce)::read)
                 .filter(RecipeReading.Understood.class::isInstance)
-                .map(reading -> ((RecipeReading.Understood) reading).recipe())
-                .findFirst();
+                .map(reading -> ((RecipeReading.Understood) reading).recipe());
+    }
+
+    private boolean isMeant(RecipeHead head, String wanted) {
+        return head.title().equalsIgnoreCase(wanted)
+                || fileName(head.title()).equals(wanted)
+                || recipes.revision(head.id(), 1)
+                        .map(Revision::note)
+                        .filter(wanted::equals)
+                        .isPresent();
     }
 }

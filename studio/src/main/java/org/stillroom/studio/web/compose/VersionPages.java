@@ -1,14 +1,11 @@
 package org.stillroom.studio.web.compose;
 
 import java.util.Map;
-import java.util.NoSuchElementException;
 import org.stillroom.studio.store.HistoryEntry;
-import org.stillroom.studio.store.RecipeHead;
 import org.stillroom.studio.store.Revision;
-import org.stillroom.studio.store.Saving;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.compose.CompareRecipes;
-import org.stillroom.studio.usecase.compose.ComposeRecipe;
+import org.stillroom.studio.usecase.compose.Composed;
 import org.stillroom.studio.web.frame.Doors;
 import org.stillroom.studio.web.frame.Visit;
 
@@ -39,73 +36,53 @@ final class VersionPages {
                 .post("/compose/{id}/bring-back", this::bringBack);
     }
 
-    private RecipeHead requireHead(String id) {
-        return store.recipes().head(id).orElseThrow(() -> new NoSuchElementException("There is no recipe " + id + "."));
-    }
-
     private void list(Visit visit) {
         String id = visit.part("id");
-        visit.page(visit.words().say("compose.versionsTitle"), "compose")
+        visit.page(visit.words().say("compose.versionsTitle"), ComposeRoom.KEY)
                 .style("compose.css")
                 .show(
                         "compose/versions.jte",
                         Map.of(
                                 "head",
-                                requireHead(id),
+                                room.work().head(id),
                                 "revisions",
                                 store.recipes().revisions(id)));
     }
 
     private void compare(Visit visit) {
         String id = visit.part("id");
-        Revision one = revision(id, visit.field("one"));
-        Revision other = revision(id, visit.field("other"));
-        ComposeRecipe composer = room.composer();
-        visit.page(visit.words().say("compose.compareTitle"), "compose")
+        Revision one = room.work().revision(id, RecipePages.number(visit.field("one")));
+        Revision other = room.work().revision(id, RecipePages.number(visit.field("other")));
+        visit.page(visit.words().say("compose.compareTitle"), ComposeRoom.KEY)
                 .style("compose.css")
                 .show(
                         "compose/compare.jte",
                         Map.of(
                                 "head",
-                                requireHead(id),
+                                room.work().head(id),
                                 "one",
                                 one,
                                 "other",
                                 other,
                                 "compared",
-                                CompareRecipes.of(composer.answer(room.form(one)), composer.answer(room.form(other)))));
+                                CompareRecipes.of(composed(one), composed(other))));
     }
 
-    private Revision revision(String id, String number) {
-        int wanted = number.matches("\\d{1,9}") ? Integer.parseInt(number) : 0;
-        return store.recipes()
-                .revision(id, wanted)
-                .orElseThrow(() -> new NoSuchElementException("There is no revision " + number + " of this recipe."));
+    private Composed composed(Revision revision) {
+        return room.composer().answer(room.work().form(revision));
     }
 
-    /** Makes an earlier revision the latest again, as a new one. */
     private void restore(Visit visit) {
         String id = visit.part("id");
-        Revision earlier = revision(id, visit.field("revision"));
-        String note = visit.words().say("compose.restoredNote", "" + earlier.number());
-        Saving saving = store.recipes()
-                .save(id, requireHead(id).revision(), earlier.title(), earlier.text(), note, visit.request());
-        if (saving instanceof Saving.Saved) {
-            visit.goOn("/compose/" + id + "?saved=yes");
-        } else {
-            throw new IllegalStateException(visit.words().say("compose.overtakenTitle"));
-        }
+        int number = RecipePages.number(visit.field("revision"));
+        room.work().restore(id, number, visit.words().say("compose.restoredNote", "" + number), visit.request());
+        visit.goOn("/compose/" + id + "?saved=yes");
     }
 
     private void duplicate(Visit visit) {
-        Revision latest = store.recipes()
-                .latest(visit.part("id"))
-                .orElseThrow(() -> new NoSuchElementException("Save the recipe first; then it can be copied."));
-        String title = visit.words().say("compose.copyOf", latest.title());
-        String id = store.recipes().create(title, visit.request());
-        String text = room.form(latest).with("title", title).text();
-        store.recipes().save(id, 0, title, text, null, visit.request() + "/save");
-        visit.goOn("/compose/" + id);
+        String id = visit.part("id");
+        String title = visit.words().say("compose.copyOf", room.work().head(id).title());
+        visit.goOn("/compose/" + room.work().copy(id, title, visit.request()));
     }
 
     private void remove(Visit visit) {
