@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import org.stillroom.core.recipe.Making;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.studio.answer.desk.Objections;
 import org.stillroom.studio.answer.desk.PlanWishes;
 import org.stillroom.studio.usecase.OpenRecipe;
 import org.stillroom.studio.usecase.PlanRecipe;
@@ -28,8 +29,9 @@ final class PlanCommand extends Subcommand {
 
     @Override
     protected Answer answer(Workings workings) {
-        Units shown = units();
-        PlanWishes wished = PlanWishes.of(wishes.typed(), Dashes.TWO);
+        Objections objections = new Objections();
+        Units shown = units(objections);
+        PlanWishes wished = PlanWishes.of(wishes.typed(), Dashes.TWO, objections);
         OpenRecipe.Outcome.Opened opened = open();
         Making making = PlanRecipe.making(opened.recipe());
         return new PlanAnswer(wished.answer(making, opened.notes(), workings), shown);
@@ -46,12 +48,13 @@ final class PlanCommand extends Subcommand {
         return (OpenRecipe.Outcome.Opened) outcome;
     }
 
-    private Units units() {
+    private Units units(Objections objections) {
         for (Units each : Units.values()) {
             if (each.name().equals(units.toUpperCase(Locale.ROOT))) {
                 return each;
             }
         }
-        throw Refusal.wrongInput("--units", "\"" + units + "\" is not known here.", "Write metric or us.");
+        objections.object("--units", "\"" + units + "\" is not known here.", "Write metric or us.");
+        return Units.METRIC;
     }
 }

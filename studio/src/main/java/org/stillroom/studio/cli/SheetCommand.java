@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.answer.Fields;
 import org.stillroom.studio.answer.FindingFields;
+import org.stillroom.studio.answer.desk.Objections;
 import org.stillroom.studio.answer.desk.PlanWishes;
 import org.stillroom.studio.recipefile.StagedRecipe;
 import org.stillroom.studio.sheet.DaySheet;
@@ -52,7 +53,7 @@ final class SheetCommand extends Subcommand {
     @Override
     protected Answer answer(Workings workings) {
         SheetOptions options = options();
-        PlanWishes wished = PlanWishes.of(wishes.typed(), Dashes.TWO);
+        PlanWishes wished = PlanWishes.of(wishes.typed(), Dashes.TWO, new Objections());
         WorkedPlan worked = wished.answer(PlanRecipe.making(opened()), List.of(), workings)
                 .worked();
         if (out == null) {

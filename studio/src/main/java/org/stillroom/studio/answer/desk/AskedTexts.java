@@ -31,7 +31,7 @@ final class AskedTexts {
 
     private final Map<String, List<String>> typed;
     private final Manner manner;
-    private final Objections objections = new Objections();
+    private final Objections objections;
     private final List<Finding> assumed = new ArrayList<>();
 
     /**
@@ -40,8 +40,9 @@ final class AskedTexts {
      * @param parts what the question takes; the usual text stands for what was left out
      * @param typed texts by the names of their parts
      * @param manner how whoever asks writes parts
+     * @param objections takes what is wrong, and may hold some already
      */
-    AskedTexts(List<Part> parts, Map<String, List<String>> typed, Manner manner) {
+    AskedTexts(List<Part> parts, Map<String, List<String>> typed, Manner manner, Objections objections) {
         Map<String, List<String>> all = new LinkedHashMap<>(typed);
         for (Part part : parts) {
             if (part.usual() != null) {
@@ -50,6 +51,7 @@ final class AskedTexts {
         }
         this.typed = Collections.unmodifiableMap(all);
         this.manner = manner;
+        this.objections = objections;
     }
 
     /** Returns the text of a part, or null when it was left out. */

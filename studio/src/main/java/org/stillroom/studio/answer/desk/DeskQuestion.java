@@ -35,7 +35,7 @@ public abstract class DeskQuestion {
      * @throws WrongInput when it cannot be answered because of what was typed
      */
     public final Told answer(Map<String, List<String>> typed, Manner manner, Workings workings) {
-        AskedTexts asked = new AskedTexts(parts(), typed, manner);
+        AskedTexts asked = new AskedTexts(parts(), typed, manner, new Objections());
         try {
             Told told = tell(asked, workings);
             asked.assumed().forEach(told::finding);

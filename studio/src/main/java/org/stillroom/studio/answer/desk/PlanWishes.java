@@ -53,10 +53,11 @@ public final class PlanWishes {
      * Returns what is wished for.
      *
      * @param typed texts by the names of {@link #PARTS}
-     * @throws WrongInput when it cannot be understood
+     * @param objections what is wrong already with the rest that was typed
+     * @throws WrongInput when it cannot be understood, or anything else was wrong
      */
-    public static PlanWishes of(Map<String, List<String>> typed, Manner manner) {
-        return new PlanWishes(new AskedTexts(PARTS, typed, manner));
+    public static PlanWishes of(Map<String, List<String>> typed, Manner manner, Objections objections) {
+        return new PlanWishes(new AskedTexts(PARTS, typed, manner, objections));
     }
 
     private static List<AlcoholByVolume> strengths(AskedTexts asked) {
