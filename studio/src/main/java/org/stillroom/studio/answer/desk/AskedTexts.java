@@ -52,6 +52,9 @@ final class AskedTexts {
         this.typed = Collections.unmodifiableMap(all);
         this.manner = manner;
         this.objections = objections;
+        parts.stream()
+                .filter(part -> part.isRequired() && !has(part.name()))
+                .forEach(part -> object(part.name(), "it is missing.", "Give " + part.description() + "."));
     }
 
     /** Returns the text of a part, or null when it was left out. */
