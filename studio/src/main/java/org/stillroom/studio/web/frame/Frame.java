@@ -33,6 +33,7 @@ public final class Frame {
 
     PageFrame of(Context context, Words words, String title, String room, List<String> styles, List<String> scripts) {
         List<PageFrame.Entry> entries = rooms.stream()
+                .filter(Room::isInNavigation)
                 .map(each -> new PageFrame.Entry(
                         each.key(), each.path(), words.say("frame." + each.key()), each.state(words)))
                 .toList();
