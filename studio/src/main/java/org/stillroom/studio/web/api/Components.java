@@ -26,6 +26,8 @@ final class Components {
         all.put("Figures", figures());
         all.putAll(RecipeOperations.components());
         all.putAll(LotOperations.components());
+        all.putAll(InstrumentOperations.components());
+        all.putAll(MakeComponents.all());
         all.putAll(HistoryOperations.components());
         return all;
     }

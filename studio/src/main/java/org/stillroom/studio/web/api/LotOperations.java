@@ -14,12 +14,12 @@ import org.stillroom.core.reference.Finding;
 import org.stillroom.studio.answer.Fields;
 import org.stillroom.studio.recipefile.SheetProblem;
 import org.stillroom.studio.recipefile.SheetReading;
+import org.stillroom.studio.shelffile.LotKeys;
 import org.stillroom.studio.store.Changing;
 import org.stillroom.studio.store.Lot;
 import org.stillroom.studio.store.LotSheet;
 import org.stillroom.studio.store.Lots;
 import org.stillroom.studio.store.Lots.NewLot;
-import org.stillroom.studio.usecase.shelf.LotKeys;
 import org.stillroom.studio.usecase.shelf.ReadLot;
 import org.stillroom.studio.usecase.shelf.ShelfLots;
 import org.stillroom.studio.usecase.shelf.Stock;
@@ -181,7 +181,8 @@ final class LotOperations {
         return understood(ReadLot.answer(typed, texts.ounce()));
     }
 
-    private static <T> T understood(SheetReading<T> reading) {
+    /** Returns what was read; refuses what is wrong with it. */
+    static <T> T understood(SheetReading<T> reading) {
         if (reading instanceof SheetReading.Refused<T> refused) {
             List<Finding> findings =
                     refused.problems().stream().map(SheetProblem::finding).toList();

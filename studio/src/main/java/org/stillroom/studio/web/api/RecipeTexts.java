@@ -8,6 +8,8 @@ import org.stillroom.core.reference.Finding;
 import org.stillroom.studio.recipefile.RecipeReader;
 import org.stillroom.studio.recipefile.RecipeReading;
 import org.stillroom.studio.store.Store;
+import org.stillroom.studio.usecase.compose.StageShelf;
+import org.stillroom.studio.usecase.shelf.MakersOunce;
 
 /** Reads recipes that other programs send, as the studio understands them. */
 final class RecipeTexts {
@@ -38,15 +40,17 @@ final class RecipeTexts {
         return (RecipeReading.Understood) reading;
     }
 
-    /** Returns the recipe of a text with the recipes that it comes from. */
+    /** Returns the recipe of a text with the recipes of the studio that it comes from. */
     Found read(String text) {
         RecipeReading.Understood understood = understood(text);
-        return new Found(Making.alone(understood.recipe()), understood.notes());
+        StageShelf.Found found = new StageShelf(store.recipes(), ounce()).making(understood.recipe());
+        if (found.making() == null) {
+            throw new Refused(Refused.IMPOSSIBLE, found.problems());
+        }
+        return new Found(found.making(), understood.notes());
     }
 
     OunceMeaning ounce() {
-        return store.settings().value("ounce").filter("bar"::equals).isPresent()
-                ? OunceMeaning.THIRTY_MILLILITRES
-                : OunceMeaning.US_FLUID;
+        return MakersOunce.of(store.settings());
     }
 }
