@@ -4,6 +4,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.stillroom.core.liquid.Figure;
+import org.stillroom.studio.recipefile.RecipeSchema;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
 
 /** The schemas that several operations share. */
 final class Components {
@@ -68,11 +71,12 @@ final class Components {
                         Schemas.ref("RecipeObject")));
     }
 
-    private static Map<String, Object> recipeObject() {
-        Map<String, Object> schema = Schemas.of(
-                "object",
-                "a recipe by the keys of the recipe file (docs/recipe-file.md, whose schema is stillroom-recipe.schema.json)");
-        schema.put("required", List.of("stillroom", "title", "lines"));
+    /** Returns the published schema of recipe files, its inner references set on the place where it stands here. */
+    private static Object recipeObject() {
+        String here = RecipeSchema.json().replace("\"#/$defs/", "\"#/components/schemas/RecipeObject/$defs/");
+        ObjectNode schema = JsonMapper.shared().readTree(here).asObject();
+        schema.remove("$schema");
+        schema.remove("$id");
         return schema;
     }
 

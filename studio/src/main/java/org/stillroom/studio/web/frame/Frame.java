@@ -25,10 +25,18 @@ public final class Frame {
     }
 
     private Words words(Context context) {
-        Map<String, String> settled = store.settings().all();
+        Map<String, String> settled = settled();
         Language language = Language.of(settled.getOrDefault("language", ""))
                 .orElseGet(() -> Language.wanted(context.header("Accept-Language")));
         return new Words(language, UnitSystem.named(settled.getOrDefault("units", "")));
+    }
+
+    private Map<String, String> settled() {
+        try {
+            return store.settings().all();
+        } catch (RuntimeException away) { // that the store does not answer must still be said
+            return Map.of();
+        }
     }
 
     PageFrame of(Context context, Words words, String title, String room, List<String> styles, List<String> scripts) {

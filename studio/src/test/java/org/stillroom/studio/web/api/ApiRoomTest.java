@@ -22,13 +22,12 @@ class ApiRoomTest {
             + "target: {volume: 700 ml, strength: 30 %}\nlines:\n"
             + "  - {use: spirit 96 % vol, amount: free}\n  - {use: water, amount: free}\n";
 
-    @TempDir
     private Path dir;
-
     private OtherProgram program;
 
     @BeforeAll
-    void open() {
+    void open(@TempDir Path folder) {
+        dir = folder;
         program = new OtherProgram(dir);
     }
 
