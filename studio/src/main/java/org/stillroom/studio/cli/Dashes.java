@@ -15,6 +15,8 @@ enum Dashes implements Manner {
 
     @Override
     public String write(List<Given> given) {
-        return given.stream().map(each -> name(each.part()) + " " + each.value()).collect(Collectors.joining(" "));
+        return given.stream()
+                .map(each -> name(each.part()) + " " + each.value())
+                .collect(Collectors.joining(" "));
     }
 }

@@ -65,8 +65,8 @@ class SameAnswersTest {
         StringBuilder line = new StringBuilder(question.name());
         for (Manner.Given given : question.example()) {
             line.append(" --").append(given.part()).append(' ').append(given.value());
-            boolean repeated = question.parts().stream()
-                    .anyMatch(part -> part.name().equals(given.part()) && part.isRepeated());
+            boolean repeated =
+                    question.parts().stream().anyMatch(part -> part.name().equals(given.part()) && part.isRepeated());
             if (repeated) {
                 body.withArray(given.part()).add(given.value());
             } else {
@@ -84,11 +84,11 @@ class SameAnswersTest {
         JsonNode liquid = JSON.readTree("{\"ethanol\": \"300g\", \"water\": \"600g\", \"solids\": \"3g\","
                 + " \"oil\": {\"limonene\": \"0.4g\"}, \"temperature\": \"15C\"}");
         assertThat(asked("/liquid", liquid))
-                .isEqualTo(Desk.ask(
-                                "liquid --ethanol 300g --water 600g --solids 3g --oil limonene=0.4g --temperature 15C")
-                        .json());
-        JsonNode weighed = JSON.readTree(
-                "{\"mass\": \"474g\", \"flask\": \"500ml\", \"in_air\": true, \"temperature\": \"20C\"}");
+                .isEqualTo(
+                        Desk.ask("liquid --ethanol 300g --water 600g --solids 3g --oil limonene=0.4g --temperature 15C")
+                                .json());
+        JsonNode weighed =
+                JSON.readTree("{\"mass\": \"474g\", \"flask\": \"500ml\", \"in_air\": true, \"temperature\": \"20C\"}");
         assertThat(asked("/strength", weighed))
                 .isEqualTo(Desk.ask("strength --mass 474g --flask 500ml --in-air --temperature 20C")
                         .json());
@@ -98,7 +98,8 @@ class SameAnswersTest {
     static Stream<Path> recipes() throws Exception {
         List<Path> alone = new ArrayList<>();
         try (Stream<Path> files = Files.list(Path.of("..", "examples"))) {
-            for (Path file : files.filter(each -> each.toString().endsWith(".yaml")).toList()) {
+            for (Path file :
+                    files.filter(each -> each.toString().endsWith(".yaml")).toList()) {
                 if (!Files.readString(file).contains("from:")) {
                     alone.add(file);
                 }

@@ -10,13 +10,7 @@ import org.stillroom.studio.usecase.BlendSpirits.Found;
 final class Blended {
     /** Keys of its figures; the first two only where something was to be added. */
     static final List<String> FIGURES = List.of(
-            "added_ml",
-            "added_g",
-            "final_volume_ml",
-            "mass_g",
-            "strength_vol_percent",
-            "contraction_ml",
-            "warming_c");
+            "added_ml", "added_g", "final_volume_ml", "mass_g", "strength_vol_percent", "contraction_ml", "warming_c");
 
     private Blended() {}
 

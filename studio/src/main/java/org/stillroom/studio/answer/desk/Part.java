@@ -10,7 +10,8 @@ import org.jspecify.annotations.Nullable;
  * @param usual the text that stands for it when it is left out, or null
  * @param form how often and how it is given
  */
-public record Part(String name, String description, @Nullable String usual, Form form) {
+public record Part(
+        String name, String description, @Nullable String usual, Form form) {
     /** How a part is given. */
     public enum Form {
         /** One text, which must not be left out. */

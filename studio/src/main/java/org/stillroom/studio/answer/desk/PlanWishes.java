@@ -43,7 +43,8 @@ public final class PlanWishes {
         this.asked = asked;
         Optional<Volume> volume = asked.read("makes", TEXT::volume);
         volume.filter(wanted -> wanted.millilitres() == 0.0)
-                .ifPresent(none -> asked.object("makes", "nothing is to be made.", "Write a volume above 0, such as 3L."));
+                .ifPresent(
+                        none -> asked.object("makes", "nothing is to be made.", "Write a volume above 0, such as 3L."));
         this.makes = volume.orElse(null);
         this.strengths = strengths(asked);
         asked.refuseIfAnyWrong();

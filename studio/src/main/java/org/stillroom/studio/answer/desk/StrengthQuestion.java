@@ -47,11 +47,7 @@ final class StrengthQuestion extends DeskQuestion {
                         "temperature that the hydrometer is marked for: 20C, 15C or 60F (default: 20C; proof 60F)"),
                 Part.text("mass", "weight of the liquid alone, such as 474g; needs the volume of its flask"),
                 Part.text("flask", "volume that was weighed, such as 500ml"),
-                new Part(
-                        "in-air",
-                        "the weight is as a scale shows it: put it right for the air",
-                        null,
-                        Part.Form.FLAG),
+                new Part("in-air", "the weight is as a scale shows it: put it right for the air", null, Part.Form.FLAG),
                 Part.text("temperature", "of the liquid when measured, −20 to 40 °C"),
                 Part.usual("sugar", "0g/L", "sucrose in it"));
     }
@@ -110,8 +106,7 @@ final class StrengthQuestion extends DeskQuestion {
     private static Optional<Strength> stem(AskedTexts asked) {
         Optional<VolumeBasis> marked = asked.read("reference", AskedTexts::basisOf);
         if (asked.has("reference") && !asked.has("hydrometer")) {
-            asked.object(
-                    "reference", "only a hydrometer has one.", "Leave " + asked.name("reference") + " out.");
+            asked.object("reference", "only a hydrometer has one.", "Leave " + asked.name("reference") + " out.");
         }
         Optional<Strength> stem = asked.strength("hydrometer", marked.orElse(VolumeBasis.AT_20C));
         stem.ifPresent(strength -> marked.ifPresent(basis -> refuseOtherBasis(asked, strength, basis)));

@@ -111,9 +111,8 @@ final class SyrupQuestion extends DeskQuestion {
 
     private static Optional<MakeSyrup.Way> byParts(AskedTexts asked) {
         Optional<Ratio> ratio = asked.read("parts", TEXT::ratio);
-        Optional<By> measured = asked.has("by")
-                ? asked.choice("by", List.of(By.values()), SyrupQuestion::word)
-                : Optional.of(By.MASS);
+        Optional<By> measured =
+                asked.has("by") ? asked.choice("by", List.of(By.values()), SyrupQuestion::word) : Optional.of(By.MASS);
         return ratio.flatMap(r -> measured.map(m -> switch (m) {
             case MASS -> new MakeSyrup.ByPartsOfMass(r);
             case VOLUME -> new MakeSyrup.ByPartsOfVolume(r);

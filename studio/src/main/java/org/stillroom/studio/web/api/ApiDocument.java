@@ -91,14 +91,19 @@ final class ApiDocument {
         operation
                 .partsOfPath()
                 .forEach(part -> parameters.add(parameter(part, "path", part + " as its list names it", true)));
-        operation.queries().forEach(query -> parameters.add(parameter(query.name(), "query", query.description(), false)));
+        operation
+                .queries()
+                .forEach(query -> parameters.add(parameter(query.name(), "query", query.description(), false)));
         if (operation.changes()) {
-            parameters.add(parameter(
-                    "Idempotency-Key", "header", "name of this wish; sent again, it is done once", false));
+            parameters.add(
+                    parameter("Idempotency-Key", "header", "name of this wish; sent again, it is done once", false));
         }
         if (operation.versionKey() != null) {
             parameters.add(parameter(
-                    "If-Match", "header", "ETag of what the change is based on, in place of the key of the body", false));
+                    "If-Match",
+                    "header",
+                    "ETag of what the change is based on, in place of the key of the body",
+                    false));
         }
         return parameters;
     }
@@ -125,8 +130,10 @@ final class ApiDocument {
         responses.put(
                 "200",
                 Map.of(
-                        "description", "done",
-                        "content", Map.of(operation.answerType(), Map.of("schema", operation.answers()))));
+                        "description",
+                        "done",
+                        "content",
+                        Map.of(operation.answerType(), Map.of("schema", operation.answers()))));
         if (!operation.takes().isEmpty()) {
             responses.put("400", refused("the body is not readable, or has a key that is not known"));
             responses.put("413", refused("the body has more than 1 MB"));
@@ -146,9 +153,6 @@ final class ApiDocument {
 
     private static Map<String, Object> refused(String description) {
         return Map.of(
-                "description",
-                description,
-                "content",
-                Map.of(Reply.JSON, Map.of("schema", Schemas.ref("Refusal"))));
+                "description", description, "content", Map.of(Reply.JSON, Map.of("schema", Schemas.ref("Refusal"))));
     }
 }

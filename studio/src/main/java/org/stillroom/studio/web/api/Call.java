@@ -110,10 +110,12 @@ final class Call {
 
     private static String text(byte[] bytes) {
         try {
-            return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
         } catch (CharacterCodingException noText) {
-            throw new Refused(
-                    Refused.UNREADABLE, "encoding", "", "The body is not UTF-8 text.", "Send it as UTF-8.");
+            throw new Refused(Refused.UNREADABLE, "encoding", "", "The body is not UTF-8 text.", "Send it as UTF-8.");
         }
     }
 }

@@ -83,8 +83,7 @@ final class Components {
     private static Map<String, Object> figures() {
         Schemas.Group group = Schemas.group();
         for (Figure figure : Figure.values()) {
-            group.with(
-                    figure.key(), Schemas.orNull(Schemas.number(figure.label() + ", " + figure.unit())));
+            group.with(figure.key(), Schemas.orNull(Schemas.number(figure.label() + ", " + figure.unit())));
         }
         return group.schema();
     }

@@ -43,8 +43,9 @@ final class HistoryOperations {
         String subject = call.query("subject");
         String before = call.query("before");
         long from = before.matches("\\d{1,18}") ? Long.parseLong(before) : Long.MAX_VALUE;
-        List<HistoryEntry> entries =
-                subject.isEmpty() ? store.history().latest(from, MOST) : store.history().of(subject);
+        List<HistoryEntry> entries = subject.isEmpty()
+                ? store.history().latest(from, MOST)
+                : store.history().of(subject);
         return Reply.of(new Fields()
                 .put("entries", entries.stream().map(HistoryOperations::entry).toList()));
     }

@@ -41,7 +41,12 @@ final class InstrumentOperations {
                 Operation.of(POST, "/instruments", "add_instrument", "Adds an instrument or an empty jar.", this::add)
                         .takes(sheet().schema(), SCALE)
                         .answers(one),
-                Operation.of(GET, "/instruments/{instrument}", "instrument", "One instrument.", call -> shown(one(call)))
+                Operation.of(
+                                GET,
+                                "/instruments/{instrument}",
+                                "instrument",
+                                "One instrument.",
+                                call -> shown(one(call)))
                         .answers(one),
                 Operation.of(
                                 PUT,
@@ -52,7 +57,8 @@ final class InstrumentOperations {
                         .takes(
                                 sheet().maybe(
                                                 VERSION,
-                                                Schemas.count("that the change is based on, where If-Match is not sent"))
+                                                Schemas.count(
+                                                        "that the change is based on, where If-Match is not sent"))
                                         .schema(),
                                 SCALE)
                         .basedOn(VERSION)
@@ -62,7 +68,8 @@ final class InstrumentOperations {
                                 "/instruments/{instrument}",
                                 "remove_instrument",
                                 "Takes an instrument away; its answer names the entry that brings it back.",
-                                call -> RecipeOperations.done(instruments.remove(one(call).id(), call.request())))
+                                call -> RecipeOperations.done(
+                                        instruments.remove(one(call).id(), call.request())))
                         .answers(Schemas.ref("Done")),
                 Operation.of(
                                 POST,
@@ -76,9 +83,7 @@ final class InstrumentOperations {
 
     private Instrument one(Call call) {
         String id = call.part("instrument");
-        return instruments
-                .instrument(id)
-                .orElseThrow(() -> Refused.notFound("There is no instrument \"" + id + "\"."));
+        return instruments.instrument(id).orElseThrow(() -> Refused.notFound("There is no instrument \"" + id + "\"."));
     }
 
     private static Reply shown(Instrument instrument) {
@@ -143,7 +148,9 @@ final class InstrumentOperations {
         return Schemas.group()
                 .with("name", Schemas.text(""))
                 .with("kind", Schemas.text("as under measures in a recipe file, or jar"))
-                .maybe("fields", Schemas.named(Schemas.typed(""), "marks, tolerance, holds, sizes; of a jar tare and holds"))
+                .maybe(
+                        "fields",
+                        Schemas.named(Schemas.typed(""), "marks, tolerance, holds, sizes; of a jar tare and holds"))
                 .maybe("note", Schemas.text(""));
     }
 

@@ -42,8 +42,7 @@ final class LotOperations {
 
     List<Operation> all() {
         Map<String, Object> one = Schemas.ref("Lot");
-        Map<String, Object> many =
-                Schemas.group().with(LOTS, Schemas.list(one)).schema();
+        Map<String, Object> many = Schemas.group().with(LOTS, Schemas.list(one)).schema();
         Map<String, Object> done = Schemas.ref("Done");
         return List.of(
                 Operation.of(GET, "/lots", "lots", "Every lot on the shelf, by name.", this::list)
@@ -64,12 +63,19 @@ final class LotOperations {
                                 "Writes the sheet of a lot anew; how much is in it changes by weighing or by measuring.",
                                 this::change)
                         .takes(
-                                sheet().maybe(VERSION, Schemas.count("that the change is based on, where If-Match is not sent"))
+                                sheet().maybe(
+                                                VERSION,
+                                                Schemas.count(
+                                                        "that the change is based on, where If-Match is not sent"))
                                         .schema(),
                                 LOT)
                         .basedOn(VERSION)
                         .answers(one),
-                Operation.of(DELETE, "/lots/{lot}", "remove_lot", "Takes a lot off the shelf; an undo puts it back.",
+                Operation.of(
+                                DELETE,
+                                "/lots/{lot}",
+                                "remove_lot",
+                                "Takes a lot off the shelf; an undo puts it back.",
                                 call -> RecipeOperations.done(lots.remove(call.part("lot"), call.request())))
                         .answers(done),
                 Operation.of(
@@ -81,7 +87,9 @@ final class LotOperations {
                         .takes(
                                 Schemas.group()
                                         .with("reading", Schemas.typed("weight of the vessel with what is in it"))
-                                        .maybe("tare", Schemas.typed("weight of the empty vessel, if its sheet does not say"))
+                                        .maybe(
+                                                "tare",
+                                                Schemas.typed("weight of the empty vessel, if its sheet does not say"))
                                         .schema(),
                                 "{\"reading\": \"780 g\", \"tare\": \"312 g\"}")
                         .answers(one),
@@ -99,8 +107,8 @@ final class LotOperations {
     }
 
     private static Reply many(List<Lot> lots) {
-        return Reply.of(new Fields()
-                .put(LOTS, lots.stream().map(LotOperations::fields).toList()));
+        return Reply.of(
+                new Fields().put(LOTS, lots.stream().map(LotOperations::fields).toList()));
     }
 
     private Lot lot(Call call) {
@@ -120,7 +128,8 @@ final class LotOperations {
         Body body = call.body().knows(List.of(LOTS));
         List<Body> sheets = body.objects(LOTS);
         if (sheets.isEmpty()) {
-            body.wrong("lots-missing", LOTS, "There is no lot to add.", "Give at least one: {\"lots\": [" + LOT + "]}.");
+            body.wrong(
+                    "lots-missing", LOTS, "There is no lot to add.", "Give at least one: {\"lots\": [" + LOT + "]}.");
         }
         body.refuseIfAnyWrong();
         List<NewLot> read = new ArrayList<>();
@@ -194,7 +203,8 @@ final class LotOperations {
     private Reply weigh(Call call) throws Exception {
         Lot lot = lot(call);
         Body body = call.body().knows(List.of("reading", "tare"));
-        @Nullable String tare = body.has("tare") ? body.text("tare") : lot.sheet().tare();
+        @Nullable
+        String tare = body.has("tare") ? body.text("tare") : lot.sheet().tare();
         @Nullable String reading = body.text("reading");
         body.refuseIfAnyWrong();
         WeighLot.Weighed weighed = understood(WeighLot.answer(
@@ -265,7 +275,9 @@ final class LotOperations {
                         .with("fields", Schemas.named(Schemas.text(""), "what it is known by, as typed"))
                         .with("label", Schemas.orNull(Schemas.text("what tells it from others of the same name")))
                         .with("opened", Schemas.orNull(Schemas.text("day, ISO 8601")))
-                        .with("left", Schemas.orNull(Schemas.number("how much is in it, in its unit; null when not known")))
+                        .with(
+                                "left",
+                                Schemas.orNull(Schemas.number("how much is in it, in its unit; null when not known")))
                         .with("full", Schemas.orNull(Schemas.number("how much it held when full")))
                         .with("unit", Schemas.text("ml, g or pieces"))
                         .with("tare", Schemas.orNull(Schemas.text("weight of the empty vessel, as typed")))

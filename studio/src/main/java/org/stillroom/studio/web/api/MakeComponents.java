@@ -7,8 +7,8 @@ import org.stillroom.studio.usecase.make.MakeStep;
 /** The schemas of a make and of what is recorded in it. */
 final class MakeComponents {
     /** The keys of what is recorded. */
-    static final List<String> RECORDED = List.of(
-            "step", "did", "amount", "scale_reading", "zeroed", "temperature", "note", "entry", "seen");
+    static final List<String> RECORDED =
+            List.of("step", "did", "amount", "scale_reading", "zeroed", "temperature", "note", "entry", "seen");
 
     private MakeComponents() {}
 
@@ -72,19 +72,23 @@ final class MakeComponents {
                 .with("here", Schemas.orNull(Schemas.text("id of the step at hand; null when all are done")))
                 .with("seen", Schemas.count("number of the last entry"))
                 .with("parts", Schemas.list(Schemas.ref("MakePart")))
-                .with("timers", Schemas.list(Schemas.group()
-                        .with("step", Schemas.text("id of the step"))
-                        .with("begun", Schemas.text("when, ISO 8601"))
-                        .with("ends", Schemas.text("when, ISO 8601"))
-                        .schema()))
-                .with("log", Schemas.list(Schemas.group()
-                        .with("id", Schemas.count("of the entry"))
-                        .with("at", Schemas.text("when, ISO 8601"))
-                        .with("kind", Schemas.text("what happened"))
-                        .with("step", Schemas.text("id of the step"))
-                        .with("typed", Schemas.orNull(Schemas.text("as typed")))
-                        .with("undone", Schemas.flag("whether a later entry takes it back"))
-                        .schema()))
+                .with(
+                        "timers",
+                        Schemas.list(Schemas.group()
+                                .with("step", Schemas.text("id of the step"))
+                                .with("begun", Schemas.text("when, ISO 8601"))
+                                .with("ends", Schemas.text("when, ISO 8601"))
+                                .schema()))
+                .with(
+                        "log",
+                        Schemas.list(Schemas.group()
+                                .with("id", Schemas.count("of the entry"))
+                                .with("at", Schemas.text("when, ISO 8601"))
+                                .with("kind", Schemas.text("what happened"))
+                                .with("step", Schemas.text("id of the step"))
+                                .with("typed", Schemas.orNull(Schemas.text("as typed")))
+                                .with("undone", Schemas.flag("whether a later entry takes it back"))
+                                .schema()))
                 .with("findings", Schemas.list(Schemas.ref("Finding")))
                 .schema();
     }
@@ -94,11 +98,13 @@ final class MakeComponents {
                 .with("number", Schemas.count("its place; stages come first"))
                 .with("title", Schemas.text(""))
                 .with("ingredient", Schemas.orNull(Schemas.text("as which it is used; null for the recipe itself")))
-                .with("result", Schemas.group()
-                        .with("volume_20c_ml", Schemas.number("with what is in and what is still to pour"))
-                        .with("strength_vol_percent", Schemas.number(""))
-                        .with("sugar_g_per_l", Schemas.number(""))
-                        .schema())
+                .with(
+                        "result",
+                        Schemas.group()
+                                .with("volume_20c_ml", Schemas.number("with what is in and what is still to pour"))
+                                .with("strength_vol_percent", Schemas.number(""))
+                                .with("sugar_g_per_l", Schemas.number(""))
+                                .schema())
                 .with("steps", Schemas.list(Schemas.ref("MakeStep")))
                 .with("findings", Schemas.list(Schemas.ref("Finding")))
                 .schema();

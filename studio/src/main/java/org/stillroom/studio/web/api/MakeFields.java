@@ -44,7 +44,9 @@ final class MakeFields {
                         "result",
                         new Fields()
                                 .put("volume_20c_ml", part.measured().result().millilitres())
-                                .put("strength_vol_percent", part.measured().result().strength())
+                                .put(
+                                        "strength_vol_percent",
+                                        part.measured().result().strength())
                                 .put("sugar_g_per_l", part.measured().result().sugar()))
                 .put("steps", part.steps().stream().map(MakeFields::step).toList())
                 .put("findings", FindingFields.of(part.findings()));

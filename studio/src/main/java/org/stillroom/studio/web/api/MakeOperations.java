@@ -165,13 +165,14 @@ final class MakeOperations {
         body.refuseIfAnyWrong();
         return switch (did) {
             case DONE -> record.done(state, step(state, body), seen, request);
-            case POURED -> record.poured(
-                    state,
-                    pour(state, body),
-                    amount,
-                    byScale ? RecordStep.Reading.SCALE : RecordStep.Reading.AMOUNT,
-                    seen,
-                    request);
+            case POURED ->
+                record.poured(
+                        state,
+                        pour(state, body),
+                        amount,
+                        byScale ? RecordStep.Reading.SCALE : RecordStep.Reading.AMOUNT,
+                        seen,
+                        request);
             case SKIPPED -> record.skipped(state, step(state, body), seen, request);
             case WEIGHED_VESSEL -> record.weighedVessel(state, step(state, body), amount, zeroed, seen, request);
             case MEASURED -> record.measured(state, step(state, body), amount, second, seen, request);
@@ -209,7 +210,11 @@ final class MakeOperations {
                 .orElseThrow(() -> Refused.notFound("This make has no entry " + id + "."));
         if (found.undone()) {
             throw new Refused(
-                    Refused.OVERTAKEN, "settled", "entry", "The entry was taken back before.", "Nothing is to be done.");
+                    Refused.OVERTAKEN,
+                    "settled",
+                    "entry",
+                    "The entry was taken back before.",
+                    "Nothing is to be done.");
         }
         return found;
     }

@@ -53,9 +53,7 @@ final class PlanOperations {
 
     static Schemas.Group wishes() {
         return Schemas.parts(PlanWishes.PARTS)
-                .maybe(
-                        DeskOperations.EXPLAIN,
-                        Schemas.flag("answer with each step of the computation and its source"));
+                .maybe(DeskOperations.EXPLAIN, Schemas.flag("answer with each step of the computation and its source"));
     }
 
     private Reply answer(Body body) {

@@ -47,45 +47,88 @@ final class RecipeOperations {
                 Operation.of(POST, "/recipes", "create_recipe", "Keeps a new recipe as its revision 1.", this::create)
                         .takes(written().schema(), EXAMPLE)
                         .answers(one),
-                Operation.of(GET, "/recipes/{recipe}", "recipe", "The latest revision; its ETag is its number.", this::latest)
+                Operation.of(
+                                GET,
+                                "/recipes/{recipe}",
+                                "recipe",
+                                "The latest revision; its ETag is its number.",
+                                this::latest)
                         .answers(one),
-                Operation.of(PUT, "/recipes/{recipe}", "save_recipe", "Saves a new revision on top of the one that the work"
-                                + " began with; 409 shows both when somebody else has saved since.", this::save)
+                Operation.of(
+                                PUT,
+                                "/recipes/{recipe}",
+                                "save_recipe",
+                                "Saves a new revision on top of the one that the work"
+                                        + " began with; 409 shows both when somebody else has saved since.",
+                                this::save)
                         .takes(
                                 written()
-                                        .maybe(BASED_ON, Schemas.count("number of that revision, where If-Match is not sent"))
+                                        .maybe(
+                                                BASED_ON,
+                                                Schemas.count("number of that revision, where If-Match is not sent"))
                                         .schema(),
                                 EXAMPLE)
                         .basedOn(BASED_ON)
                         .answers(one),
-                Operation.of(DELETE, "/recipes/{recipe}", "remove_recipe", "Removes a recipe; its answer names the entry that"
-                                + " brings it back.", call -> done(recipes.remove(head(call).id(), call.request())))
+                Operation.of(
+                                DELETE,
+                                "/recipes/{recipe}",
+                                "remove_recipe",
+                                "Removes a recipe; its answer names the entry that" + " brings it back.",
+                                call -> done(recipes.remove(head(call).id(), call.request())))
                         .answers(done),
-                Operation.of(POST, "/recipes/{recipe}/bring-back/{entry}", "bring_back_recipe", "Brings a removed recipe back.",
-                                call -> done(recipes.bringBack(call.part("recipe"), call.number("entry"), call.request())))
+                Operation.of(
+                                POST,
+                                "/recipes/{recipe}/bring-back/{entry}",
+                                "bring_back_recipe",
+                                "Brings a removed recipe back.",
+                                call -> done(
+                                        recipes.bringBack(call.part("recipe"), call.number("entry"), call.request())))
                         .answers(done),
-                Operation.of(GET, "/recipes/{recipe}/revisions", "revisions", "All revisions, latest first.", this::revisions)
-                        .answers(Schemas.group().with("revisions", Schemas.list(one)).schema()),
+                Operation.of(
+                                GET,
+                                "/recipes/{recipe}/revisions",
+                                "revisions",
+                                "All revisions, latest first.",
+                                this::revisions)
+                        .answers(Schemas.group()
+                                .with("revisions", Schemas.list(one))
+                                .schema()),
                 Operation.of(GET, "/recipes/{recipe}/revisions/{revision}", "revision", "One revision.", this::revision)
                         .answers(one),
-                Operation.of(GET, "/recipes/{recipe}/file", "recipe_file", "The latest revision as the recipe file that the"
-                                + " command line reads.", this::file)
+                Operation.of(
+                                GET,
+                                "/recipes/{recipe}/file",
+                                "recipe_file",
+                                "The latest revision as the recipe file that the" + " command line reads.",
+                                this::file)
                         .answersText("application/yaml"),
-                Operation.of(POST, "/recipes/{recipe}/plan", "plan_recipe", "The plan of the latest revision.", this::plan)
+                Operation.of(
+                                POST,
+                                "/recipes/{recipe}/plan",
+                                "plan_recipe",
+                                "The plan of the latest revision.",
+                                this::plan)
                         .takes(Schemas.question(PlanOperations.wishes().schema()), "{\"makes\": \"3 L\"}")
                         .answers(Schemas.ref("Plan")),
-                Operation.of(POST, "/recipes/{recipe}/archive", "archive_recipe", "Puts a recipe away.",
+                Operation.of(
+                                POST,
+                                "/recipes/{recipe}/archive",
+                                "archive_recipe",
+                                "Puts a recipe away.",
                                 call -> done(recipes.archive(head(call).id(), call.request())))
                         .answers(done),
-                Operation.of(POST, "/recipes/{recipe}/take-out", "take_out_recipe", "Takes a recipe out again.",
+                Operation.of(
+                                POST,
+                                "/recipes/{recipe}/take-out",
+                                "take_out_recipe",
+                                "Takes a recipe out again.",
                                 call -> done(recipes.unarchive(head(call).id(), call.request())))
                         .answers(done));
     }
 
     private static Schemas.Group written() {
-        return Schemas.group()
-                .with("recipe", Schemas.ref("Recipe"))
-                .maybe(NOTE, Schemas.text("about the change"));
+        return Schemas.group().with("recipe", Schemas.ref("Recipe")).maybe(NOTE, Schemas.text("about the change"));
     }
 
     private Reply list(Call call) {
@@ -108,7 +151,8 @@ final class RecipeOperations {
     }
 
     /** What a body wants to keep. */
-    private record Written(String title, String text, @Nullable String note) {
+    private record Written(
+            String title, String text, @Nullable String note) {
         Fields fields() {
             return new Fields().put("title", title).put("text", text).put("note", note);
         }

@@ -46,7 +46,11 @@ final class Refused extends RuntimeException {
     /** Refuses a change that began from what is not the latest any more, and shows both. */
     static Refused overtaken(String message, Fields yours, Fields current) {
         Refused refused = new Refused(
-                OVERTAKEN, "overtaken", "", message, "Look at what is there now, join both, and send it based on that.");
+                OVERTAKEN,
+                "overtaken",
+                "",
+                message,
+                "Look at what is there now, join both, and send it based on that.");
         refused.fields.put("yours", yours).put("current", current);
         return refused;
     }

@@ -34,8 +34,7 @@ import tools.jackson.databind.node.ObjectNode;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ApiDocumentTest {
     private static final JsonMapper JSON = new JsonMapper();
-    private static final SchemaRegistry SCHEMAS =
-            SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
+    private static final SchemaRegistry SCHEMAS = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
 
     private OtherProgram program;
     private JsonNode document;
@@ -63,7 +62,8 @@ class ApiDocumentTest {
                     .isEmpty();
             ObjectNode broken = document.deepCopy().asObject();
             broken.remove("info");
-            assertThat(problems(SCHEMAS.getSchema(text, InputFormat.JSON), broken)).isNotEmpty();
+            assertThat(problems(SCHEMAS.getSchema(text, InputFormat.JSON), broken))
+                    .isNotEmpty();
         }
     }
 
@@ -114,7 +114,9 @@ class ApiDocumentTest {
         String[] headers = method.equals("put") ? new String[] {"If-Match", "\"1\""} : new String[0];
         if (!shown.isMissingNode()) {
             JsonNode takes = operation.at("/requestBody/content/application~1json/schema");
-            assertThat(problems(schema(takes), JSON.readTree(body))).as("the example").isEmpty();
+            assertThat(problems(schema(takes), JSON.readTree(body)))
+                    .as("the example")
+                    .isEmpty();
         }
 
         Answer answer = program.send(method.toUpperCase(Locale.ROOT), filled(path, there), body, headers);
@@ -141,9 +143,11 @@ class ApiDocumentTest {
                 .at("/lots/0/id")
                 .asString();
         there.put("lot", lot);
-        String instrument = program.post("/instruments", example("add_instrument")).text("id");
+        String instrument =
+                program.post("/instruments", example("add_instrument")).text("id");
         there.put("instrument", instrument);
-        JsonNode make = program.post("/makes", "{\"recipe\": \"" + recipe + "\"}").json();
+        JsonNode make =
+                program.post("/makes", "{\"recipe\": \"" + recipe + "\"}").json();
         there.put("make", make.get("id").asString());
         there.put("STEP", make.get("here").asString());
         there.put("RECIPE", recipe);
@@ -154,7 +158,10 @@ class ApiDocumentTest {
             case "finish_make" -> pourAll(there.get("make"));
             case "batch" -> {
                 pourAll(there.get("make"));
-                there.put("batch", program.post("/makes/" + there.get("make") + "/finish", "").text("id"));
+                there.put(
+                        "batch",
+                        program.post("/makes/" + there.get("make") + "/finish", "")
+                                .text("id"));
             }
             default -> {
                 // nothing more has to be there
@@ -180,7 +187,8 @@ class ApiDocumentTest {
         for (JsonNode path : document.get("paths")) {
             for (JsonNode each : path) {
                 if (each.get("operationId").asString().equals(operation)) {
-                    return each.at("/requestBody/content/application~1json/example").toString();
+                    return each.at("/requestBody/content/application~1json/example")
+                            .toString();
                 }
             }
         }

@@ -86,13 +86,17 @@ class ApiRoomTest {
 
     @Test
     void partsAreNamedInTheMannerOfPrograms() throws Exception {
-        assertThat(program.post("/syrup", "{\"sugar\": \"500g\"}").finding().get("remedy").asString())
+        assertThat(program.post("/syrup", "{\"sugar\": \"500g\"}")
+                        .finding()
+                        .get("remedy")
+                        .asString())
                 .contains("\"sugar\": \"850g\", \"make_up_to\": \"1L\"");
     }
 
     @Test
     void theBodyIsJsonAndNotTooLarge() throws Exception {
-        assertThat(program.post("/liquid", "ethanol=300", "Content-Type", "text/plain").status())
+        assertThat(program.post("/liquid", "ethanol=300", "Content-Type", "text/plain")
+                        .status())
                 .isEqualTo(415);
         Answer large = program.post("/plan", "{\"recipe\": \"" + "x".repeat(1_000_001) + "\"}");
         assertThat(large.status()).isEqualTo(413);
@@ -171,7 +175,8 @@ class ApiRoomTest {
     @Test
     void aSaveThatComesTooLateIsShownBoth() throws Exception {
         String id = program.post("/recipes", recipe(QUINCE)).text("recipe");
-        String theirs = "{\"based_on\": 1, " + recipe(QUINCE + "notes: theirs\n").substring(1);
+        String theirs =
+                "{\"based_on\": 1, " + recipe(QUINCE + "notes: theirs\n").substring(1);
         String mine = "{\"based_on\": 1, " + recipe(QUINCE + "notes: mine\n").substring(1);
         assertThat(program.send("PUT", "/recipes/" + id, theirs).status()).isEqualTo(200);
 
@@ -211,7 +216,8 @@ class ApiRoomTest {
     @Test
     void aRemovedRecipeIsBroughtBackByItsEntry() throws Exception {
         String id = program.post("/recipes", recipe(QUINCE)).text("recipe");
-        long entry = program.send("DELETE", "/recipes/" + id, "").json().get("entry").longValue();
+        long entry =
+                program.send("DELETE", "/recipes/" + id, "").json().get("entry").longValue();
         assertThat(program.get("/recipes/" + id).status()).isEqualTo(404);
 
         assertThat(program.post("/recipes/" + id + "/bring-back/" + entry, "").status())
