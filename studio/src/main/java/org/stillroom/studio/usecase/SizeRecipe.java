@@ -42,7 +42,7 @@ public final class SizeRecipe {
             return new Outcome.Refused(List.of(Finding.of(
                     "all-cannot-be-scaled",
                     Severity.STOP,
-                    "--makes",
+                    "makes",
                     "cannot be",
                     "The recipe takes all of what there is of an ingredient, so that its size is not free.",
                     "Leave out the size, or give that line an amount of its own.")));

@@ -3,6 +3,7 @@ package org.stillroom.studio.web;
 import java.util.List;
 import org.stillroom.studio.store.DataFolder;
 import org.stillroom.studio.store.Store;
+import org.stillroom.studio.web.api.ApiRoom;
 import org.stillroom.studio.web.compose.ComposeRoom;
 import org.stillroom.studio.web.frame.Room;
 import org.stillroom.studio.web.make.MakeRoom;
@@ -15,6 +16,10 @@ public final class Rooms {
 
     public static List<Room> of(Store store, DataFolder folder) {
         return List.of(
-                new ShelfRoom(store), new ComposeRoom(store), new MakeRoom(store), new SettingsRoom(store, folder));
+                new ShelfRoom(store),
+                new ComposeRoom(store),
+                new MakeRoom(store),
+                new SettingsRoom(store, folder),
+                new ApiRoom(store));
     }
 }

@@ -20,6 +20,7 @@ import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Source;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.answer.Fields;
+import org.stillroom.studio.answer.desk.Objections;
 import org.stillroom.studio.faults.FaultLog;
 import picocli.CommandLine.Option;
 

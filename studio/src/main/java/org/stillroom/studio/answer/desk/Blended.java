@@ -1,5 +1,6 @@
-package org.stillroom.studio.cli;
+package org.stillroom.studio.answer.desk;
 
+import java.util.List;
 import org.stillroom.core.quantity.VolumeBasis;
 import org.stillroom.studio.answer.Told;
 import org.stillroom.studio.answer.Told.Name;
@@ -7,6 +8,10 @@ import org.stillroom.studio.usecase.BlendSpirits.Found;
 
 /** How a blend of spirits is told. */
 final class Blended {
+    /** Keys of its figures; the first two only where something was to be added. */
+    static final List<String> FIGURES = List.of(
+            "added_ml", "added_g", "final_volume_ml", "mass_g", "strength_vol_percent", "contraction_ml", "warming_c");
+
     private Blended() {}
 
     static Told told(String heading, VolumeBasis basis, Found found) {

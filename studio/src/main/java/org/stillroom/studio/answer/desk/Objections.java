@@ -1,4 +1,4 @@
-package org.stillroom.studio.cli;
+package org.stillroom.studio.answer.desk;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,16 +7,16 @@ import org.stillroom.core.quantity.Understanding;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 
-/** Gathers everything that is wrong with the options of one command, so that it all comes back together. */
+/** Gathers everything that is wrong with the parts of one question, so that it all comes back together. */
 public final class Objections {
     private final List<Finding> findings = new ArrayList<>();
 
     /**
-     * Returns what an option was understood as, or empty after noting why it was not.
+     * Returns what a text was understood as, or empty after noting why it was not.
      *
-     * @param option the option as typed, such as "--ethanol"
+     * @param where the part as whoever asks writes it, such as "--ethanol"
      */
-    public <Q> Optional<Q> take(String option, Understanding<Q> understanding) {
+    public <Q> Optional<Q> take(String where, Understanding<Q> understanding) {
         if (understanding instanceof Understanding.Understood<Q> understood) {
             return Optional.of(understood.typed().value());
         }
@@ -24,25 +24,34 @@ public final class Objections {
             raise(Finding.of(
                     "ambiguous-quantity",
                     Severity.STOP,
-                    option,
+                    where,
                     "more than one meaning",
                     "\"" + ambiguous.text() + "\": " + ambiguous.question(),
                     "Write one of: " + String.join("; ", ambiguous.choices())));
         } else if (understanding instanceof Understanding.Refused<Q> refused) {
             String message = "\"" + refused.text() + "\": " + refused.reason();
-            raise(Finding.of("wrong-quantity", Severity.STOP, option, "not understood", message, ""));
+            raise(Finding.of("wrong-quantity", Severity.STOP, where, "not understood", message, ""));
         }
         return Optional.empty();
+    }
+
+    /** Notes what is wrong, and what to write instead. */
+    public void object(String where, String message, String remedy) {
+        raise(Finding.of("wrong-input", Severity.STOP, where, "not understood", message, remedy));
     }
 
     public void raise(Finding finding) {
         findings.add(finding);
     }
 
-    /** Refuses the whole command when anything was noted. */
+    /**
+     * Refuses the whole question when anything was noted.
+     *
+     * @throws WrongInput with everything that was noted
+     */
     public void refuseIfAny() {
         if (!findings.isEmpty()) {
-            throw new Refusal(Exit.WRONG_INPUT, findings);
+            throw new WrongInput(findings);
         }
     }
 }
