@@ -66,7 +66,8 @@ class ShelfStoriesTest {
         assertThat(page.locator("h1").textContent()).isEqualTo("Which bottle do you own?");
         page.getByText("37.5").click();
         page.locator("#left").fill("0.5 L");
-        page.getByText("Put it on the shelf", new Page.GetByTextOptions().setExact(true)).click();
+        page.getByText("Put it on the shelf", new Page.GetByTextOptions().setExact(true))
+                .click();
         page.waitForURL(url -> url.contains("/shelf/lots/"));
         assertThat(page.locator("h1").textContent()).isEqualTo("spirit 37.5 %");
         assertThat(page.locator(".big").textContent()).startsWith("500");
@@ -93,7 +94,8 @@ class ShelfStoriesTest {
         page.locator("#seek").fill("absinthe");
         assertThat(page.locator("#none").isVisible()).isTrue();
         page.locator("#seek").fill("");
-        page.locator(".sorts label", new Page.LocatorOptions().setHasText("Sugars")).click();
+        page.locator(".sorts label", new Page.LocatorOptions().setHasText("Sugars"))
+                .click();
         assertThat(page.locator(".lot:visible .name").allTextContents()).containsExactly("Rose syrup");
     }
 
@@ -138,7 +140,8 @@ class ShelfStoriesTest {
     @Test
     void aTableWithSlipsIsCorrectedThenTaken() {
         Page page = go(shelf(RealBrowser.Device.DESK), "/shelf/table");
-        page.locator("#table").fill("Name;Art;Stärke;Bestand\nPflaumenbrand;Destillat;52,5 %;745 ml\nRum;Spirituose;;1 L\n");
+        page.locator("#table")
+                .fill("Name;Art;Stärke;Bestand\nPflaumenbrand;Destillat;52,5 %;745 ml\nRum;Spirituose;;1 L\n");
         page.getByText("See what it would change").click();
         assertThat(page.locator(".wrongs").textContent()).contains("line 3", "strength");
         assertThat(RealBrowser.barriers(page)).isEmpty();

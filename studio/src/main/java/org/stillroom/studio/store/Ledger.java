@@ -82,9 +82,9 @@ final class Ledger {
     }
 
     private static void requireUndoable(Handle handle, String subject, long id) {
-        entry(handle, id)
-                .filter(found -> found.subject().equals(subject))
-                .orElseThrow(() -> new MissingException("there is no entry " + id + " of " + subject));
+        if (entry(handle, id).filter(found -> found.subject().equals(subject)).isEmpty()) {
+            throw new MissingException("there is no entry " + id + " of " + subject);
+        }
         boolean undone = handle.createQuery("SELECT count(*) FROM history WHERE undoes = :id")
                         .bind("id", id)
                         .mapTo(Long.class)

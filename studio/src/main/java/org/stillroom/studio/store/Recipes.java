@@ -103,11 +103,14 @@ public final class Recipes {
     }
 
     private static void requireThere(Handle handle, String id) {
-        handle.createQuery("SELECT id FROM recipe WHERE id = :id AND removed = 0")
+        boolean missing = handle.createQuery("SELECT id FROM recipe WHERE id = :id AND removed = 0")
                 .bind("id", id)
                 .mapTo(String.class)
                 .findOne()
-                .orElseThrow(() -> new MissingException("there is no recipe " + id));
+                .isEmpty();
+        if (missing) {
+            throw new MissingException("there is no recipe " + id);
+        }
     }
 
     public Optional<RecipeHead> head(String id) {

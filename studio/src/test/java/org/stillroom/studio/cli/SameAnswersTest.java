@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -146,7 +147,7 @@ class SameAnswersTest {
         }
     }
 
-    private JsonNode asked(String path, JsonNode body) throws Exception {
+    private JsonNode asked(String path, @Nullable JsonNode body) throws Exception {
         HttpRequest.Builder request = HttpRequest.newBuilder(URI.create(server.url() + "api/v1" + path));
         if (body != null) {
             request.header("Content-Type", "application/json")

@@ -18,9 +18,15 @@ import tools.jackson.databind.json.JsonMapper;
 /** The API over real HTTP: what it refuses and how it says so, and what a change leaves. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ApiRoomTest {
-    private static final String QUINCE = "stillroom: 1\ntitle: Quince, brought down\n# as the neighbour does it\n"
-            + "target: {volume: 700 ml, strength: 30 %}\nlines:\n"
-            + "  - {use: spirit 96 % vol, amount: free}\n  - {use: water, amount: free}\n";
+    private static final String QUINCE = """
+            stillroom: 1
+            title: Quince, brought down
+            # as the neighbour does it
+            target: {volume: 700 ml, strength: 30 %}
+            lines:
+              - {use: spirit 96 % vol, amount: free}
+              - {use: water, amount: free}
+            """;
 
     private Path dir;
     private OtherProgram program;
