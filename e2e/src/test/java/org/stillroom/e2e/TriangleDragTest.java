@@ -3,9 +3,6 @@ package org.stillroom.e2e;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import com.google.gson.JsonArray;
-import com.google.gson.JsonObject;
-import com.microsoft.playwright.CDPSession;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Mouse;
 import com.microsoft.playwright.Page;
@@ -151,7 +148,7 @@ class TriangleDragTest {
         point().scrollIntoViewIfNeeded();
         Object scrolled = page.evaluate("scrollY");
         Place from = place();
-        finger(from, new Place(from.x, from.y - 60));
+        new Finger(page).draw(from.x, from.y, from.x, from.y - 60);
         assertThat(page.evaluate("scrollY")).isEqualTo(scrolled);
         assertThat(field("strength")).isNotEqualTo("28 %");
         assertThat(page.locator("#said").textContent()).isNotEqualTo("28 %");
@@ -166,34 +163,9 @@ class TriangleDragTest {
         page.evaluate("scrollTo(0, 0)");
         BoundingBox plate = page.locator("#tri").boundingBox();
         Place beside = new Place(plate.x + plate.width - 20, plate.y + 40);
-        finger(beside, new Place(beside.x, Math.max(10, beside.y - 200)));
+        new Finger(page).draw(beside.x, beside.y, beside.x, Math.max(10, beside.y - 200));
         page.waitForCondition(() -> ((Number) page.evaluate("scrollY")).doubleValue() > 20);
         assertThat(field("strength")).isEqualTo("28 %");
-    }
-
-    /** A finger put down, drawn in steps, and lifted, as the device reports it. */
-    private void finger(Place from, Place to) {
-        CDPSession device = page.context().newCDPSession(page);
-        touch(device, "touchStart", from);
-        for (int i = 1; i <= 8; i++) {
-            touch(device, "touchMove", new Place(from.x + i * (to.x - from.x) / 8, from.y + i * (to.y - from.y) / 8));
-        }
-        JsonObject none = new JsonObject();
-        none.addProperty("type", "touchEnd");
-        none.add("touchPoints", new JsonArray());
-        device.send("Input.dispatchTouchEvent", none);
-    }
-
-    private static void touch(CDPSession device, String type, Place place) {
-        JsonObject point = new JsonObject();
-        point.addProperty("x", place.x);
-        point.addProperty("y", place.y);
-        JsonArray points = new JsonArray();
-        points.add(point);
-        JsonObject event = new JsonObject();
-        event.addProperty("type", type);
-        event.add("touchPoints", points);
-        device.send("Input.dispatchTouchEvent", event);
     }
 
     @Test

@@ -26,6 +26,9 @@ final class Onward {
     /** A dose that differs by no more than this part is as planned: what {@code Measuring} lets rounding cost. */
     private static final double SAME_DOSE = 0.01;
 
+    /** Adding less than this part of a free line moves no figure by what a measure shows. */
+    private static final double WORTH_ADDING = 1e-3;
+
     private final Plan before;
     private final Problem problem;
     private final Map<Integer, Replanning.Poured> poured;
@@ -73,10 +76,15 @@ final class Onward {
         lines.add(new PlannedLine(with(as.line(), amount), as.ingredient(), in.grams()));
         parts.add(new Way.Part(index, true));
         double further = grams - in.grams();
-        if (further > nothing && !(keepsWhatIsIn && in.done())) {
+        if (further > Math.max(nothing, smallest(index) * grams) && !(keepsWhatIsIn && in.done())) {
             furtherLines.add(new PlannedLine(line(as, further, solution.millilitres()), as.ingredient(), further));
             furtherParts.add(new Way.Part(index, false));
         }
+    }
+
+    /** Returns the least part of a line that is worth adding to what is in: less is what rounding left. */
+    private double smallest(int index) {
+        return problem.lines()[index].canVary() ? WORTH_ADDING : SAME_DOSE;
     }
 
     /** Returns the line as it is to be poured now: an amount as typed stays while it is just that, else it is rounded to marks. */

@@ -27,6 +27,9 @@ final class BackupCommand extends Subcommand {
             description = "where to write it (default: here, named after the day)")
     private @Nullable Path out;
 
+    @Option(names = "--force", description = "write over a file that is there")
+    private boolean force;
+
     @Override
     protected Answer answer(Workings workings) {
         DataFolder folder = DataFolder.chosenOr(data);
@@ -37,11 +40,12 @@ final class BackupCommand extends Subcommand {
                     "Name its folder with --data, or open one first: stillroom open.");
         }
         Path file = out == null ? Path.of(Backup.fileName(LocalDate.now(ZoneId.systemDefault()))) : out;
+        OutFile.requireFree(file, force);
         try {
             Backup.Manifest manifest = Backup.ofOpenOrClosed(folder, file);
             return new Written(file, manifest);
         } catch (StoreTrouble trouble) {
-            throw Refusal.wrongInput("backup", trouble.message(), trouble.remedy());
+            throw Refusal.wrongInput("--data", trouble.message(), trouble.remedy());
         } catch (IOException e) {
             throw Refusal.wrongInput(
                     "--out",

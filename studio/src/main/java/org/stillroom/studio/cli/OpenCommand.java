@@ -7,9 +7,7 @@ import java.net.HttpURLConnection;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.reference.Workings;
@@ -83,7 +81,7 @@ final class OpenCommand extends Subcommand {
         try {
             StudioServer server = StudioServer.start(
                     new StudioServer.Settings(wanted, listen), store, Rooms.of(store, folder), FaultLog.ofPerson());
-            return new Opened(server, folder, listen, noBrowser);
+            return new Opened(server, folder, noBrowser);
         } catch (RuntimeException | Error failed) {
             store.close();
             throw failed;
@@ -96,8 +94,7 @@ final class OpenCommand extends Subcommand {
             Path folder = Files.createTempDirectory("stillroom-try-");
             Opened opened = opened(new DataFolder(folder), 0);
             try (StudioServer server = opened.server()) {
-                List<String> paths = new ArrayList<>(List.of("/", "/settings", "/history"));
-                for (String path : paths) {
+                for (String path : server.paths()) {
                     ask(server.url() + path.substring(1));
                 }
             } finally {

@@ -1,16 +1,20 @@
 package org.stillroom.studio.cli;
 
 import java.io.IOException;
+import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import org.stillroom.studio.answer.Fields;
 import org.stillroom.studio.store.DataFolder;
 import org.stillroom.studio.web.frame.StudioServer;
 
 /** An open studio: says where it is, and stays until the process is told to end. */
-record Opened(StudioServer server, DataFolder folder, String listen, boolean noBrowser) implements Answer {
+record Opened(StudioServer server, DataFolder folder, boolean noBrowser) implements Answer {
     @Override
     public Fields fields() {
-        return new Fields().put("url", server.url()).put("data", folder.path().toString());
+        return new Fields()
+                .put("url", server.url())
+                .putTexts("urls_for_others", server.urlsForOthers())
+                .put("data", folder.path().toString());
     }
 
     @Override
@@ -18,10 +22,12 @@ record Opened(StudioServer server, DataFolder folder, String listen, boolean noB
         page.paragraph("The studio is open at");
         page.verbatim("  " + server.url());
         page.paragraph("Everything is kept in " + folder.path() + ". Close it with Ctrl-C; nothing is lost.");
-        if (!listen.equals("127.0.0.1")) {
-            page.paragraph("Others of the network can reach it with the passphrase. What they send travels readable for"
-                    + " everybody on that network; use it only on one that you trust. The screen stays awake, and the page"
-                    + " can be installed, only on this machine.");
+        List<String> others = server.urlsForOthers();
+        if (!others.isEmpty()) {
+            page.paragraph("Others of the network reach it with the passphrase, at");
+            others.forEach(url -> page.verbatim("  " + url));
+            page.paragraph("What they send travels readable for everybody on that network; use it only on one that you"
+                    + " trust. Browsers keep the screen awake, and install the page, only on this machine.");
         }
     }
 

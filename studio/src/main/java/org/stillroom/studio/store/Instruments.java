@@ -1,7 +1,6 @@
 package org.stillroom.studio.store;
 
 import java.util.List;
-import java.util.NoSuchElementException;
 import java.util.Optional;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.mapper.RowMapper;
@@ -56,7 +55,7 @@ public final class Instruments {
             });
         } catch (OvertakenException overtaken) {
             return new Changing.Overtaken<>(
-                    instrument(id).orElseThrow(() -> new NoSuchElementException("there is no instrument " + id)));
+                    instrument(id).orElseThrow(() -> new MissingException("there is no instrument " + id)));
         }
         return new Changing.Changed<>(instrument(id).orElseThrow());
     }
@@ -82,7 +81,7 @@ public final class Instruments {
                     .bind("id", id)
                     .execute();
             if (marked == 0) {
-                throw new NoSuchElementException("there is no instrument " + id);
+                throw new MissingException("there is no instrument " + id);
             }
             return Ledger.write(handle, subject(id), kind, "{}", undoes, request);
         });

@@ -23,6 +23,9 @@ final class Ledger {
                 isUndo ? Long.valueOf(undoes) : null);
     };
 
+    /** More than a pool has connections: of changes that meet, one gets through each time. */
+    private static final int MOST_TRIES = 10;
+
     private Ledger() {}
 
     /** A change: does it, and returns the entry that tells of it. */
@@ -39,11 +42,15 @@ final class Ledger {
         if (request.isBlank() || request.length() > 100) {
             throw new IllegalArgumentException("a request is named by 1 to 100 characters");
         }
-        try {
-            return jdbi.inTransaction(handle -> earlier(handle, request).orElseGet(() -> change.in(handle)));
-        } catch (UnableToExecuteStatementException raced) {
-            // The same request from two sides at once: one of them has written the entry.
-            return jdbi.withHandle(handle -> earlier(handle, request)).orElseThrow(() -> raced);
+        for (int tries = 1; ; tries++) {
+            try {
+                return jdbi.inTransaction(handle -> earlier(handle, request).orElseGet(() -> change.in(handle)));
+            } catch (UnableToExecuteStatementException met) {
+                // Another change came in between, perhaps the same request from another side: look again.
+                if (tries == MOST_TRIES) {
+                    throw met;
+                }
+            }
         }
     }
 
@@ -56,6 +63,9 @@ final class Ledger {
 
     static HistoryEntry write(
             Handle handle, String subject, String kind, Object body, @Nullable Long undoes, String request) {
+        if (undoes != null) {
+            requireUndoable(handle, subject, undoes);
+        }
         Instant at = Instant.now();
         String json = Bodies.write(body);
         long id = handle.createQuery("INSERT INTO history (at, subject, kind, body, undoes, request)"
@@ -69,6 +79,20 @@ final class Ledger {
                 .mapTo(Long.class)
                 .one();
         return new HistoryEntry(id, at, subject, kind, json, undoes);
+    }
+
+    private static void requireUndoable(Handle handle, String subject, long id) {
+        if (entry(handle, id).filter(found -> found.subject().equals(subject)).isEmpty()) {
+            throw new MissingException("there is no entry " + id + " of " + subject);
+        }
+        boolean undone = handle.createQuery("SELECT count(*) FROM history WHERE undoes = :id")
+                        .bind("id", id)
+                        .mapTo(Long.class)
+                        .one()
+                > 0;
+        if (undone) {
+            throw new SettledException("the entry " + id + " was undone before");
+        }
     }
 
     static List<HistoryEntry> of(Handle handle, String subject) {

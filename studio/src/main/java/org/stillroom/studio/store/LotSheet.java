@@ -42,4 +42,10 @@ public record LotSheet(
     public LotSheet {
         fields = Collections.unmodifiableMap(new LinkedHashMap<>(fields));
     }
+
+    /** Returns the same sheet with another photo. */
+    public LotSheet withPhoto(@Nullable String other) {
+        return new LotSheet(
+                name, kind, fields, label, opened, full, unit, tare, paid, supplier, analysis, note, other, setAside);
+    }
 }

@@ -1,7 +1,6 @@
 package org.stillroom.studio.store;
 
 import java.util.List;
-import java.util.NoSuchElementException;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
@@ -62,30 +61,75 @@ public final class Lots {
      * Writes the sheet of a lot anew.
      *
      * @param version of the lot that the change began with
-     * @throws NoSuchElementException when there is no such lot
+     * @throws MissingException when there is no such lot
      */
     public Changing<Lot> change(String id, int version, LotSheet sheet, String request) {
         try {
-            Ledger.once(jdbi, request, handle -> {
-                Lot before = require(handle, id);
-                int changed = handle.createUpdate("UPDATE lot SET version = version + 1, name = :name, kind = :kind,"
-                                + " body = :body WHERE id = :id AND version = :version")
-                        .bind("name", sheet.name())
-                        .bind("kind", sheet.kind())
-                        .bind("body", Bodies.write(sheet))
-                        .bind("id", id)
-                        .bind("version", version)
-                        .execute();
-                if (changed == 0) {
-                    throw new OvertakenException();
-                }
-                return Ledger.write(
-                        handle, subject(id), "lot.changed", new Sheets(before.sheet(), sheet), null, request);
-            });
+            Ledger.once(jdbi, request, handle -> write(handle, require(handle, id), version, sheet, request));
         } catch (OvertakenException overtaken) {
-            return new Changing.Overtaken<>(lot(id).orElseThrow());
+            return new Changing.Overtaken<>(there(id));
         }
-        return new Changing.Changed<>(lot(id).orElseThrow());
+        return new Changing.Changed<>(there(id));
+    }
+
+    private Lot there(String id) {
+        return lot(id).orElseThrow(() -> new MissingException("there is no lot " + id));
+    }
+
+    private static HistoryEntry write(Handle handle, Lot before, int version, LotSheet sheet, String request) {
+        int changed = handle.createUpdate("UPDATE lot SET version = version + 1, name = :name, kind = :kind,"
+                        + " body = :body WHERE id = :id AND version = :version")
+                .bind("name", sheet.name())
+                .bind("kind", sheet.kind())
+                .bind("body", Bodies.write(sheet))
+                .bind("id", before.id())
+                .bind("version", version)
+                .execute();
+        if (changed == 0) {
+            throw new OvertakenException();
+        }
+        Sheets sheets = new Sheets(before.sheet(), sheet);
+        return Ledger.write(handle, subject(before.id()), "lot.changed", sheets, null, request);
+    }
+
+    /**
+     * A lot written anew, sheet and amount.
+     *
+     * @param id of the lot
+     * @param version that the change began with
+     * @param now what it is to be
+     */
+    public record Renewal(String id, int version, NewLot now) {}
+
+    /**
+     * Puts lots on the shelf and writes others anew, all of it or nothing.
+     *
+     * @return false when one of them was changed since it was read; nothing is changed then
+     */
+    public boolean deliver(List<NewLot> fresh, List<Renewal> renewed, String request) {
+        try {
+            Ledger.once(jdbi, request, handle -> {
+                List<Lot> added =
+                        fresh.stream().map(lot -> inserted(handle, lot)).toList();
+                for (Renewal renewal : renewed) {
+                    renew(handle, renewal, request);
+                }
+                return Ledger.write(handle, "shelf", "lot.added", new Added(added), null, request);
+            });
+            return true;
+        } catch (OvertakenException overtaken) {
+            return false;
+        }
+    }
+
+    private static void renew(Handle handle, Renewal renewal, String request) {
+        Lot before = require(handle, renewal.id());
+        String own = request + "/" + renewal.id();
+        write(handle, before, renewal.version(), renewal.now().sheet(), own);
+        double change = renewal.now().left() - before.left();
+        if (change != 0) {
+            moved(handle, new LotMove(renewal.id(), change, "table"), "lot.measured", null, own + "/left");
+        }
     }
 
     /** Takes from a lot or adds to it. */
@@ -107,7 +151,7 @@ public final class Lots {
                 .bind("id", move.lot())
                 .mapTo(Double.class)
                 .findOne()
-                .orElseThrow(() -> new NoSuchElementException("there is no lot " + move.lot()));
+                .orElseThrow(() -> new MissingException("there is no lot " + move.lot()));
         Amounts amounts = new Amounts(after - move.change(), after, move.why());
         return Ledger.write(handle, subject(move.lot()), kind, amounts, undoes, request);
     }
@@ -125,15 +169,14 @@ public final class Lots {
      * Undoes a removal, a move or a measurement by an entry that does the opposite.
      *
      * @param entry id of the entry to undo
-     * @throws NoSuchElementException when there is no such entry, or it is not of a lot
-     * @throws IllegalStateException when it was undone before, or cannot be undone
+     * @throws MissingException when there is no such entry, or it is not of a lot
+     * @throws SettledException when it was undone before, or cannot be undone
      */
     public HistoryEntry undo(long entry, String request) {
         return Ledger.once(jdbi, request, handle -> {
             HistoryEntry done = Ledger.entry(handle, entry)
                     .filter(found -> found.subject().startsWith("lot:"))
-                    .orElseThrow(() -> new NoSuchElementException("there is no entry " + entry + " of a lot"));
-            refuseTwice(handle, entry);
+                    .orElseThrow(() -> new MissingException("there is no entry " + entry + " of a lot"));
             String id = done.subject().substring("lot:".length());
             switch (done.kind()) {
                 case "lot.removed" -> {
@@ -145,20 +188,9 @@ public final class Lots {
                     double back = amounts.before() - amounts.after();
                     return moved(handle, new LotMove(id, back, "undone"), "lot.move-undone", entry, request);
                 }
-                default -> throw new IllegalStateException("an entry \"" + done.kind() + "\" cannot be undone");
+                default -> throw new SettledException("an entry \"" + done.kind() + "\" cannot be undone");
             }
         });
-    }
-
-    private static void refuseTwice(Handle handle, long entry) {
-        boolean undone = handle.createQuery("SELECT count(*) FROM history WHERE undoes = :entry")
-                        .bind("entry", entry)
-                        .mapTo(Long.class)
-                        .one()
-                > 0;
-        if (undone) {
-            throw new IllegalStateException("the entry " + entry + " was undone before");
-        }
     }
 
     private static void removed(Handle handle, String id, int value) {
@@ -168,12 +200,13 @@ public final class Lots {
                 .execute();
     }
 
+    /** Returns a lot of the shelf, and keeps others from changing it until the transaction ends. */
     private static Lot require(Handle handle, String id) {
-        return handle.createQuery("SELECT * FROM lot WHERE id = :id AND removed = 0")
+        return handle.createQuery("UPDATE lot SET removed = 0 WHERE id = :id AND removed = 0 RETURNING *")
                 .bind("id", id)
                 .map(LOT)
                 .findOne()
-                .orElseThrow(() -> new NoSuchElementException("there is no lot " + id));
+                .orElseThrow(() -> new MissingException("there is no lot " + id));
     }
 
     /** Returns all lots on the shelf by name, then by id. */

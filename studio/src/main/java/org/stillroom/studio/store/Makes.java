@@ -2,7 +2,6 @@ package org.stillroom.studio.store;
 
 import java.time.Instant;
 import java.util.List;
-import java.util.NoSuchElementException;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
@@ -60,8 +59,8 @@ public final class Makes {
      * @param kind what happened, such as "step.poured"
      * @param body JSON
      * @param undoes id of the entry that this takes back, or null
-     * @throws NoSuchElementException when there is no such make
-     * @throws IllegalStateException when it is finished
+     * @throws MissingException when there is no such make
+     * @throws SettledException when it is finished
      */
     public HistoryEntry append(String make, String kind, String body, @Nullable Long undoes, String request) {
         return Ledger.once(jdbi, request, handle -> {
@@ -121,16 +120,24 @@ public final class Makes {
         return batchOf(make).orElseThrow();
     }
 
+    /** Returns a make that is not finished, and keeps others from changing it until the transaction ends. */
     private static Make requireOpen(Handle handle, String id) {
-        Make make = handle.createQuery("SELECT * FROM make WHERE id = :id")
+        return handle.createQuery("UPDATE make SET finished = NULL WHERE id = :id AND finished IS NULL RETURNING *")
                 .bind("id", id)
                 .map(MAKE)
                 .findOne()
-                .orElseThrow(() -> new NoSuchElementException("there is no make " + id));
-        if (make.finished() != null) {
-            throw new IllegalStateException("the make " + id + " is finished");
-        }
-        return make;
+                .orElseThrow(() -> noneOpen(handle, id));
+    }
+
+    private static RuntimeException noneOpen(Handle handle, String id) {
+        boolean finished = handle.createQuery("SELECT * FROM make WHERE id = :id")
+                .bind("id", id)
+                .map(MAKE)
+                .findOne()
+                .isPresent();
+        return finished
+                ? new SettledException("the make " + id + " is finished")
+                : new MissingException("there is no make " + id);
     }
 
     public Optional<Batch> batchOf(String make) {

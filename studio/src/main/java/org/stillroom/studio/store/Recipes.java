@@ -3,7 +3,6 @@ package org.stillroom.studio.store;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
-import java.util.NoSuchElementException;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
@@ -60,13 +59,15 @@ public final class Recipes {
      *
      * @param basedOn number of that revision, 0 for none
      * @param text the recipe file
+     * @throws MissingException when there is no such recipe, or it was removed
      */
     public Saving save(String id, int basedOn, String title, String text, @Nullable String note, String request) {
         HistoryEntry entry;
         try {
             entry = Ledger.once(jdbi, request, handle -> saved(handle, id, basedOn, title, text, note, request));
         } catch (OvertakenException overtaken) {
-            return new Saving.Overtaken(latest(id).orElseThrow());
+            return new Saving.Overtaken(
+                    latest(id).orElseThrow(() -> new MissingException("there is no revision of the recipe " + id)));
         }
         int number = Bodies.read(entry.body(), Numbered.class).revision();
         return new Saving.Saved(revision(id, number).orElseThrow());
@@ -74,6 +75,7 @@ public final class Recipes {
 
     private static HistoryEntry saved(
             Handle handle, String id, int basedOn, String title, String text, @Nullable String note, String request) {
+        requireThere(handle, id);
         String now = Instant.now().toString();
         int moved = handle.createUpdate("UPDATE recipe SET revision = revision + 1, title = :title, changed = :now"
                         + " WHERE id = :id AND revision = :basedOn")
@@ -98,6 +100,17 @@ public final class Recipes {
                 .bind("id", id)
                 .execute();
         return Ledger.write(handle, subject(id), "recipe.saved", new Numbered(basedOn + 1, title), null, request);
+    }
+
+    private static void requireThere(Handle handle, String id) {
+        boolean missing = handle.createQuery("SELECT id FROM recipe WHERE id = :id AND removed = 0")
+                .bind("id", id)
+                .mapTo(String.class)
+                .findOne()
+                .isEmpty();
+        if (missing) {
+            throw new MissingException("there is no recipe " + id);
+        }
     }
 
     public Optional<RecipeHead> head(String id) {
@@ -172,22 +185,29 @@ public final class Recipes {
                     .bind("id", id)
                     .execute();
             if (marked == 0) {
-                throw new NoSuchElementException("there is no recipe " + id);
+                throw new MissingException("there is no recipe " + id);
             }
             return Ledger.write(handle, subject(id), kind, Map.of(), undoes, request);
         });
     }
 
-    /** Keeps work that is not saved yet; it replaces what was kept before and is no entry of the history. */
+    /**
+     * Keeps work that is not saved yet; it replaces what was kept before and is no entry of the history.
+     *
+     * @throws MissingException when there is no such recipe, or it was removed
+     */
     public void keepDraft(String id, int basedOn, String body) {
-        jdbi.useHandle(handle -> handle.createUpdate("INSERT INTO draft (recipe, based_on, at, body)"
-                        + " VALUES (:id, :basedOn, :now, :body) ON CONFLICT (recipe) DO UPDATE"
-                        + " SET based_on = excluded.based_on, at = excluded.at, body = excluded.body")
-                .bind("id", id)
-                .bind("basedOn", basedOn)
-                .bind("now", Instant.now().toString())
-                .bind("body", body)
-                .execute());
+        jdbi.useTransaction(handle -> {
+            requireThere(handle, id);
+            handle.createUpdate("INSERT INTO draft (recipe, based_on, at, body)"
+                            + " VALUES (:id, :basedOn, :now, :body) ON CONFLICT (recipe) DO UPDATE"
+                            + " SET based_on = excluded.based_on, at = excluded.at, body = excluded.body")
+                    .bind("id", id)
+                    .bind("basedOn", basedOn)
+                    .bind("now", Instant.now().toString())
+                    .bind("body", body)
+                    .execute();
+        });
     }
 
     public Optional<Draft> draft(String id) {

@@ -2,8 +2,6 @@ package org.stillroom.studio.store;
 
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
-import java.util.Map;
-import org.flywaydb.core.Flyway;
 import org.jdbi.v3.core.Jdbi;
 import org.jspecify.annotations.Nullable;
 
@@ -13,17 +11,13 @@ import org.jspecify.annotations.Nullable;
  * <p>What a method has returned from is on the disk: a process that is killed loses nothing that it has acknowledged.
  */
 public final class Store implements AutoCloseable {
-    private static final String SCHEMA = "classpath:org/stillroom/studio/store/schema";
-
     private final HikariDataSource source;
     private final Jdbi jdbi;
     private final @Nullable FolderLock lock;
-    private final @Nullable DataFolder folder;
 
-    private Store(HikariDataSource source, @Nullable FolderLock lock, @Nullable DataFolder folder) {
+    private Store(HikariDataSource source, @Nullable FolderLock lock) {
         this.source = source;
         this.lock = lock;
-        this.folder = folder;
         this.jdbi = Jdbi.create(source);
     }
 
@@ -36,18 +30,24 @@ public final class Store implements AutoCloseable {
         folder.make();
         FolderLock lock = FolderLock.of(folder);
         try {
-            HikariConfig config = new HikariConfig();
-            config.setJdbcUrl("jdbc:sqlite:" + folder.database());
-            config.setMaximumPoolSize(1); // one writer at a time, and no reader sees half of a change
-            config.addDataSourceProperty("foreign_keys", "true");
-            config.addDataSourceProperty("journal_mode", "WAL");
-            config.addDataSourceProperty("synchronous", "FULL");
-            config.addDataSourceProperty("busy_timeout", "5000");
-            return new Store(migrated(config, Database.SQLITE), lock, folder);
+            String place = folder.database().toString();
+            return new Store(Schema.SQLITE.opened(embedded(folder), place), lock);
         } catch (RuntimeException | Error failed) {
             lock.close();
             throw failed;
         }
+    }
+
+    /** Returns how the file of a folder is reached. */
+    static HikariConfig embedded(DataFolder folder) {
+        HikariConfig config = new HikariConfig();
+        config.setJdbcUrl("jdbc:sqlite:" + folder.database());
+        config.setMaximumPoolSize(1); // one writer at a time, and no reader sees half of a change
+        config.addDataSourceProperty("foreign_keys", "true");
+        config.addDataSourceProperty("journal_mode", "WAL");
+        config.addDataSourceProperty("synchronous", "FULL");
+        config.addDataSourceProperty("busy_timeout", "5000");
+        return config;
     }
 
     /** Opens the studio of a PostgreSQL database. */
@@ -58,45 +58,7 @@ public final class Store implements AutoCloseable {
         config.setPassword(password);
         config.setMaximumPoolSize(8);
         config.addDataSourceProperty("stringtype", "unspecified"); // lets text bind to JSON
-        return new Store(migrated(config, Database.POSTGRESQL), null, null);
-    }
-
-    private enum Database {
-        SQLITE("sqlite", "INTEGER PRIMARY KEY AUTOINCREMENT", "TEXT", "BLOB"),
-        POSTGRESQL("postgresql", "BIGINT GENERATED ALWAYS AS IDENTITY PRIMARY KEY", "JSONB", "BYTEA");
-
-        private final String folder;
-        private final String id;
-        private final String json;
-        private final String bytes;
-
-        Database(String folder, String id, String json, String bytes) {
-            this.folder = folder;
-            this.id = id;
-            this.json = json;
-            this.bytes = bytes;
-        }
-
-        /** Returns what the common script leaves open. */
-        Map<String, String> types() {
-            return Map.of("id", id, "json", json, "bytes", bytes);
-        }
-    }
-
-    private static HikariDataSource migrated(HikariConfig config, Database database) {
-        HikariDataSource source = new HikariDataSource(config);
-        try {
-            Flyway.configure()
-                    .dataSource(source)
-                    .locations(SCHEMA + "/common", SCHEMA + "/" + database.folder)
-                    .placeholders(database.types())
-                    .load()
-                    .migrate();
-            return source;
-        } catch (RuntimeException | Error failed) {
-            source.close();
-            throw failed;
-        }
+        return new Store(Schema.POSTGRESQL.opened(config, "The database"), null);
     }
 
     public Recipes recipes() {
@@ -137,10 +99,17 @@ public final class Store implements AutoCloseable {
      * @throws UnsupportedOperationException on PostgreSQL, which has its own pg_dump
      */
     public Backup backup() {
-        if (folder == null) {
+        if (lock == null) {
             throw new UnsupportedOperationException("a studio on PostgreSQL is backed up with pg_dump");
         }
-        return new Backup(jdbi, folder);
+        return new Backup(jdbi);
+    }
+
+    /** Writes down where this studio can be reached, for whoever finds its folder taken. */
+    public void noteAddress(String address) {
+        if (lock != null) {
+            lock.note(address);
+        }
     }
 
     /** Asks the database whether it answers. */

@@ -20,14 +20,11 @@ import org.stillroom.core.plan.Planner;
 import org.stillroom.core.plan.Planning;
 import org.stillroom.core.plan.Spread;
 import org.stillroom.core.plan.Taken;
-import org.stillroom.core.quantity.Span;
 import org.stillroom.core.quantity.Temperature;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.recipe.LineAmount;
 import org.stillroom.core.recipe.Making;
-import org.stillroom.core.recipe.Scaling;
 import org.stillroom.core.reference.Finding;
-import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.planner.marks.Measured;
 import org.stillroom.planner.marks.MeasuredLine;
@@ -68,35 +65,10 @@ public final class PlanRecipe {
      * @param workings takes the steps by which the figures of the finished liquid come about
      */
     public static Outcome answer(Making making, @Nullable Volume makes, Workings workings) {
-        if (makes == null) {
-            return answer(making, workings);
-        }
-        if (making.recipe().lines().stream().anyMatch(line -> line.amount() instanceof LineAmount.All)) {
-            return new Outcome.Refused(List.of(Finding.of(
-                    "all-cannot-be-scaled",
-                    Severity.STOP,
-                    "--makes",
-                    "cannot be",
-                    "The recipe takes all of what there is of an ingredient, so that its size is not free.",
-                    "Leave out the size, or give that line an amount of its own.")));
-        }
-        Span own = making.recipe().target().millilitres();
-        if (own == null) {
-            return scaledFromItsOwnSize(making, makes, workings);
-        }
-        double factor = makes.millilitres() / (0.5 * (own.low() + own.high()));
-        return answer(Scaling.asking(Scaling.times(making, factor), makes), workings);
-    }
-
-    private static Outcome scaledFromItsOwnSize(Making making, Volume makes, Workings workings) {
-        Planning asWritten = Planner.plan(making);
-        if (asWritten instanceof Planning.Refused refused) {
-            return new Outcome.Refused(refused.problems());
-        }
-        double own = ((Planning.Planned) asWritten).plan().millilitres();
-        Making scaled = Scaling.times(making, makes.millilitres() / own);
-        boolean open = making.recipe().lines().stream().noneMatch(line -> line.amount() instanceof LineAmount.Fixed);
-        return answer(open ? Scaling.asking(scaled, makes) : scaled, workings);
+        SizeRecipe.Outcome sized = SizeRecipe.answer(making, makes);
+        return sized instanceof SizeRecipe.Outcome.Refused refused
+                ? new Outcome.Refused(refused.problems())
+                : answer(((SizeRecipe.Outcome.Sized) sized).making(), workings);
     }
 
     private static Outcome answer(Making making, Workings workings) {

@@ -20,6 +20,7 @@ import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Source;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.answer.Fields;
+import org.stillroom.studio.answer.desk.Objections;
 import org.stillroom.studio.faults.FaultLog;
 import picocli.CommandLine.Option;
 
@@ -129,7 +130,8 @@ class CliTest {
 
     @Test
     void nothingTypedOpensTheStudio() {
-        assertThat(run()).isEqualTo(Exit.DONE);
+        Exit exit = run();
+        assertThat(exit).as(complaint()).isEqualTo(Exit.DONE);
         assertThat(answer()).contains("the studio is open, and stays until it is closed");
         assertThat(stayed).isEqualTo(1);
     }

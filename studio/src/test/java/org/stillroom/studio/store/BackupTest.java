@@ -1,10 +1,18 @@
 package org.stillroom.studio.store;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.Statement;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -77,8 +85,84 @@ class BackupTest {
             DataFolder to = new DataFolder(dir.resolve("to" + part));
             assertThatThrownBy(() -> Backup.restore(damaged, to, Backup.Replacing.NO))
                     .as("damaged at %d/10", part)
-                    .isInstanceOf(Exception.class);
-            assertThat(to.holdsAStudio()).isFalse();
+                    .isInstanceOf(StoreTrouble.class)
+                    .hasMessageContaining("damaged" + part + ".zip cannot be restored");
+            assertNothingIn(to);
+        }
+    }
+
+    @Test
+    void aFileThatWasCutOffChangesNothing() throws Exception {
+        byte[] bytes = Files.readAllBytes(backup());
+        for (int part = 0; part < 10; part++) {
+            Path cut = Files.write(dir.resolve("cut.zip"), Arrays.copyOf(bytes, bytes.length * part / 10));
+            DataFolder to = new DataFolder(dir.resolve("to"));
+            assertThatThrownBy(() -> Backup.restore(cut, to, Backup.Replacing.NO))
+                    .isInstanceOf(StoreTrouble.class);
+            assertNothingIn(to);
+        }
+    }
+
+    @Test
+    void aBackupOfANewerStillroomIsRefused() throws Exception {
+        DataFolder newer = new DataFolder(dir.resolve("newer"));
+        Store.open(newer).close();
+        Newer.make(newer);
+        Path file = dir.resolve("newer.zip");
+        Backup.ofOpenOrClosed(newer, file);
+        DataFolder to = new DataFolder(dir.resolve("to"));
+
+        assertThatThrownBy(() -> Backup.restore(file, to, Backup.Replacing.NO))
+                .isInstanceOf(StoreTrouble.class)
+                .hasMessageContaining("newer Stillroom");
+        assertNothingIn(to);
+    }
+
+    @Test
+    void aDatabaseOfAnotherKindIsRefused() throws Exception {
+        Path other = dir.resolve("other.db");
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + other);
+                Statement statement = connection.createStatement()) {
+            statement.executeUpdate("CREATE TABLE letter (words TEXT)");
+        }
+        Path file = dir.resolve("other.zip");
+        new BackupFile(file).write(other, Schema.NEWEST, "2026-11-26T10:00:00Z");
+        DataFolder to = new DataFolder(dir.resolve("to"));
+
+        assertThatThrownBy(() -> Backup.restore(file, to, Backup.Replacing.NO))
+                .isInstanceOf(StoreTrouble.class)
+                .hasMessageContaining("other.zip cannot be restored");
+        assertNothingIn(to);
+    }
+
+    @Test
+    void whatIsPutAsideAfterAKillIsWhole() throws Exception {
+        Path file = backup();
+        DataFolder to = new DataFolder(dir.resolve("to"));
+        Store running = Store.open(to);
+        String id = running.recipes().create("Mine", "r");
+        DataFolder left = new DataFolder(Files.createDirectories(dir.resolve("left"))); // as a killed process leaves it
+        for (String part : List.of("", "-wal")) {
+            Files.copy(Path.of(to.database() + part), Path.of(left.database() + part));
+        }
+        running.close();
+
+        Path aside = Backup.restore(file, left, Backup.Replacing.YES);
+
+        DataFolder again = new DataFolder(Files.createDirectories(dir.resolve("again")));
+        Files.copy(requireNonNull(aside), again.database());
+        try (Store store = Store.open(again)) {
+            assertThat(store.recipes().head(id)).isPresent();
+        }
+    }
+
+    /** Nothing but the lock. */
+    private static void assertNothingIn(DataFolder folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder.path())) {
+            assertThat(files)
+                    .extracting(Path::getFileName)
+                    .extracting(Path::toString)
+                    .containsOnly("studio.lock");
         }
     }
 

@@ -1,12 +1,18 @@
 package org.stillroom.studio.store;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.Statement;
+import java.util.List;
+import java.util.concurrent.Callable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 
 /** The store on PostgreSQL. */
 class PostgresStoreTest extends StoreContract {
@@ -41,6 +47,29 @@ class PostgresStoreTest extends StoreContract {
         try (Connection connection = DriverManager.getConnection(url(), "postgres", "postgres");
                 Statement statement = connection.createStatement()) {
             statement.executeUpdate(sql);
+        }
+    }
+
+    @Test
+    void theHistoryCannotBeEmptiedEither() {
+        assertThatThrownBy(() -> meddle("TRUNCATE history CASCADE")).hasMessageContaining("appended");
+        assertThatThrownBy(() -> meddle("TRUNCATE revision")).hasMessageContaining("appended");
+    }
+
+    @Test
+    void twoThatOpenAnEmptyDatabaseAtOnceBothServe() throws Exception {
+        meddle("CREATE DATABASE shared");
+        String shared = url().replace("/postgres", "/shared");
+        Callable<String> opened = () -> {
+            try (Store one = Store.onPostgres(shared, "postgres", "postgres")) {
+                return one.recipes().create("Medlar", request());
+            }
+        };
+
+        List<String> begun = atOnce(List.of(opened, opened));
+
+        try (Store later = Store.onPostgres(shared, "postgres", "postgres")) {
+            assertThat(later.recipes().heads(false)).extracting(RecipeHead::id).containsAll(begun);
         }
     }
 }

@@ -3,9 +3,11 @@ package org.stillroom.studio.store;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.sql.SQLException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
@@ -285,11 +287,117 @@ abstract class StoreContract {
     }
 
     @Test
+    void nothingIsLoggedAfterTheEndOfAMake() throws Exception {
+        Make make = store().makes().begin(saved(), 1, "{}", request());
+        List<Callable<Boolean>> hands = new ArrayList<>();
+        for (int i = 0; i < 40; i++) {
+            boolean last = i == 20;
+            hands.add(() -> {
+                try {
+                    if (last) {
+                        store().makes().finish(make.id(), "{}", List.of(), request());
+                    } else {
+                        store().makes().append(make.id(), "note", "{}", null, request());
+                    }
+                    return true;
+                } catch (SettledException tooLate) {
+                    return false;
+                }
+            });
+        }
+
+        List<Boolean> taken = atOnce(hands);
+
+        List<HistoryEntry> log = store().makes().entries(make.id());
+        assertThat(log).hasSize(1 + (int) taken.stream().filter(yes -> yes).count());
+        assertThat(log.get(log.size() - 1).kind()).isEqualTo("make.finished");
+    }
+
+    @Test
+    void makesThatEndAtOnceBecomeBatchesWithNumbersOfTheirOwn() throws Exception {
+        Lot gin = shelved("Gin", 1000.0);
+        Lot syrup = shelved("Syrup", 1000.0);
+        List<Callable<Batch>> ends = new ArrayList<>();
+        for (int i = 0; i < 8; i++) {
+            Make make = store().makes().begin(saved(), 1, "{}", request());
+            List<LotMove> taken = new ArrayList<>(
+                    List.of(new LotMove(gin.id(), -10.0, "batch"), new LotMove(syrup.id(), -10.0, "batch")));
+            if (i % 2 == 0) {
+                Collections.reverse(taken); // whoever takes them in another order may have to wait for each other
+            }
+            ends.add(() -> store().makes().finish(make.id(), "{}", taken, request()));
+        }
+
+        List<Batch> batches = atOnce(ends);
+
+        assertThat(batches).extracting(Batch::number).doesNotHaveDuplicates();
+        assertThat(store().lots().lot(gin.id())).get().extracting(Lot::left).isEqualTo(920.0);
+        assertThat(store().lots().lot(syrup.id())).get().extracting(Lot::left).isEqualTo(920.0);
+    }
+
+    @Test
+    void aMeasuredLotHoldsWhatWasMeasuredWhoeverPoursMeanwhile() throws Exception {
+        Lot lot = shelved("Juniper tincture", 100.0);
+        List<Callable<HistoryEntry>> hands = new ArrayList<>();
+        for (int i = 0; i < 40; i++) {
+            boolean measure = i % 4 == 0;
+            hands.add(() -> measure
+                    ? store().lots().measured(lot.id(), 500.0, "weighed", request())
+                    : store().lots().move(new LotMove(lot.id(), -1.0, "poured"), request()));
+        }
+
+        List<HistoryEntry> entries = atOnce(hands);
+
+        assertThat(entries)
+                .filteredOn(entry -> entry.kind().equals("lot.measured"))
+                .hasSize(10)
+                .allSatisfy(entry -> assertThat(entry.body()).containsPattern("\"after\": ?500(\\.0)?\\b"));
+    }
+
+    @Test
+    void whatIsGoneIsSaidToBeMissing() {
+        String id = saved();
+        HistoryEntry removal = store().recipes().remove(id, request());
+
+        assertThatThrownBy(() -> store().recipes().save(id, 1, "Medlar", TEXT, null, request()))
+                .isInstanceOf(MissingException.class);
+        assertThatThrownBy(() -> store().recipes().keepDraft(id, 1, "{}")).isInstanceOf(MissingException.class);
+        assertThatThrownBy(() -> store().recipes().keepDraft("nosuchid", 0, "{}"))
+                .isInstanceOf(MissingException.class);
+        assertThatThrownBy(() -> store().lots().change("nosuchid", 1, named("Other"), request()))
+                .isInstanceOf(MissingException.class);
+        assertThatThrownBy(() -> store().makes().append("nosuchid", "note", "{}", null, request()))
+                .isInstanceOf(MissingException.class);
+
+        store().recipes().bringBack(id, removal.id(), request());
+        assertThat(store().recipes().save(id, 1, "Medlar", TEXT, null, request()))
+                .isInstanceOf(Saving.Saved.class);
+    }
+
+    @Test
+    void anEntryIsUndoneOnceAndOnlyWhereItHappened() {
+        String id = saved();
+        String other = saved();
+        HistoryEntry removal = store().recipes().remove(id, request());
+
+        assertThatThrownBy(() -> store().recipes().bringBack(other, removal.id(), request()))
+                .isInstanceOf(MissingException.class);
+        store().recipes().bringBack(id, removal.id(), request());
+        assertThatThrownBy(() -> store().recipes().bringBack(id, removal.id(), request()))
+                .isInstanceOf(SettledException.class);
+
+        Make make = store().makes().begin(id, 2, "{}", request());
+        assertThatThrownBy(() -> store().makes().append(make.id(), "undone", "{}", removal.id(), request()))
+                .isInstanceOf(MissingException.class);
+    }
+
+    @Test
     void theHistoryCannotBeRewritten() {
         String id = saved();
         assertThatThrownBy(() -> meddle("UPDATE history SET kind = 'other'")).hasMessageContaining("appended");
         assertThatThrownBy(() -> meddle("DELETE FROM history")).hasMessageContaining("appended");
-        assertThatThrownBy(() -> meddle("DELETE FROM revision")).isNotNull();
+        assertThatThrownBy(() -> meddle("UPDATE revision SET title = 'other'")).isInstanceOf(SQLException.class);
+        assertThatThrownBy(() -> meddle("DELETE FROM revision")).isInstanceOf(SQLException.class);
         assertThat(store().recipes().revisions(id)).hasSize(1);
     }
 
@@ -351,7 +459,7 @@ abstract class StoreContract {
                 .get(0);
     }
 
-    private static LotSheet named(String name) {
+    static LotSheet named(String name) {
         @Nullable String none = null;
         return new LotSheet(
                 name,
@@ -374,7 +482,7 @@ abstract class StoreContract {
         return UUID.randomUUID().toString();
     }
 
-    private static <T> List<T> atOnce(List<Callable<T>> tasks) throws Exception {
+    static <T> List<T> atOnce(List<Callable<T>> tasks) throws Exception {
         ExecutorService hands = Executors.newFixedThreadPool(8);
         try {
             List<T> outcomes = new ArrayList<>();

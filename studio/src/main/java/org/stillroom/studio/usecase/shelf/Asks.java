@@ -6,17 +6,15 @@ import static org.stillroom.studio.usecase.shelf.Asked.usual;
 
 import java.util.List;
 import org.stillroom.core.ingredient.Kind;
+import org.stillroom.studio.shelffile.LotKeys;
 
 /** What is asked about each kind of ingredient: what it needs to be counted, and what makes the count closer. */
 public final class Asks {
-    /** Key of the ratio of plant to spirit; it is kept on the lot and decides nothing in a recipe. */
-    public static final String RATIO = "ratio";
-
     private static final Asked TOLERANCE = usual("tolerance", "0.3 %");
     private static final Asked LIQUID_DENSITY = further("density", "0.952 g/ml");
     private static final Asked DROP = further("drop", "0.021 g");
 
-    private static final Asked RATIO_OF_PLANT = usual(RATIO, "1:5");
+    private static final Asked RATIO_OF_PLANT = usual(LotKeys.RATIO, "1:5");
 
     private static final List<Asked> SPIRIT =
             List.of(needed("strength", "40 %"), TOLERANCE, further("sugar", "4 g/L"), LIQUID_DENSITY);

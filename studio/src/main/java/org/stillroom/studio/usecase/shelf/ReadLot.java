@@ -26,6 +26,7 @@ import org.stillroom.core.reference.Severity;
 import org.stillroom.studio.recipefile.SheetProblem;
 import org.stillroom.studio.recipefile.SheetReader;
 import org.stillroom.studio.recipefile.SheetReading;
+import org.stillroom.studio.shelffile.LotKeys;
 import org.stillroom.studio.store.Lot;
 import org.stillroom.studio.store.LotSheet;
 import org.stillroom.studio.store.Lots.NewLot;
@@ -92,7 +93,7 @@ public final class ReadLot {
         @Nullable LocalDate opened = opened();
         check(LotKeys.TARE, QuantityText::mass, "“312 g”");
         check(LotKeys.PAID, QuantityText::price, "“18.50 EUR” for all of it, or “22 EUR/L”");
-        check(Asks.RATIO, QuantityText::ratio, "“1:5”");
+        check(LotKeys.RATIO, QuantityText::ratio, "“1:5”");
         boolean setAside = setAside();
         if (left != null && full != null && !left.unit().equals(full.unit())) {
             problem(
@@ -192,7 +193,7 @@ public final class ReadLot {
                 fields.put(key, text);
             }
         }
-        boolean kindKnown = problems.isEmpty();
+        boolean kindKnown = problems.stream().noneMatch(problem -> problem.key().equals(LotKeys.KIND));
         SheetReading<?> reading = reader.ingredient(name, kind.label(), ShelfLots.ofIngredient(fields));
         if (kindKnown && reading instanceof SheetReading.Refused<?> refused) {
             problems.addAll(refused.problems());

@@ -21,6 +21,7 @@ import org.stillroom.core.recipe.Line;
 import org.stillroom.core.recipe.Recipe;
 import org.stillroom.studio.recipefile.SheetReader;
 import org.stillroom.studio.recipefile.SheetReading;
+import org.stillroom.studio.shelffile.LotKeys;
 import org.stillroom.studio.store.Lot;
 import org.stillroom.studio.store.LotSheet;
 
@@ -63,7 +64,7 @@ public final class ShelfLots {
     /** Returns the fields without those that are of the lot and of no ingredient. */
     static Map<String, String> ofIngredient(Map<String, String> fields) {
         Map<String, String> known = new LinkedHashMap<>(fields);
-        known.remove(Asks.RATIO);
+        known.remove(LotKeys.RATIO);
         return known;
     }
 

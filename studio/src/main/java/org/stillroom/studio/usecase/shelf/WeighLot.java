@@ -3,22 +3,17 @@ package org.stillroom.studio.usecase.shelf;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.stillroom.core.ingredient.Resolution;
-import org.stillroom.core.ingredient.Resolved;
 import org.stillroom.core.liquid.Estimate;
-import org.stillroom.core.liquid.Figure;
-import org.stillroom.core.liquid.Figures;
-import org.stillroom.core.liquid.Liquid;
 import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.quantity.QuantityText;
-import org.stillroom.core.quantity.Temperature;
 import org.stillroom.core.quantity.Typed;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.studio.recipefile.SheetProblem;
 import org.stillroom.studio.recipefile.SheetReader;
 import org.stillroom.studio.recipefile.SheetReading;
+import org.stillroom.studio.shelffile.LotKeys;
 
 /** Tells how much is left in a jar from what it weighs with what is in it, and what it weighs empty. */
 public final class WeighLot {
@@ -28,7 +23,7 @@ public final class WeighLot {
      * What the scale told.
      *
      * @param grams what is in it
-     * @param millilitres the same at 20 °C, or null where it is weighed as a solid or its density is not known
+     * @param millilitres the same at 20 °C where the lot is kept by volume, else null
      * @param left what is left, in the unit of the lot
      */
     public record Weighed(double grams, @Nullable Estimate millilitres, Stock left) {}
@@ -66,37 +61,26 @@ public final class WeighLot {
         if (!problems.isEmpty()) {
             return new SheetReading.Refused<>(problems);
         }
-        return new SheetReading.Understood<>(weighed(together - empty, density, byVolume), List.of());
+        return new SheetReading.Understood<>(weighed(together - empty, byVolume ? density : null), List.of());
     }
 
-    private static Weighed weighed(double grams, @Nullable Estimate density, boolean byVolume) {
+    private static Weighed weighed(double grams, @Nullable Estimate density) {
         if (density == null) {
             return new Weighed(grams, null, new Stock(grams, Stock.GRAMS));
         }
         double millilitres = grams / density.value();
         Estimate volume = new Estimate(millilitres, millilitres * density.doubt() / density.value());
-        Stock left = byVolume ? new Stock(millilitres, Stock.MILLILITRES) : new Stock(grams, Stock.GRAMS);
-        return new Weighed(grams, volume, left);
+        return new Weighed(grams, volume, new Stock(millilitres, Stock.MILLILITRES));
     }
 
     /** Returns the density at 20 °C, g/mL, or null where it is not known or nothing is measured by it. */
-    static @Nullable Estimate density(LotOnShelf lot) {
-        Resolved resolved = lot.ingredient() == null
-                ? null
-                : Resolution.of(lot.ingredient()).resolved();
-        if (resolved == null
-                || resolved.solid()
-                || resolved.gramsPerMillilitre().isEmpty()) {
-            return null;
-        }
-        double density = resolved.gramsPerMillilitre().getAsDouble();
-        if (resolved.ingredient().density() != null) {
-            return new Estimate(density, density * resolved.relativeDensityDoubt());
-        }
-        Figures figures = Liquid.figures(resolved.perGram(), Temperature.TWENTY_CELSIUS);
-        Figures upper = Liquid.figures(resolved.perGramAtUpperLabel(), Temperature.TWENTY_CELSIUS);
-        double ofLabel = Math.abs(upper.value(Figure.DENSITY) - figures.value(Figure.DENSITY));
-        return new Estimate(density, Math.hypot(ofLabel, figures.doubt(Figure.DENSITY)) / 1000.0);
+    private static @Nullable Estimate density(LotOnShelf lot) {
+        return LotFacts.of(lot).stream()
+                .flatMap(known -> known.facts().stream())
+                .filter(fact -> fact.what() == LotFacts.What.DENSITY)
+                .map(LotFacts.Fact::estimate)
+                .findFirst()
+                .orElse(null);
     }
 
     private static double grams(SheetReader reader, String key, String text, List<SheetProblem> problems) {

@@ -28,4 +28,16 @@ public final class Doors {
         routes.post(path, context -> page.answer(frame.visit(context)));
         return this;
     }
+
+    /** Registers a change that puts something in the place of what is there. */
+    public Doors put(String path, Page page) {
+        routes.put(path, context -> page.answer(frame.visit(context)));
+        return this;
+    }
+
+    /** Registers a removal. */
+    public Doors delete(String path, Page page) {
+        routes.delete(path, context -> page.answer(frame.visit(context)));
+        return this;
+    }
 }

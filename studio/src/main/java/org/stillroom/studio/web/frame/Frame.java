@@ -25,14 +25,23 @@ public final class Frame {
     }
 
     private Words words(Context context) {
-        Map<String, String> settled = store.settings().all();
+        Map<String, String> settled = settled();
         Language language = Language.of(settled.getOrDefault("language", ""))
                 .orElseGet(() -> Language.wanted(context.header("Accept-Language")));
         return new Words(language, UnitSystem.named(settled.getOrDefault("units", "")));
     }
 
+    private Map<String, String> settled() {
+        try {
+            return store.settings().all();
+        } catch (RuntimeException away) { // that the store does not answer must still be said
+            return Map.of();
+        }
+    }
+
     PageFrame of(Context context, Words words, String title, String room, List<String> styles, List<String> scripts) {
         List<PageFrame.Entry> entries = rooms.stream()
+                .filter(Room::isInNavigation)
                 .map(each -> new PageFrame.Entry(
                         each.key(), each.path(), words.say("frame." + each.key()), each.state(words)))
                 .toList();

@@ -23,6 +23,7 @@ final class Guard {
                 .header("Referrer-Policy", "same-origin")
                 .header("Cross-Origin-Opener-Policy", "same-origin")
                 .header("Cross-Origin-Resource-Policy", "same-origin")
+                .header("Link", "</api/v1/openapi.json>; rel=\"service-desc\"")
                 .header("Cache-Control", "no-store");
         if (loopbackOnly && !isLoopbackName(context.host())) {
             throw new ForbiddenResponse("This studio answers to localhost alone.");

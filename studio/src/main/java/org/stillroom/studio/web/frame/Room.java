@@ -13,6 +13,11 @@ public interface Room {
     /** Returns what is going on in it, in a few words; empty when there is nothing to say. */
     String state(Words words);
 
+    /** Returns whether the navigation leads to it; what is there for other programs alone is left out. */
+    default boolean isInNavigation() {
+        return true;
+    }
+
     /** Adds its pages. */
     void routes(Doors doors);
 }

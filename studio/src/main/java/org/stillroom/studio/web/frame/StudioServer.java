@@ -16,12 +16,14 @@ public final class StudioServer implements AutoCloseable {
 
     private final Javalin server;
     private final Store store;
-    private final String address;
+    private final Doorstep doorstep;
+    private final List<Room> rooms;
 
-    private StudioServer(Javalin server, Store store, String address) {
+    private StudioServer(Javalin server, Store store, Doorstep doorstep, List<Room> rooms) {
         this.server = server;
         this.store = store;
-        this.address = address;
+        this.doorstep = doorstep;
+        this.rooms = List.copyOf(rooms);
     }
 
     /**
@@ -40,7 +42,7 @@ public final class StudioServer implements AutoCloseable {
     /**
      * Begins to serve; the store is closed with the server.
      *
-     * @throws StoreTrouble when the port is taken, or a network may knock and no passphrase is set
+     * @throws StoreTrouble when it cannot listen there, or a network may knock and no passphrase is set
      */
     public static StudioServer start(Settings settings, Store store, List<Room> rooms, FaultLog log) {
         if (!settings.isLoopback() && store.settings().value("passphrase").isEmpty()) {
@@ -52,15 +54,10 @@ public final class StudioServer implements AutoCloseable {
         Entrance entrance = new Entrance(store, !settings.isLoopback());
         Frame frame = new Frame(store, entrance, rooms);
         Javalin server = Javalin.create(config -> configure(config, settings, store, rooms, entrance, frame, log));
-        try {
-            server.start(settings.address(), settings.port());
-        } catch (RuntimeException failed) {
-            throw new StoreTrouble(
-                    "The port " + settings.port() + " of " + settings.address() + " is taken by another program.",
-                    "Choose another one with --port, or 0 for any that is free.",
-                    failed);
-        }
-        return new StudioServer(server, store, settings.address());
+        StudioServer open = new StudioServer(server, store, new Doorstep(settings), rooms);
+        open.doorstep.startThere(server);
+        store.noteAddress(open.url());
+        return open;
     }
 
     private static void configure(
@@ -97,10 +94,19 @@ public final class StudioServer implements AutoCloseable {
                 .result("{\"store\": \"" + (well ? "answers" : "does not answer") + "\"}");
     }
 
-    /** Returns the address of the first page. */
+    /** Returns the address of the first page for a browser of this machine. */
     public String url() {
-        String host = address.equals("0.0.0.0") || address.equals("127.0.0.1") ? "localhost" : address;
-        return "http://" + host + ":" + server.port() + "/";
+        return doorstep.url(server.port());
+    }
+
+    /** Returns the addresses under which others of the network reach it; none when it keeps to this machine. */
+    public List<String> urlsForOthers() {
+        return doorstep.urlsForOthers(server.port());
+    }
+
+    /** Returns the paths of the first page of each room. */
+    public List<String> paths() {
+        return rooms.stream().map(Room::path).toList();
     }
 
     @Override

@@ -1,7 +1,9 @@
 package org.stillroom.studio.web.frame;
 
 import io.javalin.http.Context;
+import io.javalin.http.Cookie;
 import io.javalin.http.HttpStatus;
+import io.javalin.http.SameSite;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -75,7 +77,18 @@ public final class Visit {
         if (wantsPart()) {
             context.header("HX-Redirect", path).status(204);
         } else {
+            acknowledge();
             context.redirect(path, HttpStatus.SEE_OTHER);
+        }
+    }
+
+    /** Tells the next page which change was done, so that it lets go of what it kept of it. */
+    private void acknowledge() {
+        String name = field("request");
+        if (name.matches("[\\w-]{1,64}")) {
+            Cookie done = new Cookie("stillroom-done", name, "/", 60, false, false);
+            done.setSameSite(SameSite.STRICT);
+            context.cookie(done);
         }
     }
 
@@ -86,7 +99,7 @@ public final class Visit {
     }
 
     public void notFound() {
-        refuse(HttpStatus.NOT_FOUND, words.say("frame.notFound"), words.say("frame.notFoundRemedy"));
+        refuse(HttpStatus.NOT_FOUND, words.say("frame.status.404"), words.say("frame.status.404.remedy"));
     }
 
     /** A page on its way to be shown. */

@@ -25,6 +25,13 @@ const QUIET = 500; // ms without a move before it is spoken and written
 const plate = () => document.getElementById("triangle");
 const point = () => document.getElementById("point");
 
+// What is spoken stands outside the parts that the server sends anew: they would wipe it off before it is heard.
+const voice = document.createElement("p");
+voice.id = "said";
+voice.className = "off-screen";
+voice.setAttribute("role", "status");
+(document.querySelector("main") ?? document.body).append(voice);
+
 let numbers = { text: "", recipe: null };
 let last = null; // the latest move, until the server draws the triangle anew
 let typed = {}; // what stood in the fields before the first move
@@ -151,7 +158,7 @@ function settle() {
   clearTimeout(later);
   if (!unsettled) return;
   unsettled = false;
-  if (document.activeElement !== point()) document.getElementById("said").textContent = spoken(last);
+  if (document.activeElement !== point()) voice.textContent = spoken(last);
   for (const kind of ["input", "change"]) {
     for (const field of fields()) field.dispatchEvent(new Event(kind, { bubbles: true }));
   }

@@ -20,7 +20,7 @@ class AsksTest {
 
     @ParameterizedTest
     @EnumSource(Kind.class)
-    void every_example_is_understood_on_its_own_beside_what_is_needed(Kind kind) {
+    void everyExampleIsUnderstoodOnItsOwnBesideWhatIsNeeded(Kind kind) {
         for (Asked asked : Asks.of(kind)) {
             List<String> pairs = new ArrayList<>(List.of("name", name(kind), "kind", kind.label()));
             needed(kind).stream()
@@ -43,7 +43,7 @@ class AsksTest {
 
     @ParameterizedTest
     @EnumSource(Kind.class)
-    void what_is_called_needed_is_missed_at_its_own_field(Kind kind) {
+    void whatIsCalledNeededIsMissedAtItsOwnField(Kind kind) {
         List<String> missed = Bottles.problems("name", name(kind), "kind", kind.label()).stream()
                 .map(SheetProblem::key)
                 .toList();
@@ -52,7 +52,7 @@ class AsksTest {
     }
 
     @Test
-    void a_lots_ingredient_has_what_is_left_as_the_amount_at_hand_and_what_was_paid_as_its_price() {
+    void aLotsIngredientHasWhatIsLeftAsTheAmountAtHandAndWhatWasPaidAsItsPrice() {
         LotOnShelf lot = Bottles.onShelf(
                 "a",
                 "name",

@@ -11,7 +11,7 @@ import org.stillroom.studio.store.Lots.NewLot;
 
 class ReadLotTest {
     @Test
-    void all_that_is_wrong_comes_back_at_once_each_at_its_field() {
+    void allThatIsWrongComesBackAtOnceEachAtItsField() {
         assertThat(Bottles.problems(
                         "name",
                         "Quince syrup",
@@ -32,7 +32,7 @@ class ReadLotTest {
     }
 
     @Test
-    void an_example_in_a_remedy_is_what_goes_into_the_field_not_a_line_of_a_recipe_file() {
+    void anExampleInARemedyIsWhatGoesIntoTheFieldNotALineOfARecipeFile() {
         assertThat(Bottles.problems("name", "Rye", "kind", "spirit", "strength", "strong"))
                 .extracting(problem -> problem.finding().remedy())
                 .containsExactly("Write it such as “40 %” or “80 proof”.");
@@ -42,7 +42,7 @@ class ReadLotTest {
     }
 
     @Test
-    void what_is_left_alone_is_taken_as_full() {
+    void whatIsLeftAloneIsTakenAsFull() {
         NewLot lot = Bottles.read("name", "Rye", "kind", "spirit", "strength", "43 %", "left", "0,7 L");
         assertThat(lot.left()).isEqualTo(700.0, within(1e-9));
         assertThat(lot.sheet().full()).isEqualTo(700.0, within(1e-9));
@@ -50,20 +50,20 @@ class ReadLotTest {
     }
 
     @Test
-    void an_amount_that_is_not_said_is_not_known_rather_than_nothing() {
+    void anAmountThatIsNotSaidIsNotKnownRatherThanNothing() {
         NewLot lot = Bottles.read("name", "Rye", "kind", "spirit", "strength", "43 %");
         assertThat(Stock.isKnown(new Lot("a", 1, lot.sheet(), lot.left()))).isFalse();
     }
 
     @Test
-    void mass_and_volume_of_one_jar_are_not_mixed() {
+    void massAndVolumeOfOneJarAreNotMixed() {
         assertThat(Bottles.problems("name", "Honey", "kind", "honey", "left", "250 g", "full", "500 ml"))
                 .extracting(SheetProblem::key)
                 .containsExactly("full");
     }
 
     @Test
-    void eggs_are_counted_with_or_without_a_word_for_it() {
+    void eggsAreCountedWithOrWithoutAWordForIt() {
         assertThat(Bottles.read("name", "Eggs", "kind", "egg", "left", "6")
                         .sheet()
                         .unit())
@@ -74,7 +74,7 @@ class ReadLotTest {
     }
 
     @Test
-    void days_are_read_as_written_in_england_and_in_germany() {
+    void daysAreReadAsWrittenInEnglandAndInGermany() {
         assertThat(Bottles.read("name", "Sugar", "kind", "sugar", "opened", "2026-10-02")
                         .sheet()
                         .opened())
@@ -86,7 +86,7 @@ class ReadLotTest {
     }
 
     @Test
-    void what_was_typed_comes_back_as_typed() {
+    void whatWasTypedComesBackAsTyped() {
         Lot lot = Bottles.lot(
                 "a",
                 "name",

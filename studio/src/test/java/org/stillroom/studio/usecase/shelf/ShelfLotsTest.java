@@ -19,14 +19,14 @@ class ShelfLotsTest {
     };
 
     @Test
-    void a_line_takes_the_bottle_that_was_opened_first_and_knows_other_names_of_the_same_thing() {
+    void aLineTakesTheBottleThatWasOpenedFirstAndKnowsOtherNamesOfTheSameThing() {
         LotOnShelf fresh = Bottles.onShelf("a", NEW);
         LotOnShelf opened = Bottles.onShelf("b", OLDER);
         assertThat(ShelfLots.named("spirit 96 %", List.of(fresh, opened))).containsExactly(opened, fresh);
     }
 
     @Test
-    void a_bottle_set_aside_or_empty_is_not_offered_to_a_recipe() {
+    void aBottleSetAsideOrEmptyIsNotOfferedToARecipe() {
         LotOnShelf aside = Bottles.onShelf("a", "name", "Tonka", "kind", "sugar", "set aside", "yes", "left", "1 g");
         LotOnShelf empty = Bottles.onShelf("b", "name", "Tonka", "kind", "sugar", "left", "0 g", "full", "10 g");
         LotOnShelf unknown = Bottles.onShelf("c", "name", "Tonka", "kind", "sugar");
@@ -34,7 +34,7 @@ class ShelfLotsTest {
     }
 
     @Test
-    void every_line_of_a_recipe_is_told_its_choices() {
+    void everyLineOfARecipeIsToldItsChoices() {
         RecipeReading reading = new RecipeReader(OunceMeaning.US_FLUID).read("""
                         stillroom: 1
                         title: Caraway
@@ -51,7 +51,7 @@ class ShelfLotsTest {
 
     /** The density of 40 % vol at 20 °C is 948.05 kg/m³. Source: OIML R 22, table of densities (from memory). */
     @Test
-    void a_half_full_jar_is_weighed_and_never_decanted() {
+    void aHalfFullJarIsWeighedAndNeverDecanted() {
         LotOnShelf lot = Bottles.onShelf("a", "name", "Vodka", "kind", "spirit", "strength", "40 %", "left", "1 L");
         WeighLot.Weighed weighed = weighed(lot, "312 g", "786.0 g");
         assertThat(weighed.grams()).isEqualTo(474.0, within(1e-9));
@@ -60,7 +60,7 @@ class ShelfLotsTest {
     }
 
     @Test
-    void a_jar_lighter_than_itself_is_refused_at_the_reading() {
+    void aJarLighterThanItselfIsRefusedAtTheReading() {
         LotOnShelf lot = Bottles.onShelf("a", "name", "Sugar", "kind", "sugar", "left", "1 kg");
         SheetReading<WeighLot.Weighed> reading = WeighLot.answer(lot, "312 g", "300 g", OunceMeaning.US_FLUID);
         assertThat(((SheetReading.Refused<WeighLot.Weighed>) reading).problems())
@@ -72,7 +72,7 @@ class ShelfLotsTest {
     }
 
     @Test
-    void grains_are_kept_by_weight_and_need_no_density() {
+    void grainsAreKeptByWeightAndNeedNoDensity() {
         LotOnShelf lot = Bottles.onShelf("a", "name", "Sugar", "kind", "sugar", "left", "1 kg");
         WeighLot.Weighed weighed = weighed(lot, "0.5 kg", "1.35 kg");
         assertThat(weighed.left().text()).isEqualTo("850 g");

@@ -5,10 +5,13 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.net.CookieManager;
+import java.net.InetAddress;
+import java.net.Socket;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -53,7 +56,7 @@ class StudioServerTest {
     }
 
     /** A room whose page fails. */
-    private static final class Broken implements Room {
+    private final class Broken implements Room {
         @Override
         public String key() {
             return "make";
@@ -72,8 +75,12 @@ class StudioServerTest {
         @Override
         public void routes(Doors doors) {
             doors.get("/broken", visit -> {
-                throw new IOException("a secret of the inside");
-            });
+                        throw new IOException("a secret of the inside");
+                    })
+                    .get("/broken/state", visit -> {
+                        throw new IllegalStateException("a secret of a library");
+                    })
+                    .get("/broken/missing", visit -> store.lots().undo(4711, "once"));
         }
     }
 
@@ -124,6 +131,38 @@ class StudioServerTest {
         assertThat(page.statusCode()).isEqualTo(500);
         assertThat(page.body()).contains("id ").doesNotContain("secret").doesNotContain("Exception");
         assertThat(dir.resolve("log")).content().contains("a secret of the inside");
+    }
+
+    @Test
+    void aFaultOfALibraryIsNotTakenForSomethingThePersonDid() throws Exception {
+        assertThat(get("/broken/state").statusCode()).isEqualTo(500);
+        assertThat(get("/broken/state").body()).doesNotContain("secret");
+        assertThat(get("/broken/missing").statusCode()).isEqualTo(404);
+        assertThat(get("/broken/missing").body()).doesNotContain("4711");
+    }
+
+    @Test
+    void everyRefusalSaysWhatToDo() throws Exception {
+        HttpResponse<String> noSuchChange = post("/history", "token=" + token());
+        assertThat(noSuchChange.statusCode()).isEqualTo(405);
+        assertThat(noSuchChange.body()).contains("This address does not take that.");
+
+        HttpResponse<String> tooMuch = post("/settings", "token=" + token() + "&units=" + "x".repeat(10_000_000));
+        assertThat(tooMuch.statusCode()).isEqualTo(413);
+        assertThat(tooMuch.body()).contains("larger than the studio takes");
+    }
+
+    @Test
+    void aRequestToANameThatSomebodyPointedHereIsRefused() throws Exception {
+        // the client of the JDK sets Host by itself, so the request is written by hand
+        URI base = URI.create(server.url());
+        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), base.getPort())) {
+            socket.getOutputStream()
+                    .write("GET /settings HTTP/1.1\r\nHost: elsewhere.example\r\nConnection: close\r\n\r\n"
+                            .getBytes(StandardCharsets.US_ASCII));
+            String answer = new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+            assertThat(answer).startsWith("HTTP/1.1 403").doesNotContain("name=\"units\"");
+        }
     }
 
     @Test
