@@ -28,8 +28,11 @@ final class ClarityCommand extends Subcommand {
     @Override
     protected Answer answer(Workings workings) {
         ClarityAsked asked = ClarityAsked.of(options.typed(), Dashes.TWO, new Objections());
-        return new ClarityAnswer(
-                recipe == null ? asked.answer(workings) : asked.answer(worked(recipe), workings), map);
+        if (recipe == null) {
+            return new ClarityAnswer(asked.answer(workings), map);
+        }
+        asked.refuseBesidesRecipe();
+        return new ClarityAnswer(asked.answer(worked(recipe), workings), map);
     }
 
     private static WorkedPlan worked(Path file) {

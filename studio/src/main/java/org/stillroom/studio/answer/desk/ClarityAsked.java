@@ -74,13 +74,22 @@ public final class ClarityAsked {
      * @throws WrongInput when strength or oils were given besides, or no line says how much oil it holds
      */
     public TellClarity.Found answer(WorkedPlan worked, Workings workings) {
+        refuseBesidesRecipe();
+        return told(() -> TellClarity.answer(worked, temperature, workings));
+    }
+
+    /**
+     * Refuses what a recipe has of its own.
+     *
+     * @throws WrongInput when strength, sugar or oils were given, or anything was not understood
+     */
+    public void refuseBesidesRecipe() {
         for (String part : List.of("strength", "sugar", "oil", "constituent")) {
             if (asked.has(part)) {
                 asked.object(part, "a recipe has its own.", "Leave it out, or leave the recipe out.");
             }
         }
         asked.refuseIfAnyWrong();
-        return told(() -> TellClarity.answer(worked, temperature, workings));
     }
 
     private TellClarity.Found told(java.util.function.Supplier<TellClarity.Found> question) {
