@@ -13,7 +13,6 @@ import java.util.concurrent.ConcurrentHashMap;
 final class Assets {
     private static final String OWN = "/org/stillroom/studio/web/assets/";
     private static final String CORE = "/org/stillroom/page/module/";
-    private static final String HTMX = "/META-INF/resources/webjars/htmx.org/2.0.8/dist/htmx.min.js";
 
     private static final Map<String, String> TYPES = Map.of(
             "css", "text/css; charset=utf-8",
@@ -64,7 +63,6 @@ final class Assets {
     private static String place(String name) {
         return switch (name) {
             case "core.js" -> CORE + name;
-            case "htmx.js" -> HTMX;
             default -> OWN + name;
         };
     }

@@ -4,6 +4,9 @@ import io.javalin.config.RoutesConfig;
 
 /** Where rooms register their pages; each visit reaches them with the words of its reader. */
 public final class Doors {
+    /** Header by which a script says that it wants a part of a page, not a page. */
+    static final String PART = "Stillroom-Part";
+
     private final RoutesConfig routes;
     private final Frame frame;
 

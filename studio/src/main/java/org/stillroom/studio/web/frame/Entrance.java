@@ -56,8 +56,7 @@ final class Entrance {
             throw new UnauthorizedResponse(
                     "Sign in on the page /sign-in first; the answer sets a cookie to send along.");
         }
-        if (context.header("HX-Request") != null) { // a script would take the page for the answer to what it sent
-            context.header("HX-Redirect", "/sign-in");
+        if (context.header(Doors.PART) != null) { // a script would take the page for the answer to what it sent
             throw new UnauthorizedResponse();
         }
         context.redirect("/sign-in", HttpStatus.SEE_OTHER);

@@ -52,7 +52,7 @@ public final class Visit {
 
     /** Returns whether a script asks for a part of a page. */
     public boolean wantsPart() {
-        return context.header("HX-Request") != null;
+        return context.header(Doors.PART) != null;
     }
 
     /**

@@ -1,61 +1,97 @@
 // Compose as one types: the form is sent, and what comes back is laid into the page without touching the field at hand.
-const { Idiomorph, htmx } = window;
+import { later, send } from './studio.js';
+import { Idiomorph } from './vendor/idiomorph.esm.js';
+
 const live = document.getElementById('live');
-const place = live && 'stillroom:' + live.getAttribute('hx-post');
-let typed = 0; // counts what was typed, to know whether an answer still fits
-let sent = 0;
-let pressed = '';
-
-// What a reader opened stays open, the field at hand stays as it is, and as long as there is no plan the last one stays in sight.
-Idiomorph.defaults.ignoreActiveValue = true;
-Idiomorph.defaults.callbacks.beforeAttributeUpdated = (name, node) => !(name === 'open' && node.tagName === 'DETAILS');
-Idiomorph.defaults.callbacks.beforeNodeMorphed = (before, after) => {
-  if (!before.dataset || !after.dataset || before.dataset.result !== 'true' && before.id !== 'triangle') return true;
-  const keeps = after.dataset.result === 'false';
-  before.classList.toggle('is-stale', keeps);
-  return !keeps;
-};
-
+const place = live && 'stillroom:' + live.dataset.path;
 const form = () => document.getElementById('compose');
+const isText = field => field?.matches?.('input, textarea, select') ?? false;
 
+let typed = 0; // counts what was typed, to know whether an answer still fits
+let working = false;
+let again = false;
+const pressed = []; // in the order of the presses; each is done once, whatever is typed meanwhile
+let rest = 0;
+
+/** Keeps what is typed in this browser until the studio has it. */
 function keep() {
   const fields = [...new FormData(form())].filter(([name, value]) => typeof value === 'string' && !['token', 'request'].includes(name));
-  localStorage.setItem(place, JSON.stringify(fields));
+  try {
+    localStorage.setItem(place, JSON.stringify(fields));
+  } catch { /* the browser keeps nothing; the page still works */ }
+}
+
+/** Sends the form now, or once the answer that is awaited has come; returns whether the studio answered. */
+async function work() {
+  clearTimeout(rest);
+  if (working) {
+    again = true;
+    return true;
+  }
+  working = true;
+  again = false;
+  let answered = true;
+  const deed = pressed[0] ?? 'work';
+  const sent = typed;
+  try {
+    const body = new URLSearchParams([...new FormData(form())].filter(([name]) => name !== 'do'));
+    body.set('do', deed);
+    const answer = await send(live.dataset.path, body);
+    if (answer.ok) {
+      const page = await answer.text();
+      if (pressed.length) pressed.shift();
+      // Something was typed meanwhile: the answer is of yesterday, and the next is on its way. What was pressed is laid in all the same.
+      if (deed !== 'work' || typed === sent) lay(page, deed);
+      if (typed === sent) localStorage.removeItem(place);
+    } else {
+      pressed.length = 0;
+    }
+  } catch {
+    answered = false;
+    later(live, async () => { if (!await work()) throw new Error('still away'); });
+  }
+  working = false;
+  if (answered && (again || pressed.length)) work();
+  return answered;
+}
+
+/** What a reader opened stays open, the field at hand stays as it is, and as long as there is no plan the last one stays in sight. */
+function lay(page, deed) {
+  if (!dispatchEvent(new Event('stillroom:lay', { cancelable: true }))) return;
+  Idiomorph.morph(form(), page, {
+    morphStyle: 'outerHTML',
+    ignoreActiveValue: isText(document.activeElement),
+    callbacks: {
+      beforeAttributeUpdated: (name, node) => !(name === 'open' && node.tagName === 'DETAILS'),
+      beforeNodeMorphed: (before, after) => {
+        if (before.dataset?.result !== 'true') return true;
+        const keeps = after.dataset?.result !== 'true';
+        before.classList.toggle('is-stale', keeps);
+        return !keeps;
+      },
+    },
+  });
+  if (deed === 'add:lines' || deed === 'add-lot') [...document.querySelectorAll('.lines .use input')].pop()?.focus();
+  dispatchEvent(new Event('stillroom:laid'));
+  speak();
 }
 
 document.addEventListener('input', event => {
   if (!event.target.closest('#compose')) return;
   typed++;
   keep();
+  clearTimeout(rest);
+  rest = setTimeout(work, 30);
 });
 
 // A press changes the form in place; saving and going back leave the page.
 document.addEventListener('submit', event => {
-  const deed = event.submitter && event.submitter.name === 'do' && event.submitter.value;
+  const deed = event.submitter?.name === 'do' ? event.submitter.value : 'work';
   if (event.target !== form() || ['save', 'discard'].includes(deed)) return;
   event.preventDefault();
-  pressed = deed || 'work';
-  typed++;
-  htmx.ajax('POST', live.getAttribute('hx-post'), { source: live, target: '#compose', swap: 'morph:outerHTML', values: { do: pressed } });
+  pressed.push(deed);
+  work();
 }, true);
-
-document.addEventListener('htmx:beforeRequest', event => {
-  if (event.detail.elt === live) sent = typed;
-});
-document.addEventListener('htmx:beforeSwap', event => {
-  // Something was typed meanwhile: this answer is of yesterday, and the next is on its way.
-  if (event.detail.requestConfig.elt === live && typed !== sent) event.detail.shouldSwap = false;
-});
-document.addEventListener('htmx:afterSwap', event => {
-  if (event.detail.requestConfig.elt !== live) return;
-  localStorage.removeItem(place);
-  if (pressed === 'add:lines' || pressed === 'add-lot') {
-    const lines = document.querySelectorAll('.lines .use input');
-    if (lines.length) lines[lines.length - 1].focus();
-  }
-  pressed = '';
-  speak();
-});
 
 // Speaks once typing stops.
 let pause = 0;
@@ -68,29 +104,29 @@ function speak() {
   }, 900);
 }
 
-// Something is here that the studio never got, as after a crash: it goes back into the fields and is sent.
+/** Returns whether something is here that the studio never got: kept after a crash, or typed before this script had come. */
 function putBack() {
-  const kept = localStorage.getItem(place);
+  const kept = JSON.parse(localStorage.getItem(place) ?? '[]');
   localStorage.removeItem(place);
-  if (!kept) return;
-  const fields = new Map(JSON.parse(kept));
-  if (fields.get('based-on') !== form().elements.namedItem('based-on').value) return;
-  let changed = false;
+  let changed = [...form().elements].some(field => isText(field) && 'defaultValue' in field && field.type !== 'hidden' && field.value !== field.defaultValue);
+  const fields = new Map(kept);
+  if (fields.get('based-on') !== form().elements.namedItem('based-on').value) return changed;
   for (const [name, value] of fields) {
     const field = form().elements.namedItem(name);
-    if (field && field.type !== 'hidden' && field.value !== value) {
+    if (isText(field) && field.type !== 'hidden' && field.value !== value) {
       field.value = value;
       changed = true;
     }
   }
-  if (changed) {
-    typed++;
-    htmx.trigger(live, 'stillroom:again');
-  }
+  return changed;
 }
 
 if (live) {
-  putBack();
+  if (putBack()) {
+    typed++;
+    keep();
+    work();
+  }
   // A page that comes back from the browser's memory may be of before a save.
   addEventListener('pageshow', event => { if (event.persisted) location.reload(); });
 }

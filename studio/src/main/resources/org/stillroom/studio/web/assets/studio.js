@@ -11,8 +11,11 @@ export function request() {
 }
 
 /** Sends a change; resolves with the answer, rejects when the studio is away. */
-export function send(path, body, name = request()) {
-  return fetch(path, { method: 'POST', body, headers: { 'X-Form-Token': token, 'Idempotency-Key': name, 'HX-Request': 'true' } });
+export async function send(path, body, name = request()) {
+  const answer = await fetch(path, { method: 'POST', body, headers: { 'X-Form-Token': token, 'Idempotency-Key': name, 'Stillroom-Part': 'true' } });
+  if (answer.status === 401) location.assign('/sign-in');
+  if (answer.status >= 500) say(document.body.dataset.failed, 8000);
+  return answer;
 }
 
 /** Says that the studio is away, and asks it again and again; then does what waited. */
@@ -56,25 +59,10 @@ function say(text, milliseconds = 0) {
 
 addEventListener('online', () => { if (away) ask(0); });
 
-// htmx: the token on every request; what cannot be sent is asked again later.
-document.addEventListener('htmx:configRequest', event => {
-  event.detail.headers['X-Form-Token'] = token;
-});
-for (const kind of ['htmx:sendError', 'htmx:timeout']) {
-  document.addEventListener(kind, event => {
-    const source = event.detail.elt;
-    later(source, async () => { source.dispatchEvent(new Event('stillroom:again', { bubbles: true })); });
-  });
-}
-
-document.addEventListener('htmx:responseError', event => {
-  if (event.detail.xhr.status >= 500) say(document.body.dataset.failed, 8000);
-});
-
 // A form that leaves the page is sent only when the studio answers, and only once.
 document.addEventListener('submit', async event => {
   const form = event.target;
-  if (form.method !== 'post' || form.hasAttribute('hx-post') || form.dataset.sure === 'yes' || event.defaultPrevented) return;
+  if (form.method !== 'post' || form.dataset.sure === 'yes' || event.defaultPrevented) return;
   event.preventDefault();
   const submitter = event.submitter;
   const go = async () => {

@@ -222,9 +222,9 @@ function guard() {
   }, { passive: false });
 }
 guard();
-document.addEventListener("htmx:afterSwap", guard);
+addEventListener("stillroom:laid", guard);
 
 // Parts that arrive while the point is held would pull it from under the hand; letting go asks for them anew.
-document.addEventListener("htmx:beforeSwap", event => {
-  if (isHeld()) event.detail.shouldSwap = false;
+addEventListener("stillroom:lay", event => {
+  if (isHeld()) event.preventDefault();
 });
