@@ -7,6 +7,7 @@ import java.util.Set;
 import org.stillroom.core.clarity.OtherHazes;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.answer.Fields;
+import org.stillroom.studio.answer.HazeFields;
 import picocli.CommandLine.Option;
 
 /** Tells what a haze most likely is by what is seen of it, and what to try first. */
@@ -34,38 +35,7 @@ final class HazeCommand extends Subcommand {
     private record Diagnosis(Set<String> seen) implements Answer {
         @Override
         public Fields fields() {
-            List<Fields> questions = new ArrayList<>();
-            OtherHazes.asked()
-                    .forEach((sign, question) ->
-                            questions.add(new Fields().put("sign", sign).put("question", question)));
-            List<Fields> likely = new ArrayList<>();
-            OtherHazes.likely(seen).forEach(haze -> likely.add(haze(haze)));
-            return new Fields()
-                    .put("questions", questions)
-                    .put("likely", likely)
-                    .put("findings", List.of());
-        }
-
-        private static Fields haze(OtherHazes.Haze haze) {
-            List<Fields> ways = new ArrayList<>();
-            for (OtherHazes.Way way : haze.then()) {
-                ways.add(new Fields()
-                        .put("way", way.name())
-                        .put("takes_out", way.takesOut())
-                        .put("dose", way.dose())
-                        .put("wait", way.waiting())
-                        .put("loss_percent", way.lossPercent())
-                        .put("strength_after", way.strengthAfter())
-                        .put("allergens", way.allergens())
-                        .put("status", way.standing().label()));
-            }
-            return new Fields()
-                    .put("haze", haze.name())
-                    .putTexts("signs", haze.signs())
-                    .put("test", haze.test())
-                    .put("try_first", haze.tryFirst())
-                    .put("clarifying", ways)
-                    .put("status", haze.standing().label());
+            return HazeFields.of(seen);
         }
 
         @Override

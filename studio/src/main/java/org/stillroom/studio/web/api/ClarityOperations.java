@@ -1,0 +1,101 @@
+package org.stillroom.studio.web.api;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.stillroom.core.clarity.OtherHazes;
+import org.stillroom.core.reference.Workings;
+import org.stillroom.studio.answer.ClarityFields;
+import org.stillroom.studio.answer.Fields;
+import org.stillroom.studio.answer.HazeFields;
+import org.stillroom.studio.answer.StepFields;
+import org.stillroom.studio.answer.desk.ClarityAsked;
+import org.stillroom.studio.answer.desk.Objections;
+import org.stillroom.studio.usecase.PlanRecipe;
+import org.stillroom.studio.usecase.TellClarity;
+import org.stillroom.studio.usecase.WorkedPlan;
+
+/** Whether it will be clear, and what another haze may be, as the command line answers it. */
+final class ClarityOperations {
+    private static final String RECIPE = "recipe";
+    private static final String SEEN = "seen";
+
+    private final RecipeTexts texts;
+
+    ClarityOperations(RecipeTexts texts) {
+        this.texts = texts;
+    }
+
+    List<Operation> all() {
+        return List.of(
+                Operation.of(
+                                Operation.Method.POST,
+                                "/clarity",
+                                "clarity",
+                                "Whether oils stay dissolved: clear, hazy or cloudy, how likely, and what would help.",
+                                call -> clarity(call.body()))
+                        .takes(
+                                Schemas.question(Schemas.parts(ClarityAsked.PARTS)
+                                        .maybe(
+                                                RECIPE,
+                                                Schemas.either(Schemas.text("of a file"), Schemas.ref("RecipeObject")))
+                                        .maybe(
+                                                DeskOperations.EXPLAIN,
+                                                Schemas.flag("answer with each step of the computation and its source"))
+                                        .schema()),
+                                "{\"strength\": \"40 %\", \"sugar\": \"200 g/L\", \"oil\": {\"lemon\": \"1.2 g/L\"}}")
+                        .answers(ClarityComponents.forecast()),
+                Operation.of(
+                                Operation.Method.POST,
+                                "/haze",
+                                "haze",
+                                "What a haze most likely is by what is seen of it, and what to try first.",
+                                call -> haze(call.body()))
+                        .takes(
+                                Schemas.question(Schemas.group()
+                                        .maybe(SEEN, Schemas.list(Schemas.text("a sign, as the answer names them")))
+                                        .schema()),
+                                "{\"seen\": [\"fruit\", \"boiled\"]}")
+                        .answers(ClarityComponents.diagnosis()));
+    }
+
+    private Reply clarity(Body body) {
+        List<String> known = new ArrayList<>(DeskOperations.keys(ClarityAsked.PARTS));
+        known.add(RECIPE);
+        body.knows(known);
+        Map<String, List<String>> typed = body.typed(ClarityAsked.PARTS);
+        boolean explained = body.flag(DeskOperations.EXPLAIN);
+        String recipe = body.has(RECIPE) ? body.recipe(RECIPE) : null;
+        body.refuseIfAnyWrong();
+        ClarityAsked asked = ClarityAsked.of(typed, Keys.SNAKE_CASE, new Objections());
+        Workings.Written written = new Workings.Written();
+        Workings workings = explained ? written : Workings.NONE;
+        TellClarity.Found found = recipe == null ? asked.answer(workings) : asked.answer(worked(recipe), workings);
+        Fields fields = ClarityFields.of(found);
+        return Reply.of(explained ? fields.put("steps_of_computation", StepFields.of(written.steps())) : fields);
+    }
+
+    private WorkedPlan worked(String recipe) {
+        PlanRecipe.Outcome plan = PlanRecipe.answer(texts.read(recipe).making(), null, Workings.NONE);
+        if (plan instanceof PlanRecipe.Outcome.Refused refused) {
+            throw new Refused(Refused.IMPOSSIBLE, refused.problems());
+        }
+        return ((PlanRecipe.Outcome.Worked) plan).plan();
+    }
+
+    private static Reply haze(Body body) {
+        Set<String> seen = new LinkedHashSet<>(body.knows(List.of(SEEN)).texts(SEEN));
+        Set<String> asked = OtherHazes.asked().keySet();
+        seen.stream()
+                .filter(sign -> !asked.contains(sign))
+                .forEach(sign -> body.wrong(
+                        "wrong-input",
+                        SEEN,
+                        "\"" + sign + "\" is no sign that is asked for.",
+                        "Write one or more of: " + String.join(", ", asked) + "."));
+        body.refuseIfAnyWrong();
+        return Reply.of(HazeFields.of(seen));
+    }
+}
