@@ -18,19 +18,26 @@ final class DemoStudio {
 
     private DemoStudio() {}
 
-    /** Puts bottles and recipes into a folder in which no studio is open. */
-    static void stock(Path data) {
+    /** Puts bottles and recipes into a folder in which no studio is open, and returns the id of the last recipe. */
+    static String stock(Path data) {
         try (Store store = Store.open(new DataFolder(data))) {
             store.lots().add(bottles(), request());
-            for (String example : List.of("caraway-brought-down", "fennel-and-lemon-peel", "quince-and-bay")) {
-                save(store, example);
+            String last = "";
+            for (String example : List.of(
+                    "stages/caraway-essence",
+                    "stages/bay-leaf-tincture",
+                    "caraway-brought-down",
+                    "fennel-and-lemon-peel",
+                    "quince-and-bay")) {
+                last = save(store, example);
             }
+            return last;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    private static void save(Store store, String example) throws IOException {
+    private static String save(Store store, String example) throws IOException {
         String text = Files.readString(EXAMPLES.resolve(example + ".yaml"));
         String title = text.lines()
                 .filter(line -> line.startsWith("title:"))
@@ -39,7 +46,9 @@ final class DemoStudio {
                 .substring("title:".length())
                 .strip();
         String recipe = store.recipes().create(title, request());
-        store.recipes().save(recipe, 0, title, text, null, request());
+        store.recipes()
+                .save(recipe, 0, title, text, example.substring(example.lastIndexOf('/') + 1) + ".yaml", request());
+        return recipe;
     }
 
     private static List<Lots.NewLot> bottles() {

@@ -23,12 +23,13 @@ class Pictures {
     @TempDir
     Path dir;
 
+    private String recipe;
     private RealBrowser browser;
     private OpenStudio studio;
 
     @BeforeEach
     void open() {
-        DemoStudio.stock(dir.resolve("data"));
+        recipe = DemoStudio.stock(dir.resolve("data"));
         browser = new RealBrowser();
         studio = OpenStudio.on(dir.resolve("data"));
     }
@@ -44,7 +45,7 @@ class Pictures {
         if (Boolean.getBoolean("pictures.every")) {
             everyPage();
         } else {
-            Page page = browser.open(studio.page(recipe()), RealBrowser.Device.WIDE);
+            Page page = browser.open(studio.page("/compose/" + recipe), RealBrowser.Device.WIDE);
             shoot(page, "compose.png", false);
             page.context().close();
             page = browser.open(studio.page("/shelf"), RealBrowser.Device.PHONE);
@@ -66,34 +67,14 @@ class Pictures {
         }
     }
 
-    private String recipe() {
-        Page page = browser.open(studio.page("/compose"), RealBrowser.Device.DESK);
-        String path = page.locator("main a[href^='/compose/']", new Page.LocatorOptions().setHasText("Quince"))
-                .first()
-                .getAttribute("href");
-        page.context().close();
-        return path;
-    }
-
     private List<String> paths() {
-        String recipe = recipe();
-        List<String> all = new ArrayList<>(StudioPages.all());
-        all.addAll(List.of(
-                "/compose",
-                "/compose/new",
-                recipe,
-                recipe + "/versions",
-                recipe + "/what-if",
-                recipe + "/swap?line=0&with=spirit 63 %",
-                "/make",
-                "/make/begin?recipe=" + recipe.substring(recipe.lastIndexOf('/') + 1)));
-        all.add(begunMake(recipe));
+        List<String> all = new ArrayList<>(StudioPages.all(recipe));
+        all.add(begunMake());
         return all;
     }
 
-    private String begunMake(String recipe) {
-        String id = recipe.substring(recipe.lastIndexOf('/') + 1);
-        Page page = browser.open(studio.page("/make/begin?recipe=" + id), RealBrowser.Device.DESK);
+    private String begunMake() {
+        Page page = browser.open(studio.page("/make/begin?recipe=" + recipe), RealBrowser.Device.DESK);
         page.locator("form.begin button").click();
         page.waitForURL(Pattern.compile(".*/make/[a-z0-9]{6,}$"));
         String path = page.url().substring(page.url().indexOf("/make/"));

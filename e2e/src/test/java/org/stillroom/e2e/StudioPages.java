@@ -6,8 +6,12 @@ import java.util.List;
 final class StudioPages {
     private StudioPages() {}
 
-    /** Returns their paths, such as "/settings". */
-    static List<String> all() {
+    /**
+     * Returns their paths, such as "/settings".
+     *
+     * @param recipe id of a saved recipe
+     */
+    static List<String> all(String recipe) {
         return List.of(
                 "/settings",
                 "/history",
@@ -19,6 +23,14 @@ final class StudioPages {
                 "/shelf/table",
                 "/shelf/instruments",
                 "/shelf/instruments/put/jar",
-                "/shelf/removed");
+                "/shelf/removed",
+                "/compose",
+                "/compose/new",
+                "/compose/" + recipe,
+                "/compose/" + recipe + "/versions",
+                "/compose/" + recipe + "/what-if",
+                "/compose/" + recipe + "/swap?line=0&with=spirit%2063%20%25",
+                "/make",
+                "/make/begin?recipe=" + recipe);
     }
 }

@@ -44,11 +44,13 @@ class StudioPagesTest {
     @TempDir
     static Path dir;
 
+    private static String recipe;
     private static OpenStudio studio;
     private static RealBrowser browser;
 
     @BeforeAll
     static void open() {
+        recipe = DemoStudio.stock(dir.resolve("data"));
         studio = OpenStudio.on(dir.resolve("data"));
         browser = new RealBrowser();
     }
@@ -60,7 +62,7 @@ class StudioPagesTest {
     }
 
     static List<String> pages() {
-        return StudioPages.all();
+        return StudioPages.all(recipe);
     }
 
     @AfterEach

@@ -23,8 +23,8 @@ import org.stillroom.studio.store.Revision;
 /**
  * Finds the recipes that others take "from" among the recipes of the studio.
  *
- * <p>A recipe is meant by its title, by {@link #fileName} of it in whatever folder, or by the name of the file that it was brought
- * in from, which is the note of its first revision.
+ * <p>A recipe is meant by its id, by its title with hyphens as good as blanks, by {@link #fileName} of it in whatever folder, or by
+ * the name of the file that it was brought in from, which is the note of its first revision.
  */
 public final class StageShelf {
     /** The longest chain of recipes that come from each other, as in files. */
@@ -32,10 +32,21 @@ public final class StageShelf {
 
     private final Recipes recipes;
     private final OunceMeaning ounce;
+    private final Map<String, Revision> pinned;
 
     public StageShelf(Recipes recipes, OunceMeaning ounce) {
+        this(recipes, ounce, Map.of());
+    }
+
+    /**
+     * Finds recipes of which some are settled.
+     *
+     * @param pinned revisions to use, by the text of "from"; of others the latest is used
+     */
+    public StageShelf(Recipes recipes, OunceMeaning ounce, Map<String, Revision> pinned) {
         this.recipes = recipes;
         this.ounce = ounce;
+        this.pinned = Map.copyOf(pinned);
     }
 
     /**
@@ -43,11 +54,19 @@ public final class StageShelf {
      *
      * @param making the recipe with its stages, or null when one is missing
      * @param problems what is missing
+     * @param used the revisions of the stages, by the text of "from"
      */
-    public record Found(@Nullable Making making, List<Finding> problems) {
+    public record Found(@Nullable Making making, List<Finding> problems, Map<String, Revision> used) {
         public Found {
             problems = List.copyOf(problems);
+            used = Map.copyOf(used);
         }
+    }
+
+    /** What is found on the way down. */
+    private static final class Search {
+        private final List<Finding> problems = new ArrayList<>();
+        private final Map<String, Revision> used = new LinkedHashMap<>();
     }
 
     /** Returns the name of the file that a recipe is exported as: its title in plain letters. */
@@ -61,17 +80,17 @@ public final class StageShelf {
 
     /** Returns a recipe with all that it comes from. */
     public Found making(Recipe recipe) {
-        List<Finding> problems = new ArrayList<>();
-        Making making = making(recipe, problems, List.of());
-        return problems.isEmpty() ? new Found(making, List.of()) : new Found(null, problems);
+        Search search = new Search();
+        Making making = making(recipe, search, List.of());
+        return new Found(search.problems.isEmpty() ? making : null, search.problems, search.used);
     }
 
-    private Making making(Recipe recipe, List<Finding> problems, List<String> chain) {
+    private Making making(Recipe recipe, Search search, List<String> chain) {
         Map<String, Making> stages = new LinkedHashMap<>();
         for (Ingredient ingredient : recipe.ingredients()) {
             String from = ingredient.from();
             if (from != null) {
-                Making stage = stage(ingredient.name(), from, problems, chain);
+                Making stage = stage(ingredient.name(), from, search, chain);
                 if (stage != null) {
                     stages.put(from, stage);
                 }
@@ -80,19 +99,25 @@ public final class StageShelf {
         return new Making(recipe, stages);
     }
 
-    private @Nullable Making stage(String ingredient, String from, List<Finding> problems, List<String> chain) {
+    private @Nullable Making stage(String ingredient, String from, Search search, List<String> chain) {
         if (chain.contains(from) || chain.size() >= LONGEST_CHAIN) {
-            problems.add(inACircle(ingredient, from));
+            search.problems.add(inACircle(ingredient, from));
             return null;
         }
-        Optional<Recipe> source = source(from);
-        if (source.isEmpty()) {
-            problems.add(notFound(ingredient, from));
+        Optional<Revision> revision = revision(from);
+        if (revision.isEmpty()) {
+            search.problems.add(notFound(ingredient, from));
             return null;
         }
+        RecipeReading reading = new RecipeReader(ounce).read(revision.get().text());
+        if (reading instanceof RecipeReading.Refused refused) {
+            search.problems.addAll(refused.problems());
+            return null;
+        }
+        search.used.put(from, revision.get());
         List<String> longer = new ArrayList<>(chain);
         longer.add(from);
-        return making(source.orElseThrow(), problems, longer);
+        return making(((RecipeReading.Understood) reading).recipe(), search, longer);
     }
 
     private static Finding inACircle(String ingredient, String from) {
@@ -115,24 +140,29 @@ public final class StageShelf {
                 "Bring that recipe in too, write the name of one that is here, or give the ingredient's own figures.");
     }
 
-    private Optional<Recipe> source(String from) {
-        String wanted = from.substring(from.lastIndexOf('/') + 1);
+    private Optional<Revision> revision(String from) {
+        Revision settled = pinned.get(from);
+        if (settled != null) {
+            return Optional.of(settled);
+        }
         return recipes.heads(false).stream()
-                .filter(head -> head.revision() > 0 && isMeant(head, wanted))
+                .filter(head -> head.revision() > 0 && isMeant(head, from))
                 .findFirst()
-                .flatMap(head -> recipes.latest(head.id()))
-                .map(Revision::text)
-                .map(new RecipeReader(ounce)::read)
-                .filter(RecipeReading.Understood.class::isInstance)
-                .map(reading -> ((RecipeReading.Understood) reading).recipe());
+                .flatMap(head -> recipes.latest(head.id()));
     }
 
-    private boolean isMeant(RecipeHead head, String wanted) {
-        return head.title().equalsIgnoreCase(wanted)
-                || fileName(head.title()).equals(wanted)
+    private boolean isMeant(RecipeHead head, String from) {
+        String file = from.substring(from.lastIndexOf('/') + 1);
+        return head.id().equals(from)
+                || alike(head.title()).equals(alike(file))
+                || fileName(head.title()).equals(file)
                 || recipes.revision(head.id(), 1)
                         .map(Revision::note)
-                        .filter(wanted::equals)
+                        .filter(file::equals)
                         .isPresent();
+    }
+
+    private static String alike(String name) {
+        return name.replaceFirst("\\.ya?ml$", "").replace('-', ' ').strip().toLowerCase(Locale.ROOT);
     }
 }
