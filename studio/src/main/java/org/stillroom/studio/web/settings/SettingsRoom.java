@@ -98,6 +98,14 @@ public final class SettingsRoom implements Room {
         long from = before.matches("\\d{1,18}") ? Long.parseLong(before) : Long.MAX_VALUE;
         List<HistoryEntry> entries = store.history().latest(from, PAGE);
         visit.page(visit.words().say("settings.historyTitle"), key())
-                .show("settings/history.jte", Map.of("entries", entries, "more", entries.size() == PAGE));
+                .show(
+                        "settings/history.jte",
+                        Map.of(
+                                "entries",
+                                entries.stream()
+                                        .map(entry -> Happened.of(entry, store, visit.words()))
+                                        .toList(),
+                                "older",
+                                entries.size() == PAGE ? entries.get(PAGE - 1).id() : 0L));
     }
 }
