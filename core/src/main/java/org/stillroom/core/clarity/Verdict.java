@@ -31,6 +31,12 @@ public enum Verdict {
         return label;
     }
 
+    /** Returns how a liquid with these oils looks by the typical figures. */
+    public static Verdict of(Oils oils, Medium medium) {
+        double load = oils.load(medium);
+        return of(load, load > 1.0 ? oils.separated(medium) : 0.0, oils.gramsPerLitre());
+    }
+
     static Verdict of(double load, double separated, double oil) {
         if (load < CLEAR_BELOW || oil < UNSEEN_GRAMS_PER_LITRE) {
             return CLEAR;

@@ -5,14 +5,25 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.clarity.Medium;
+import org.stillroom.core.clarity.Oils;
+import org.stillroom.core.clarity.Remedies;
+import org.stillroom.core.clarity.Shading;
+import org.stillroom.core.clarity.Verdict;
 import org.stillroom.core.liquid.Contents;
+import org.stillroom.core.liquid.Substance;
+import org.stillroom.core.mixing.PlanClarity;
 import org.stillroom.core.plan.Plan;
 import org.stillroom.core.plan.Reach;
 import org.stillroom.core.plan.Sketch;
+import org.stillroom.core.quantity.Temperature;
 import org.stillroom.core.triangle.Company;
 import org.stillroom.core.triangle.Contours;
+import org.stillroom.core.triangle.HazeAreas;
 import org.stillroom.core.triangle.Outline;
 import org.stillroom.core.triangle.Plate;
 import org.stillroom.core.triangle.Reading;
@@ -70,6 +81,7 @@ final class TriangleDrawing {
                 plate.place(contours.sightOfStrength(reading).foot()),
                 plate.place(contours.sightOfSugar(reading).foot()),
                 range(),
+                haze(),
                 rows(),
                 Json.of(SketchFields.of(sketch)));
     }
@@ -101,6 +113,27 @@ final class TriangleDrawing {
 
     private Corner least(ToDoubleFunction<Reading> figure) {
         return Collections.min(border, Comparator.comparingDouble(each -> figure.applyAsDouble(each.reading())));
+    }
+
+    private TriangleView.@Nullable Haze haze() {
+        Contents liquid = PlanClarity.liquid(plan);
+        if (liquid.grams(Substance.OIL) == 0.0) {
+            return null;
+        }
+        Oils oils = Oils.of(liquid);
+        Medium medium = Medium.of(liquid, Temperature.TWENTY_CELSIUS);
+        HazeAreas areas = new HazeAreas(new Shading(oils, Temperature.TWENTY_CELSIUS), plate);
+        OptionalDouble clearFrom = Remedies.clearFrom(oils, medium);
+        return new TriangleView.Haze(
+                area(areas, Verdict.HAZY),
+                area(areas, Verdict.CLOUDY),
+                oils.gramsPerLitre(),
+                Verdict.of(oils, medium),
+                clearFrom.isPresent() ? clearFrom.getAsDouble() : null);
+    }
+
+    private String area(HazeAreas areas, Verdict verdict) {
+        return areas.of(verdict).stream().map(plate::outline).collect(Collectors.joining());
     }
 
     private List<TriangleView.Row> rows() {

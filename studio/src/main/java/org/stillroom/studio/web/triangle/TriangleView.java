@@ -2,6 +2,7 @@ package org.stillroom.studio.web.triangle;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.clarity.Verdict;
 import org.stillroom.core.plan.Plan;
 import org.stillroom.core.triangle.Plate;
 import org.stillroom.core.triangle.Reading;
@@ -24,6 +25,7 @@ import org.stillroom.studio.wording.Words;
  * @param tagOfStrength where the strength is written at the edge
  * @param tagOfSugar where the sugar is written at the edge
  * @param range least and greatest strength and sugar within reach, or null when nothing may vary
+ * @param haze where the liquid would not stay clear with the oils that it holds, or null where it holds none
  * @param rows the border of what can be reached, for the table
  * @param numbers the recipe in bare numbers, as JSON, for the browser
  */
@@ -41,6 +43,7 @@ public record TriangleView(
         Plate.Place tagOfStrength,
         Plate.Place tagOfSugar,
         @Nullable Range range,
+        @Nullable Haze haze,
         List<Row> rows,
         String numbers) {
 
@@ -49,6 +52,22 @@ public record TriangleView(
 
     /** The recipe's point: where it is drawn, what it says, its shares of the three, and what else it holds, g/g. */
     public record Here(Plate.Place place, Reading reading, Spot spot, double rest) {}
+
+    /**
+     * Where it would be hazy or cloudy.
+     *
+     * @param hazy path about that part of the plate, or empty
+     * @param cloudy path about that part of the plate, or empty
+     * @param gramsPerLitre of oil in the liquid
+     * @param verdict on the liquid itself
+     * @param clearFrom least strength at this sugar that is clear, % vol, or null where none is
+     */
+    public record Haze(
+            String hazy,
+            String cloudy,
+            double gramsPerLitre,
+            Verdict verdict,
+            @Nullable Double clearFrom) {}
 
     /** What can be reached at most and at least of each figure. */
     public record Range(double leastStrength, double mostStrength, double leastSugar, double mostSugar) {}
@@ -119,6 +138,18 @@ public record TriangleView(
                 said("ethanol", 0, 100.0 * here.spot.ethanol()),
                 said("sweet", 0, 100.0 * here.spot.sugar()),
                 said("water", 0, 100.0 * here.spot.water()));
+    }
+
+    /** Returns what the shading says, in words; empty where there are no oils. */
+    public String hazeInWords() {
+        if (haze == null) {
+            return "";
+        }
+        String grams = words.number(haze.gramsPerLitre, haze.gramsPerLitre < 0.1 ? 3 : 2);
+        String here = words.say("triangle.haze", grams, words.say("triangle.is." + haze.verdict.name()));
+        return haze.verdict == Verdict.CLEAR || haze.clearFrom == null
+                ? here
+                : here + " " + words.say("triangle.clearFrom", words.number(haze.clearFrom, 1));
     }
 
     private String said(String what, int places, double value) {
