@@ -7,7 +7,10 @@ import java.util.Map;
 enum Promise {
     DENSITY_AT_20("DensityBenchmark.polynomialAt20", "DensityBenchmark.bareAt20", 2.0),
     DENSITY_AT_ANY_TEMPERATURE(
-            "DensityBenchmark.polynomialAtAnyTemperature", "DensityBenchmark.bareAtAnyTemperature", 2.0);
+            "DensityBenchmark.polynomialAtAnyTemperature", "DensityBenchmark.bareAtAnyTemperature", 2.0),
+    OIL_LOAD("ClarityBenchmark.oilLoad", "ClarityBenchmark.bareOilLoad", 2.5),
+    /** 2,000 draws, each worth at most six bare loads. */
+    CLARITY_CHANCES("ClarityBenchmark.chances", "ClarityBenchmark.bareOilLoad", 12_000.0);
 
     private final String ours;
     private final String yardstick;

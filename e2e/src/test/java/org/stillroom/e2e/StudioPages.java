@@ -30,6 +30,8 @@ final class StudioPages {
                 "/compose/" + recipe + "/versions",
                 "/compose/" + recipe + "/what-if",
                 "/compose/" + recipe + "/swap?line=0&with=spirit%2063%20%25",
+                "/clarity/" + recipe,
+                "/haze?seen=fruit&seen=boiled",
                 "/make",
                 "/make/begin?recipe=" + recipe);
     }

@@ -44,17 +44,29 @@ public final class ClarityMap {
                 "font-family",
                 "sans-serif",
                 "font-size",
-                "12");
+                "12",
+                "fill",
+                "currentColor");
         page.element("title", words(liquid));
         axes(page);
         List<String> band = boundary(liquid, 1.0 / Clarity.SOLUBILITY_FACTOR);
         List<String> back = boundary(liquid, Clarity.SOLUBILITY_FACTOR);
         Collections.reverse(back);
         band.addAll(back);
-        page.empty("path", "d", line(band) + (band.isEmpty() ? "" : "z"), "fill", "#888", "fill-opacity", "0.25");
-        page.empty("path", "d", line(boundary(liquid, 1.0)), "fill", "none", "stroke", "#222", "stroke-width", "2");
+        page.empty(
+                "path", "d", line(band) + (band.isEmpty() ? "" : "z"), "fill", "currentColor", "fill-opacity", "0.18");
+        page.empty(
+                "path",
+                "d",
+                line(boundary(liquid, 1.0)),
+                "fill",
+                "none",
+                "stroke",
+                "currentColor",
+                "stroke-width",
+                "2");
         List<String> way = new ArrayList<>(path.stream().map(ClarityMap::place).toList());
-        page.empty("path", "d", line(way), "fill", "none", "stroke", "#222", "stroke-dasharray", "4 4");
+        page.empty("path", "d", line(way), "fill", "none", "stroke", "currentColor", "stroke-dasharray", "4 4");
         dot(page, liquid);
         return page.close().toString();
     }
@@ -72,12 +84,26 @@ public final class ClarityMap {
     private static void axes(Markup page) {
         for (int percent = 0; percent <= 80; percent += 20) {
             String x = number(right(percent));
-            page.empty("path", "d", "M" + x + " " + number(TOP) + "V" + number(TOP + HEIGHT), "stroke", "#ccc");
+            page.empty(
+                    "path",
+                    "d",
+                    "M" + x + " " + number(TOP) + "V" + number(TOP + HEIGHT),
+                    "stroke",
+                    "currentColor",
+                    "stroke-opacity",
+                    "0.25");
             page.element("text", percent + " % vol", "x", x, "y", "380", "text-anchor", "middle");
         }
         for (double dose = LEAST_DOSE; dose < 150.0; dose *= 10.0) {
             String y = number(down(dose));
-            page.empty("path", "d", "M" + number(LEFT) + " " + y + "H" + number(LEFT + WIDTH), "stroke", "#ccc");
+            page.empty(
+                    "path",
+                    "d",
+                    "M" + number(LEFT) + " " + y + "H" + number(LEFT + WIDTH),
+                    "stroke",
+                    "currentColor",
+                    "stroke-opacity",
+                    "0.25");
             String label = QuantityWords.plain(Math.rint(100.0 * dose) / 100.0) + " g/L";
             page.element("text", label, "x", number(LEFT - 6.0), "y", y, "dy", "4", "text-anchor", "end");
         }
@@ -97,7 +123,7 @@ public final class ClarityMap {
 
     private static void dot(Markup page, Clarity liquid) {
         String[] place = place(liquid).split(" ", -1);
-        page.empty("circle", "cx", place[0], "cy", place[1], "r", "5", "fill", "#2f6b5e");
+        page.empty("circle", "cx", place[0], "cy", place[1], "r", "5", "fill", "currentColor");
         page.element(
                 "text",
                 liquid.verdict().label(),

@@ -4,6 +4,7 @@ import java.util.List;
 import org.stillroom.studio.store.DataFolder;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.web.api.ApiRoom;
+import org.stillroom.studio.web.clarity.ClarityRoom;
 import org.stillroom.studio.web.compose.ComposeRoom;
 import org.stillroom.studio.web.frame.Room;
 import org.stillroom.studio.web.make.MakeRoom;
@@ -20,6 +21,7 @@ public final class Rooms {
                 new ComposeRoom(store),
                 new MakeRoom(store),
                 new SettingsRoom(store, folder),
+                new ClarityRoom(store),
                 new ApiRoom(store));
     }
 }
