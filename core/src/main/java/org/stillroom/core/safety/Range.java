@@ -1,0 +1,35 @@
+package org.stillroom.core.safety;
+
+/**
+ * Least and most of an amount, in the unit of whoever holds it.
+ *
+ * @param least zero or more
+ * @param most not below least
+ */
+public record Range(double least, double most) {
+    static final Range NOTHING = new Range(0.0, 0.0);
+
+    public Range {
+        if (!(least >= 0.0 && most >= least && most < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException("a range runs upwards from zero, not from " + least + " to " + most);
+        }
+    }
+
+    /** Returns the middle, which stands for typical where no analysis does. */
+    public double middle() {
+        return 0.5 * (least + most);
+    }
+
+    Range plus(Range other) {
+        return new Range(least + other.least, most + other.most);
+    }
+
+    public Range times(double factor) {
+        return new Range(least * factor, most * factor);
+    }
+
+    /** Returns least times least to most times most. */
+    Range times(Range other) {
+        return new Range(least * other.least, most * other.most);
+    }
+}

@@ -1,0 +1,19 @@
+package org.stillroom.core.safety;
+
+import java.util.List;
+import org.stillroom.core.reference.Finding;
+
+/**
+ * One thing that is looked at.
+ *
+ * @param name short, as findings of it carry it
+ * @param says what it says, one sentence
+ * @param check looks at a drink
+ */
+public record Rule(String name, String says, Check check) {
+    /** Looks at a drink and says what it finds; nothing where the rule has no bearing on it. */
+    @FunctionalInterface
+    public interface Check {
+        List<Finding> of(Drink drink, Serving serving);
+    }
+}
