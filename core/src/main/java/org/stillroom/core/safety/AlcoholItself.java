@@ -9,6 +9,9 @@ import org.stillroom.core.reference.Severity;
 
 /** Alcohol by serving, day and week beside what countries call a drink and low risk. */
 final class AlcoholItself {
+    /** Name of the rule. */
+    static final String NAME = "alcohol";
+
     /** UK low-risk guidance: 14 units of 8 g a week, g. Source: UK CMOs 2016. */
     private static final double UK_WEEK = 14 * 8.0;
 
@@ -23,7 +26,7 @@ final class AlcoholItself {
         boolean over = week > UK_WEEK;
         return List.of(
                 new Finding(
-                        "alcohol",
+                        NAME,
                         over ? Severity.CAUTION : Severity.NOTE,
                         "",
                         "",
@@ -54,7 +57,7 @@ final class AlcoholItself {
         List<String> drinks = new ArrayList<>();
         for (Knowledge.StandardDrink drink : knowledge.standardDrinks()) {
             if (List.of("UK", "USA", "Australia").contains(drink.country())) {
-                drinks.add(QuantityWords.fixed(grams / drink.grams(), 1) + " " + drink.country() + " " + drink.name());
+                drinks.add(QuantityWords.fixed(drink.in(grams), 1) + " " + drink.country() + " " + drink.name());
             }
         }
         return drinks;

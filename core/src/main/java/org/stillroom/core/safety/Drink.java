@@ -18,6 +18,9 @@ public final class Drink {
     /** From here on a drink is an alcoholic one, % vol. Source: Regulation (EU) 1169/2011, article 16(4). */
     private static final double ALCOHOLIC = 1.2;
 
+    /** From this much essential oil on it is an essence, g/L; strong aniseed drinks hold 2. Own judgement. */
+    private static final double CONCENTRATE = 5.0;
+
     private static final Set<String> BITTERS = Set.of(
             "gentian", "wormwood", "roman wormwood", "cinchona", "quassia", "germander", "southernwood", "mugwort");
 
@@ -87,6 +90,11 @@ public final class Drink {
     /** Returns % vol at 20 °C. */
     double strength() {
         return figures.has(Figure.STRENGTH) ? figures.value(Figure.STRENGTH) : 0.0;
+    }
+
+    /** Returns whether it holds so much oil that it is an essence and no drink. */
+    boolean isConcentrate() {
+        return gramsPerLitre(Substance.OIL) >= CONCENTRATE;
     }
 
     boolean isAlcoholic() {

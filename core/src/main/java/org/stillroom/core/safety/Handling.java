@@ -39,6 +39,25 @@ final class Handling {
                 Source.HANDLING_CAUTIONS));
     }
 
+    static List<Finding> concentrate(Drink drink, Serving serving) {
+        if (!drink.isConcentrate()) {
+            return List.of();
+        }
+        return List.of(new Finding(
+                "concentrate",
+                Severity.CAUTION,
+                "",
+                "",
+                "not for drinking as it is",
+                "It holds " + Limit.figures(drink.gramsPerLitre(Substance.OIL))
+                        + " g/L of essential oil: an essence. Limits and guidance for drinks are not asked of it.",
+                "",
+                "Use it by the drop as an ingredient, and ask of the drink made with it. Lock it up, labelled with content"
+                        + " and NOT TO DRINK.",
+                null,
+                Source.HANDLING_CAUTIONS));
+    }
+
     static List<Finding> flashPoint(Drink drink, Serving serving) {
         List<Finding> findings = new ArrayList<>();
         PlannedLine strongest = null;

@@ -117,7 +117,25 @@ public record Knowledge(
     /** The flash point of ethanol with water of a strength, % vol and °C. */
     public record FlashPoint(double strength, double celsius, RowStatus status) {}
 
-    /** What a country calls a drink, in grams of ethanol, and its guidance. */
+    /** What a country calls a drink, in grams of ethanol and in mL of it at 20 °C, and its guidance. */
     public record StandardDrink(
-            String country, String name, double grams, String guideline, String body, RowStatus status) {}
+            String country,
+            String name,
+            double grams,
+            double millilitres,
+            String guideline,
+            String body,
+            RowStatus status) {
+        /** Grams of a millilitre of ethanol at 20 °C. Source: OIML R 22. */
+        private static final double ETHANOL = 0.78924;
+
+        /**
+         * Returns how many of them an amount of ethanol is; by mass or by volume, whichever is more.
+         *
+         * @param ethanol g
+         */
+        public double in(double ethanol) {
+            return Math.max(ethanol / grams, ethanol / ETHANOL / millilitres);
+        }
+    }
 }

@@ -29,7 +29,9 @@ final class KnowledgeTables {
                 open("ethanol_flash_points")
                         .map(row -> new Knowledge.FlashPoint(
                                 row.number("abv_pct_vol"), row.number("flash_point_C"), RowStatus.of(row))),
-                open("standard_drinks").map(KnowledgeTables::drink));
+                open("standard_drinks").map(KnowledgeTables::drink).stream()
+                        .filter(drink -> drink.grams() > 0.0)
+                        .toList());
     }
 
     private record Opened(Table table) {
@@ -172,6 +174,7 @@ final class KnowledgeTables {
                 row.text("country"),
                 row.textOrEmpty("name"),
                 row.number("ethanol_g"),
+                row.number("ethanol_mL_20C"),
                 row.textOrEmpty("guideline"),
                 row.textOrEmpty("body"),
                 RowStatus.of(row));

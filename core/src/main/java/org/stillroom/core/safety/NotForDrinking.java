@@ -8,7 +8,6 @@ import org.stillroom.core.reference.Severity;
 
 /** Oils that are not for drinking; a row from memory stops on the cautious side and says that it is from memory. */
 final class NotForDrinking {
-    private static final List<String> FREED = List.of("ffpa", "free from prussic acid");
     private static final List<String> AS_OIL = List.of("oil", "crystal", "absolute", "essence");
 
     private NotForDrinking() {}
@@ -16,7 +15,7 @@ final class NotForDrinking {
     static List<Finding> judge(Drink drink, Serving serving) {
         List<Finding> findings = new ArrayList<>();
         for (Portion portion : drink.portions()) {
-            if (isOil(portion) && !Words.any(portion.name(), FREED)) {
+            if (isOil(portion) && !Portions.isFreed(portion.name())) {
                 for (Knowledge.Blocked row :
                         Words.named(portion.name(), drink.knowledge().blocked(), Knowledge.Blocked::names)) {
                     findings.add(finding(portion, row));

@@ -15,6 +15,8 @@ final class Portions {
     /** Words by which people say the form of a pure substance. */
     private static final Pattern FORM = Pattern.compile(" (pure|crystals?|natural|food grade|synthetic|powder) ");
 
+    private static final List<String> FREED = List.of("ffpa", "free from prussic acid");
+
     private final Knowledge knowledge;
     private final List<Portion> portions = new ArrayList<>();
 
@@ -69,7 +71,7 @@ final class Portions {
             add(where, ingredient, Portion.Form.SUBSTANCE, oil > 0.0 ? grams.times(oil) : grams, List.of(), pure);
             return;
         }
-        List<Plant> plants = Words.named(name, knowledge.plants(), Plant::names);
+        List<Plant> plants = plants(name);
         if (isPlant(ingredient.kind())) {
             boolean fresh = ingredient.kind() == Kind.FRESH_PLANT;
             double dry = fresh ? 1.0 - ingredient.perGram().grams(Substance.WATER) : 1.0;
@@ -89,6 +91,21 @@ final class Portions {
             List<Plant> plants,
             @Nullable Watched substance) {
         portions.add(new Portion(where, ingredient.name(), ingredient.kind(), form, grams, plants, substance));
+    }
+
+    /** An almond oil that was freed from prussic acid brings none, though its name holds that of the almond. */
+    private List<Plant> plants(String name) {
+        List<Plant> named = Words.named(name, knowledge.plants(), Plant::names);
+        return isFreed(name)
+                ? named.stream()
+                        .filter(plant -> !plant.holds().contains("hydrogen cyanide"))
+                        .toList()
+                : named;
+    }
+
+    /** Returns whether a name says that it was freed from prussic acid. */
+    static boolean isFreed(String name) {
+        return Words.any(name, FREED);
     }
 
     private @Nullable Watched pure(String name) {

@@ -31,7 +31,11 @@ public record Safety(Drink drink, Serving serving, List<Finding> findings) {
     public static Safety of(Plan plan, Serving serving, Knowledge knowledge) {
         Drink drink = Drink.of(plan, knowledge);
         List<Finding> findings = new ArrayList<>();
-        Rules.ALL.forEach(rule -> findings.addAll(rule.check().of(drink, serving)));
+        for (Rule rule : Rules.ALL) {
+            if (rule.holds() == Rule.Holds.OF_ALL || !drink.isConcentrate()) {
+                findings.addAll(rule.check().of(drink, serving));
+            }
+        }
         List<Finding> each = new ArrayList<>(findings.stream().distinct().toList());
         each.sort(Comparator.comparing(Finding::severity).reversed());
         return new Safety(drink, serving, each);
@@ -42,7 +46,11 @@ public record Safety(Drink drink, Serving serving, List<Finding> findings) {
         return findings.stream().anyMatch(finding -> finding.severity() == Severity.STOP);
     }
 
-    /** Returns what a plan tells: stops, cautions and what is not known; nothing where all is known and below the limits. */
+    /**
+     * Returns what a plan tells: stops, cautions and what is not known; nothing where all is known and below the limits.
+     *
+     * <p>How many a day somebody drinks is not the plan's to say, so that alcohol itself is left to the question that names it.
+     */
     public static List<Finding> ofPlan(Plan plan) {
         if (plan.liquid().total() == 0.0) {
             return List.of();
@@ -50,6 +58,7 @@ public record Safety(Drink drink, Serving serving, List<Finding> findings) {
         return of(plan, Serving.USUAL, Knowledge.SHIPPED).findings().stream()
                 .filter(finding ->
                         finding.severity() != Severity.NOTE || finding.rule().equals(NotKnown.NAME))
+                .filter(finding -> !finding.rule().equals(AlcoholItself.NAME))
                 .toList();
     }
 }

@@ -1,6 +1,7 @@
 package org.stillroom.core.safety;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
@@ -62,7 +63,7 @@ final class UsListing {
                 "us-listed", severity, portion.where(), Place.US.label(), verdict, message, "", remedy, null, source);
     }
 
-    /** Returns the lines of the lists that a name or its plants mean, those that fit the name best first. */
+    /** Returns the lines of the lists that a name or its plants mean, those that fit the name best, lines that were read first. */
     static List<Knowledge.UsEntry> find(String name, List<Plant> plants, List<Knowledge.UsEntry> entries) {
         List<Knowledge.UsEntry> best = new ArrayList<>();
         int most = 0;
@@ -76,6 +77,7 @@ final class UsListing {
                 best.add(entry);
             }
         }
+        best.sort(Comparator.comparing((Knowledge.UsEntry entry) -> !entry.status().mayClear()));
         return best;
     }
 
@@ -83,10 +85,10 @@ final class UsListing {
     private static int fit(String name, List<Plant> plants, Knowledge.UsEntry entry) {
         String text = Words.plain(name);
         int fit = 0;
-        for (String part : BREAKS.split(entry.name().toLowerCase(Locale.ROOT))) {
+        for (String part : BREAKS.split(entry.name().toLowerCase(Locale.ROOT), -1)) {
             String words = Words.plain(part);
             boolean held = !words.isBlank() && (text.contains(words) || text.contains(words.stripTrailing() + "s "));
-            fit += held ? words.strip().length() : 0;
+            fit += held ? words.replace(" ", "").length() : 0;
         }
         boolean same = plants.stream()
                 .flatMap(plant -> plant.botanical().stream())
