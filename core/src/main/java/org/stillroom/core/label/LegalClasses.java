@@ -71,8 +71,8 @@ public final class LegalClasses {
     private static List<LegalClass> american(double strength, double sugar) {
         List<LegalClass> classes = new ArrayList<>();
         classes.add(american("liqueur or cordial", "27 CFR 5.150(a)", sugar(sugar, US_LIQUEUR, null), "flavoured"));
-        classes.add(american(
-                "liqueur or cordial, dry", "27 CFR 5.150(a)", sugar(sugar, US_LIQUEUR, US_DRY), "flavoured"));
+        classes.add(
+                american("liqueur or cordial, dry", "27 CFR 5.150(a)", sugar(sugar, US_LIQUEUR, US_DRY), "flavoured"));
         List<Miss> rye = sugar(sugar, US_LIQUEUR, null);
         least(rye, "strength", strength, US_NAMED_SPIRIT, "% vol", false);
         classes.add(american(
@@ -88,7 +88,12 @@ public final class LegalClasses {
                 rock,
                 "at least 51 % from the named spirit; rock candy or sugar syrup"));
         classes.add(new LegalClass(
-                Market.US, "rum, gin or brandy liqueur", "27 CFR 5.150(b)", rye, "the named spirit alone", Source.CFR_27_RECALLED));
+                Market.US,
+                "rum, gin or brandy liqueur",
+                "27 CFR 5.150(b)",
+                rye,
+                "the named spirit alone",
+                Source.CFR_27_RECALLED));
         List<Miss> flavoured = new ArrayList<>();
         least(flavoured, "strength", strength, US_NAMED_SPIRIT, "% vol", false);
         classes.add(new LegalClass(

@@ -29,13 +29,18 @@ public final class Statements {
         double percent = strength.percent();
         String stated = QuantityWords.fixed(percent, 1) + " % vol";
         if (percent > STATED_ABOVE) {
-            all.add(eu("Strength: " + stated + ", at most one decimal, may follow \"alcohol\" or \"alc.\"", "Annex XII"));
-            all.add(eu("No list of ingredients and no nutrition table is asked for; allergens always are", "Art. 16(4), 21"));
+            all.add(eu(
+                    "Strength: " + stated + ", at most one decimal, may follow \"alcohol\" or \"alc.\"", "Annex XII"));
+            all.add(eu(
+                    "No list of ingredients and no nutrition table is asked for; allergens always are",
+                    "Art. 16(4), 21"));
         } else {
             all.add(eu("A list of ingredients and a nutrition table are asked for", "Art. 9"));
         }
         all.add(eu(
-                percent >= NO_DATE_FROM ? "No date of minimum durability is asked for" : "A best-before date is asked for",
+                percent >= NO_DATE_FROM
+                        ? "No date of minimum durability is asked for"
+                        : "A best-before date is asked for",
                 "Annex X 1(d)"));
         if (percent >= US_WARNING_FROM) {
             all.add(new Statement(
@@ -45,7 +50,9 @@ public final class Statements {
         }
         if (strength.leftIn() == StatedStrength.LeftIn.FRUIT_OR_PLANTS) {
             all.add(new Statement(
-                    Market.US, "Bottled at " + QuantityWords.fixed(percent, 1) + " percent alcohol by volume", "27 CFR 5.233(c)(1)"));
+                    Market.US,
+                    "Bottled at " + QuantityWords.fixed(percent, 1) + " percent alcohol by volume",
+                    "27 CFR 5.233(c)(1)"));
         }
         return List.copyOf(all);
     }

@@ -31,9 +31,9 @@ final class AlcoholItself {
                         "",
                         "",
                         over ? "above low-risk guidance" : "alcohol",
-                        "A serving holds " + Limit.figures(perServing) + " g of ethanol: "
+                        "A serving holds " + Range.figures(perServing) + " g of ethanol: "
                                 + String.join(", ", drinks(drink.knowledge(), perServing)) + ". "
-                                + QuantityWords.plain(serving.perDay()) + " a day come to " + Limit.figures(week)
+                                + QuantityWords.plain(serving.perDay()) + " a day come to " + Range.figures(week)
                                 + " g a week; the UK names 112 g (14 units), Canada 27 g, as low risk.",
                         "guidance differs by country and year; partly from memory",
                         over ? "Serve less of it, or less often." : "",

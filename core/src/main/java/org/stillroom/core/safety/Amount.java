@@ -33,7 +33,7 @@ public record Amount(
     }
 
     /** Returns the milligrams of what is known on one day. */
-    Range perDay(Serving serving) {
+    public Range perDay(Serving serving) {
         return perLitre.times(serving.litresPerDay());
     }
 

@@ -81,18 +81,28 @@ final class EuLaw {
                 .findFirst()
                 .orElse(null);
         if (row == null) {
-            return annexIv(portion, Severity.CAUTION, "not known", "What EU law says of " + plant.name()
-                    + " is not known here.", "Ask an authority before using it.", null);
+            return annexIv(
+                    portion,
+                    Severity.CAUTION,
+                    "not known",
+                    "What EU law says of " + plant.name() + " is not known here.",
+                    "Ask an authority before using it.",
+                    null);
         }
         String says = plant.name() + " (" + row.latinName() + "): " + row.condition() + ".";
         if (row.part().equals("A")) {
-            return annexIv(portion, Severity.STOP, "kind not known", "EU law on " + says
-                    + " Which form this is, is not said.",
-                    "Leave it out, or have the supplier state the diploid form in writing.", row.condition());
+            return annexIv(
+                    portion,
+                    Severity.STOP,
+                    "kind not known",
+                    "EU law on " + says + " Which form this is, is not said.",
+                    "Leave it out, or have the supplier state the diploid form in writing.",
+                    row.condition());
         }
         boolean onlyAlcoholic = row.condition().contains("only for alcoholic");
         if (onlyAlcoholic && !drink.isAlcoholic()) {
-            return annexIv(portion, Severity.STOP, "not in this drink", "EU law on " + says, "Leave it out.", row.condition());
+            return annexIv(
+                    portion, Severity.STOP, "not in this drink", "EU law on " + says, "Leave it out.", row.condition());
         }
         return annexIv(portion, Severity.NOTE, "restricted", "EU law on " + says, "", row.condition());
     }
@@ -116,18 +126,24 @@ final class EuLaw {
         List<Finding> findings = new ArrayList<>();
         if (serving.places().contains(Place.EU)) {
             boolean spirit = drink.strength() >= SPIRIT_DRINK;
-            add(findings, drink.amount("quinine"), limit(
-                    spirit ? "spirit drinks, as quinine" : "drinks other than spirit drinks, as quinine",
-                    spirit ? QUININE_IN_SPIRIT_DRINKS : QUININE_IN_OTHER_DRINKS,
-                    Limit.Basis.PER_KILOGRAM));
+            add(
+                    findings,
+                    drink.amount("quinine"),
+                    limit(
+                            spirit ? "spirit drinks, as quinine" : "drinks other than spirit drinks, as quinine",
+                            spirit ? QUININE_IN_SPIRIT_DRINKS : QUININE_IN_OTHER_DRINKS,
+                            Limit.Basis.PER_KILOGRAM));
             if (addedAsSuch(drink, "camphor")) {
                 add(findings, drink.amount("camphor"), limit("added as such", CAMPHOR, Limit.Basis.PER_LITRE));
             }
             if (addedAsSuch(drink, "glycyrrhizic acid")) {
-                add(findings, drink.amount("glycyrrhizic acid"), limit(
-                        "added as such",
-                        drink.isAlcoholic() ? GLYCYRRHIZIC_ACID : GLYCYRRHIZIC_ACID_WITHOUT_ALCOHOL,
-                        Limit.Basis.PER_KILOGRAM));
+                add(
+                        findings,
+                        drink.amount("glycyrrhizic acid"),
+                        limit(
+                                "added as such",
+                                drink.isAlcoholic() ? GLYCYRRHIZIC_ACID : GLYCYRRHIZIC_ACID_WITHOUT_ALCOHOL,
+                                Limit.Basis.PER_KILOGRAM));
             }
         }
         return findings;
@@ -145,8 +161,8 @@ final class EuLaw {
 
     private static boolean addedAsSuch(Drink drink, String name) {
         return drink.portions().stream()
-                .anyMatch(portion ->
-                        portion.substance() != null && portion.substance().name().equals(name));
+                .anyMatch(portion -> portion.substance() != null
+                        && portion.substance().name().equals(name));
     }
 
     static List<Finding> statements(Drink drink, Serving serving) {
@@ -155,11 +171,17 @@ final class EuLaw {
             return findings;
         }
         double warned = drink.isAlcoholic() ? LIQUORICE_WARNED : LIQUORICE_WARNED_WITHOUT_ALCOHOL;
-        statement(findings, drink.amount("glycyrrhizic acid"), warned, "Contains liquorice – people suffering from"
-                + " hypertension should avoid excessive consumption");
+        statement(
+                findings,
+                drink.amount("glycyrrhizic acid"),
+                warned,
+                "Contains liquorice – people suffering from" + " hypertension should avoid excessive consumption");
         statement(findings, drink.amount("glycyrrhizic acid"), LIQUORICE_NAMED, "Contains liquorice");
-        statement(findings, drink.amount("caffeine"), CAFFEINE, "High caffeine content. Not recommended for children or"
-                + " pregnant or breast-feeding women");
+        statement(
+                findings,
+                drink.amount("caffeine"),
+                CAFFEINE,
+                "High caffeine content. Not recommended for children or" + " pregnant or breast-feeding women");
         statement(findings, drink.amount("quinine"), 0.0, "flavouring: quinine");
         return findings;
     }
@@ -176,11 +198,11 @@ final class EuLaw {
                 Place.EU.label(),
                 sure ? "to be said" : "to be said unless shown otherwise",
                 amount.watched().name() + ": "
-                        + (amount.isKnown() ? Limit.told(amount.perLitre()) + " mg/L" : "how much is not known")
-                        + "; from " + Limit.figures(from) + " mg/L the label says it.",
+                        + (amount.isKnown() ? amount.perLitre().told() + " mg/L" : "how much is not known")
+                        + "; from " + Range.figures(from) + " mg/L the label says it.",
                 Limit.howSure(amount),
                 "Write on the label: " + words + ".",
-                "from " + Limit.figures(from) + " mg/L",
+                "from " + Range.figures(from) + " mg/L",
                 Source.EU_1169_LABEL));
     }
 }

@@ -30,7 +30,8 @@ final class EuMaxima {
     private static List<Finding> judge(Drink drink, Amount amount) {
         List<Finding> findings = new ArrayList<>();
         for (Knowledge.EuMaximum row : drink.knowledge().maxima()) {
-            boolean its = row.isMaximum() && row.substance().equals(amount.watched().euName());
+            boolean its =
+                    row.isMaximum() && row.substance().equals(amount.watched().euName());
             if (its && applies(row.category(), drink)) {
                 findings.add(new Limit(
                                 "eu-maximum",
@@ -50,7 +51,7 @@ final class EuMaxima {
         String kind = drink.isAlcoholic() ? "alcoholic drinks of this kind" : "drinks of this kind";
         String found = amount.from().isEmpty()
                 ? "how much there is, is not known"
-                : Limit.told(amount.perKilogram()) + " mg/kg come of it"
+                : amount.perKilogram().told() + " mg/kg come of it"
                         + (amount.isKnown() ? "" : ", and more from what is not known");
         return new Finding(
                 "eu-maximum",

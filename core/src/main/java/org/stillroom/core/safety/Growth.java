@@ -39,7 +39,8 @@ final class Growth {
                     "can ferment again",
                     at + "and " + QuantityWords.fixed(drink.figures().value(Figure.SUGAR), 0)
                             + " g/L of sugar yeast from fruit, wine or honey can work again, and a closed bottle can burst.",
-                    "Make it " + QuantityWords.plain(YEAST_STOPS) + " % vol or stronger, or pasteurise it and keep it cold."));
+                    "Make it " + QuantityWords.plain(YEAST_STOPS)
+                            + " % vol or stronger, or pasteurise it and keep it cold."));
         }
         if (strength < BOTULISM) {
             findings.add(finding(
@@ -63,7 +64,8 @@ final class Growth {
         return finding(
                 held ? Severity.NOTE : Severity.CAUTION,
                 held ? "keep it cold" : "does not keep",
-                at + "with milk or egg in it bacteria " + (held ? "are mostly held down." : "are not reliably held down."),
+                at + "with milk or egg in it bacteria "
+                        + (held ? "are mostly held down." : "are not reliably held down."),
                 "Use pasteurised milk and egg, keep it in the fridge, "
                         + (held ? "use it within three months." : "use it within two weeks."));
     }

@@ -29,9 +29,10 @@ final class Handling {
                 "",
                 "",
                 "oil",
-                "Essential oil: " + Limit.figures(perLitre) + " g/L, " + Limit.figures(perServing) + " mg in a serving of "
+                "Essential oil: " + Range.figures(perLitre) + " g/L, " + Range.figures(perServing)
+                        + " mg in a serving of "
                         + QuantityWords.plain(serving.millilitres()) + " mL, "
-                        + Limit.figures(drink.plan().liquid().grams(Substance.OIL)) + " g in the batch.",
+                        + Range.figures(drink.plan().liquid().grams(Substance.OIL)) + " g in the batch.",
                 "one drop is about 20 to 50 mg; five millilitres of some oils have poisoned children severely (from memory)",
                 "Weigh oils, never taste them neat, wear gloves, lock them up, and label concentrates with content and"
                         + " NOT TO DRINK.",
@@ -49,7 +50,7 @@ final class Handling {
                 "",
                 "",
                 "not for drinking as it is",
-                "It holds " + Limit.figures(drink.gramsPerLitre(Substance.OIL))
+                "It holds " + Range.figures(drink.gramsPerLitre(Substance.OIL))
                         + " g/L of essential oil: an essence. Limits and guidance for drinks are not asked of it.",
                 "",
                 "Use it by the drop as an ingredient, and ask of the drink made with it. Lock it up, labelled with content"
@@ -80,7 +81,8 @@ final class Handling {
         if (line.ingredient().perGram().grams(Substance.ETHANOL) == 0.0) {
             return 0.0;
         }
-        return Liquid.figures(line.ingredient().perGram(), Temperature.TWENTY_CELSIUS).value(Figure.STRENGTH);
+        return Liquid.figures(line.ingredient().perGram(), Temperature.TWENTY_CELSIUS)
+                .value(Figure.STRENGTH);
     }
 
     /** The next stronger row of the table holds: the lower flash point, on the cautious side. */

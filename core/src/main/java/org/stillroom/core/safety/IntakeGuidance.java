@@ -33,20 +33,20 @@ final class IntakeGuidance {
         if (row.compares().equals("no")) {
             return row.genotoxic() ? asLowAsCanBe(amount, row, serving) : null;
         }
-        double allowed = Double.parseDouble(row.value())
-                * (row.compares().startsWith("per kg") ? serving.bodyKilograms() : 1.0);
+        double allowed =
+                Double.parseDouble(row.value()) * (row.compares().startsWith("per kg") ? serving.bodyKilograms() : 1.0);
         boolean atOnce = row.compares().endsWith("at once");
-        Range taken = atOnce
-                ? amount.perLitre().times(serving.millilitres() / 1000.0)
-                : amount.perDay(serving);
-        return row.genotoxic() ? genotoxic(amount, row, taken, allowed) : compared(amount, row, taken, allowed, atOnce, serving);
+        Range taken = atOnce ? amount.perLitre().times(serving.millilitres() / 1000.0) : amount.perDay(serving);
+        return row.genotoxic()
+                ? genotoxic(amount, row, taken, allowed)
+                : compared(amount, row, taken, allowed, atOnce, serving);
     }
 
     private static Finding compared(
             Amount amount, Knowledge.Guidance row, Range taken, double allowed, boolean atOnce, Serving serving) {
         boolean over = taken.most() > allowed;
         String reached = taken.most() > 0.0
-                ? " Reached at worst by " + Limit.figures(allowed / taken.most() * (atOnce ? 1.0 : serving.perDay()))
+                ? " Reached at worst by " + Range.figures(allowed / taken.most() * (atOnce ? 1.0 : serving.perDay()))
                         + " servings."
                 : "";
         return finding(
@@ -54,10 +54,10 @@ final class IntakeGuidance {
                 row,
                 over ? Severity.CAUTION : Severity.NOTE,
                 over ? "above guidance at worst" : amount.isKnown() ? "beside guidance" : "not known",
-                taken(amount, taken, atOnce ? "a serving" : "a day") + "guidance is " + Limit.figures(allowed) + " mg ("
+                taken(amount, taken, atOnce ? "a serving" : "a day") + "guidance is " + Range.figures(allowed) + " mg ("
                         + origin(row) + ")." + reached,
                 over ? "Use less of what brings it, or drink less of it." : "",
-                "guidance of " + Limit.figures(allowed) + " mg " + (atOnce ? "at once" : "a day"));
+                "guidance of " + Range.figures(allowed) + " mg " + (atOnce ? "at once" : "a day"));
     }
 
     private static Finding genotoxic(Amount amount, Knowledge.Guidance row, Range taken, double allowed) {
@@ -67,8 +67,9 @@ final class IntakeGuidance {
                 row,
                 over ? Severity.CAUTION : Severity.NOTE,
                 "as low as can be",
-                taken(amount, taken, "a day") + "it can damage genes, so no amount counts as harmless; a value named for"
-                        + " medicines is " + Limit.figures(allowed) + " mg (" + origin(row) + ").",
+                taken(amount, taken, "a day")
+                        + "it can damage genes, so no amount counts as harmless; a value named for" + " medicines is "
+                        + Range.figures(allowed) + " mg (" + origin(row) + ").",
                 "Use as little as can be of what brings it.",
                 "as low as can be");
     }
@@ -88,11 +89,12 @@ final class IntakeGuidance {
 
     private static String taken(Amount amount, Range taken, String per) {
         String name = amount.watched().name();
-        String known = amount.from().isEmpty() ? "" : Limit.told(taken) + " mg " + per + " by what is known";
-        String unknown = amount.isKnown()
-                ? ""
-                : (known.isEmpty() ? "" : ", and ") + "not known how much from " + String.join("; ", amount.notKnownFrom());
-        return Character.toUpperCase(name.charAt(0)) + name.substring(1) + ": " + known + unknown + "; ";
+        String upper = Character.toUpperCase(name.charAt(0)) + name.substring(1);
+        if (amount.from().isEmpty()) {
+            return upper + ": how much there is, is not known; ";
+        }
+        return upper + ": " + taken.told() + " mg " + per
+                + (amount.isKnown() ? "" : " of what is known, the rest is not") + "; ";
     }
 
     private static String origin(Knowledge.Guidance row) {

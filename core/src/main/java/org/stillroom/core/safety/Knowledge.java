@@ -51,7 +51,8 @@ public record Knowledge(
     }
 
     /** A row of Annex III: part A has no maximum. */
-    public record EuMaximum(String id, String part, String substance, String category, String maximum, RowStatus status) {
+    public record EuMaximum(
+            String id, String part, String substance, String category, String maximum, RowStatus status) {
         double milligramsPerKilogram() {
             return Double.parseDouble(maximum);
         }
@@ -64,11 +65,21 @@ public record Knowledge(
     /** A row of Annex IV. */
     public record Restricted(String part, String latinName, String commonName, String condition, RowStatus status) {}
 
-    /** A line of 21 CFR 172.510, 182.10, 182.20 and their neighbours. */
+    /**
+     * A line of 21 CFR 172.510, 182.10, 182.20 and their neighbours.
+     *
+     * @param phrases the name cut into synonyms, parts and kinds, in the plain form of {@link Words}
+     */
     public record UsEntry(
-            String clause, String name, String botanical, String limitation, String flags, RowStatus status) {
+            String clause,
+            String name,
+            List<String> phrases,
+            String botanical,
+            String limitation,
+            List<String> flags,
+            RowStatus status) {
         boolean has(String flag) {
-            return Words.list(flags).contains(flag);
+            return flags.contains(flag);
         }
     }
 

@@ -4,12 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Table;
 import org.stillroom.core.reference.Tables;
 
 /** Reads the shipped tables of safety, each row with its status. */
 final class KnowledgeTables {
+    /** What stands between the synonyms, parts and kinds of a line of the US lists. */
+    private static final Pattern BREAKS = Pattern.compile("[,()]| or | and |\\bsee\\b");
+
     private KnowledgeTables() {}
 
     static Knowledge read() {
@@ -48,7 +52,7 @@ final class KnowledgeTables {
         return new Watched(
                 row.text("name"),
                 Words.list(row.text("members")),
-                Words.list(row.textOrEmpty("other_names")),
+                Words.names(row.textOrEmpty("other_names")),
                 row.textOrEmpty("eu_name"),
                 row.textOrEmpty("as_such").equals("yes"));
     }
@@ -58,7 +62,7 @@ final class KnowledgeTables {
         return new Plant(
                 row.text("plant"),
                 Words.list(row.text("botanical")),
-                Words.list(row.text("names")),
+                Words.names(row.text("names")),
                 Words.list(row.textOrEmpty("holds")),
                 Words.list(row.textOrEmpty("oil_materials")),
                 Words.list(row.textOrEmpty("plant_materials")),
@@ -112,14 +116,23 @@ final class KnowledgeTables {
         return all;
     }
 
-    private static Knowledge.UsEntry entry(Table.Row row, String name, String botanical, String limitation, String flags) {
+    private static Knowledge.UsEntry entry(
+            Table.Row row, String name, String botanical, String limitation, String flags) {
         return new Knowledge.UsEntry(
                 row.text("clause"),
                 row.text(name),
+                phrases(row.text(name)),
                 row.textOrEmpty(botanical),
                 limitation,
-                flags,
+                Words.list(flags),
                 RowStatus.of(row));
+    }
+
+    private static List<String> phrases(String name) {
+        return BREAKS.splitAsStream(name.toLowerCase(Locale.ROOT))
+                .map(Words::plain)
+                .filter(phrase -> !phrase.isEmpty())
+                .toList();
     }
 
     private static Knowledge.Guidance guidance(Table.Row row) {
@@ -142,7 +155,7 @@ final class KnowledgeTables {
                 row.text("reason"),
                 row.text("program_action"),
                 RowStatus.of(row),
-                Words.list(row.text("names")),
+                Words.names(row.text("names")),
                 row.text("stops").equals("yes"));
     }
 
@@ -152,14 +165,14 @@ final class KnowledgeTables {
                 row.text("botanical"),
                 row.text("reason"),
                 RowStatus.of(row),
-                Words.list(row.text("names")),
+                Words.names(row.text("names")),
                 row.text("action").equals("stop"));
     }
 
     private static Knowledge.NamedCaution caution(Table.Row row) {
         return new Knowledge.NamedCaution(
                 row.text("rule"),
-                Words.list(row.text("names")),
+                Words.names(row.text("names")),
                 row.text("where"),
                 Words.list(row.textOrEmpty("kinds")),
                 Severity.valueOf(row.text("severity").toUpperCase(Locale.ROOT)),

@@ -1,7 +1,5 @@
 package org.stillroom.core.safety;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
@@ -64,7 +62,8 @@ record Limit(String rule, Place place, String category, double value, Basis basi
         boolean over = isOver(range.most());
         if (over) {
             boolean surely = isOver(range.middle());
-            return finding(amount, Severity.STOP, surely ? "above the limit" : "above the limit at worst", remedy(range));
+            return finding(
+                    amount, Severity.STOP, surely ? "above the limit" : "above the limit at worst", remedy(range));
         }
         if (!amount.isKnown()) {
             return finding(
@@ -110,36 +109,13 @@ record Limit(String rule, Place place, String category, double value, Basis basi
 
     private String message(Amount amount) {
         String name = capital(amount.watched().name());
-        List<String> said = new ArrayList<>();
-        if (!amount.from().isEmpty()) {
-            said.add(name + ": " + told(basis.of(amount)) + " " + basis.unit + " of the drink; the limit is "
-                    + edge.word
-                    + QuantityWords.plain(value) + " " + basis.unit + " (" + category + ").");
+        String bound =
+                "the limit is " + edge.word + QuantityWords.plain(value) + " " + basis.unit + " (" + category + ").";
+        if (amount.from().isEmpty()) {
+            return name + ": how much there is, is not known; " + bound;
         }
-        if (!amount.isKnown()) {
-            said.add((said.isEmpty() ? name + ": how" : "How") + " much " + String.join("; ", amount.notKnownFrom())
-                    + (said.isEmpty() ? " brings" : " brings besides") + " is not known"
-                    + (said.isEmpty()
-                            ? "; the limit is " + edge.word + QuantityWords.plain(value) + " " + basis.unit + " (" + category + ")."
-                            : "."));
-        }
-        return String.join(" ", said);
-    }
-
-    /** Returns a range in three figures: "1.2 to 4.5", or one of them where they are the same. */
-    static String told(Range range) {
-        String least = figures(range.least());
-        String most = figures(range.most());
-        return least.equals(most) ? most : least + " to " + most;
-    }
-
-    /** Returns a number in about three figures. */
-    static String figures(double value) {
-        if (value == 0.0) {
-            return "0";
-        }
-        int places = (int) Math.max(0, Math.min(6, 2 - Math.floor(Math.log10(value))));
-        return QuantityWords.fixed(value, places);
+        String known = name + ": " + basis.of(amount).told() + " " + basis.unit + " of the drink; " + bound;
+        return amount.isKnown() ? known : known + " That counts only what is known; the rest is not.";
     }
 
     static String howSure(Amount amount) {

@@ -1,7 +1,10 @@
 package org.stillroom.core.safety;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.plan.PlannedLine;
 import org.stillroom.core.reference.Finding;
@@ -14,22 +17,33 @@ final class NamedCautions {
     static List<Finding> judge(Drink drink, Serving serving) {
         List<Finding> findings = new ArrayList<>();
         for (PlannedLine line : drink.lines()) {
-            List<Knowledge.NamedCaution> rows = drink.knowledge().cautions().stream()
-                    .filter(row -> applies(row, line.ingredient().kind()))
-                    .toList();
-            Words.named(line.name(), rows, Knowledge.NamedCaution::names)
-                    .forEach(row -> findings.add(finding(row, line.name())));
+            Kind kind = line.ingredient().kind();
+            findings.addAll(find(line.name(), line.name(), drink, row -> applies(row, kind)));
         }
-        List<Knowledge.NamedCaution> ofSteps = drink.knowledge().cautions().stream()
-                .filter(row -> row.place().equals("steps"))
-                .toList();
         List<String> steps = drink.plan().recipe().steps();
         for (int i = 0; i < steps.size(); i++) {
             String where = "step " + (i + 1) + " of your own";
-            Words.named(steps.get(i), ofSteps, Knowledge.NamedCaution::names)
-                    .forEach(row -> findings.add(finding(row, where)));
+            findings.addAll(find(steps.get(i), where, drink, row -> row.place().equals("steps")));
         }
         return findings;
+    }
+
+    /** Names are found among the rows of one family at a time: oat milk is no milk, but bitter orange oil is still bitter orange. */
+    private static List<Finding> find(
+            String text, String where, Drink drink, Predicate<Knowledge.NamedCaution> which) {
+        Map<String, List<Knowledge.NamedCaution>> families = new LinkedHashMap<>();
+        drink.knowledge().cautions().stream()
+                .filter(which)
+                .forEach(row ->
+                        families.computeIfAbsent(family(row), any -> new ArrayList<>()).add(row));
+        List<Finding> findings = new ArrayList<>();
+        families.values().forEach(rows -> Words.named(text, rows, Knowledge.NamedCaution::names)
+                .forEach(row -> findings.add(finding(row, where))));
+        return findings;
+    }
+
+    private static String family(Knowledge.NamedCaution row) {
+        return row.rule().startsWith("allergen-") ? "allergen" : row.rule();
     }
 
     private static boolean applies(Knowledge.NamedCaution row, Kind kind) {

@@ -13,6 +13,9 @@ final class NotKnown {
     /** Name of the rule, by which plans pick its findings. */
     static final String NAME = "not-known";
 
+    /** The same of substances of which no law speaks: told where it is asked for, not in every plan. */
+    static final String OF_FLAVOUR = "not-known-flavour";
+
     private NotKnown() {}
 
     static List<Finding> judge(Drink drink, Serving serving) {
@@ -21,6 +24,7 @@ final class NotKnown {
         List<String> other = names(drink, portion -> portion.isNotRecognised() && !isStrong(portion.kind()));
         if (!strong.isEmpty()) {
             findings.add(finding(
+                    NAME,
                     Severity.CAUTION,
                     strong,
                     "What is in it is in none of our tables, so nothing can be said of its substances.",
@@ -28,20 +32,27 @@ final class NotKnown {
         }
         if (!other.isEmpty()) {
             findings.add(finding(
+                    NAME,
                     Severity.NOTE,
                     other,
                     "None of the watched substances is known of it, and none is ruled out.",
                     "Name the plants that are in it."));
         }
-        List<String> partly = partly(drink);
-        if (!partly.isEmpty()) {
-            findings.add(finding(
-                    Severity.NOTE,
-                    partly,
-                    "It brings watched substances; how much is not known.",
-                    "Make it as a stage of this recipe, write its oil (contains: {oil: 5 g/L}), or ask for an analysis."));
-        }
+        addPartly(findings, NAME, partly(drink, Watched::isGrave));
+        addPartly(findings, OF_FLAVOUR, partly(drink, watched -> !watched.isGrave()));
         return findings;
+    }
+
+    private static void addPartly(List<Finding> findings, String rule, List<String> partly) {
+        if (!partly.isEmpty()) {
+            findings.add(
+                    finding(
+                            rule,
+                            Severity.NOTE,
+                            partly,
+                            "It brings watched substances; how much is not known.",
+                            "Make it as a stage of this recipe, write its oil (contains: {oil: 5 g/L}), or ask for an analysis."));
+        }
     }
 
     private static boolean isStrong(Kind kind) {
@@ -49,23 +60,28 @@ final class NotKnown {
     }
 
     private static List<String> names(Drink drink, Predicate<Portion> test) {
-        return drink.portions().stream().filter(test).map(Portion::where).distinct().toList();
+        return drink.portions().stream()
+                .filter(test)
+                .map(Portion::where)
+                .distinct()
+                .toList();
     }
 
-    private static List<String> partly(Drink drink) {
+    private static List<String> partly(Drink drink, Predicate<Watched> which) {
         List<String> partly = new ArrayList<>();
         for (Amount amount : drink.amounts()) {
-            for (String place : amount.notKnownFrom()) {
-                String said = place + " (" + amount.watched().name() + ")";
-                partly.add(said);
+            if (which.test(amount.watched())) {
+                amount.notKnownFrom()
+                        .forEach(place ->
+                                partly.add(place + " (" + amount.watched().name() + ")"));
             }
         }
         return partly;
     }
 
-    private static Finding finding(Severity severity, List<String> where, String message, String remedy) {
+    private static Finding finding(String rule, Severity severity, List<String> where, String message, String remedy) {
         return new Finding(
-                NAME,
+                rule,
                 severity,
                 String.join("; ", where),
                 "",

@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param name what we call it
  * @param botanical botanical names, synonyms among them
- * @param names words by which it is found in the name of an ingredient
+ * @param names words by which it is found in the name of an ingredient, in the plain form of {@link Words}
  * @param holds watched substances that are expected in it
  * @param oilMaterials ids under which the composition of its essential oil stands
  * @param plantMaterials ids under which what the plant itself holds stands

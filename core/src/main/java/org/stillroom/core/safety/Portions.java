@@ -13,9 +13,9 @@ import org.stillroom.core.plan.PlannedLine;
 /** Takes a plan apart, stages and all, into what can carry watched substances. */
 final class Portions {
     /** Words by which people say the form of a pure substance. */
-    private static final Pattern FORM = Pattern.compile(" (pure|crystals?|natural|food grade|synthetic|powder) ");
+    private static final Pattern FORM = Pattern.compile(" (pure|crystals?|natural|food grade|synthetic|powder)\\b");
 
-    private static final List<String> FREED = List.of("ffpa", "free from prussic acid");
+    private static final List<String> FREED = List.of(" ffpa", " free from prussic acid");
 
     private final Knowledge knowledge;
     private final List<Portion> portions = new ArrayList<>();
@@ -109,9 +109,9 @@ final class Portions {
     }
 
     private @Nullable Watched pure(String name) {
-        String bare = FORM.matcher(Words.plain(name)).replaceAll(" ");
+        String bare = FORM.matcher(Words.plain(name)).replaceAll("");
         for (Watched watched : knowledge.watched()) {
-            if (watched.names().stream().anyMatch(each -> Words.plain(each).equals(bare))) {
+            if (watched.names().contains(bare)) {
                 return watched;
             }
         }

@@ -1,5 +1,7 @@
 package org.stillroom.core.safety;
 
+import org.stillroom.core.quantity.QuantityWords;
+
 /**
  * Least and most of an amount, in the unit of whoever holds it.
  *
@@ -31,5 +33,21 @@ public record Range(double least, double most) {
     /** Returns least times least to most times most. */
     Range times(Range other) {
         return new Range(least * other.least, most * other.most);
+    }
+
+    /** Returns it in three figures: "1.20 to 4.50", or one of them where they are the same. */
+    public String told() {
+        String low = figures(least);
+        String high = figures(most);
+        return low.equals(high) ? high : low + " to " + high;
+    }
+
+    /** Returns a number in about three figures. */
+    public static String figures(double value) {
+        if (value == 0.0) {
+            return "0";
+        }
+        int places = (int) Math.max(0, Math.min(6, 2 - Math.floor(Math.log10(value))));
+        return QuantityWords.fixed(value, places);
     }
 }

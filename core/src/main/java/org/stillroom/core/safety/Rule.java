@@ -20,7 +20,6 @@ public record Rule(String name, Holds holds, String says, Check check) {
         OF_ALL
     }
 
-
     /** Looks at a drink and says what it finds; nothing where the rule has no bearing on it. */
     @FunctionalInterface
     public interface Check {

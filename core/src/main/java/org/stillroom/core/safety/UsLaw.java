@@ -26,14 +26,16 @@ final class UsLaw {
         List<Finding> findings = new ArrayList<>();
         if (serving.places().contains(Place.US)) {
             for (Portion portion : drink.portions()) {
-                @Nullable String substance = portion.substance() == null ? null : portion.substance().name();
+                @Nullable
+                String substance =
+                        portion.substance() == null ? null : portion.substance().name();
                 if (portion.is("calamus")) {
                     findings.add(stop(portion, "calamus, its oil and extract (21 CFR 189.110)", Source.CFR_21_LIMITS));
                 }
                 if (portion.is("tonka") || "coumarin".equals(substance)) {
                     findings.add(stop(portion, "coumarin and tonka beans (21 CFR 189.130)", Source.CFR_21_LIMITS));
                 }
-                boolean leaves = Words.any(portion.name(), List.of("leaf", "leaves"));
+                boolean leaves = Words.any(portion.name(), List.of(" leaf", " leaves"));
                 if ((portion.is("sassafras") && !leaves) || "safrole".equals(substance)) {
                     findings.add(stop(portion, "safrole and oil of sassafras (21 CFR 189.180)", Source.CFR_21_189_180));
                 }
@@ -73,13 +75,7 @@ final class UsLaw {
         if (amount != null) {
             Limit.Edge edge = name.equals("thujone") ? Limit.Edge.BELOW : Limit.Edge.UP_TO;
             findings.add(new Limit(
-                            "us-limit",
-                            Place.US,
-                            category,
-                            value,
-                            Limit.Basis.PER_KILOGRAM,
-                            edge,
-                            Source.CFR_21_LIMITS)
+                            "us-limit", Place.US, category, value, Limit.Basis.PER_KILOGRAM, edge, Source.CFR_21_LIMITS)
                     .judge(amount));
         }
     }

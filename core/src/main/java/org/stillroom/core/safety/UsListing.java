@@ -3,8 +3,6 @@ package org.stillroom.core.safety;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
-import java.util.regex.Pattern;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Source;
@@ -15,7 +13,8 @@ import org.stillroom.core.reference.Source;
  * <p>A line that we have from memory never clears: it is told as such. What is on no list is told as not listed.
  */
 final class UsListing {
-    private static final Pattern BREAKS = Pattern.compile("[,()]| or | and |\\bsee\\b");
+    /** Outweighs any words: the plant is the same by its botanical name. */
+    private static final int SAME_PLANT = 1000;
 
     private UsListing() {}
 
@@ -30,7 +29,8 @@ final class UsListing {
     }
 
     private static Finding judge(Drink drink, Portion portion) {
-        List<Knowledge.UsEntry> entries = find(portion.name(), portion.plants(), drink.knowledge().usLists());
+        List<Knowledge.UsEntry> entries =
+                find(portion.name(), portion.plants(), drink.knowledge().usLists());
         if (entries.isEmpty()) {
             return finding(
                     portion,
@@ -45,7 +45,12 @@ final class UsListing {
         String says = portion.name() + ": listed as " + entry.name() + " (" + entry.clause() + ")"
                 + (entry.limitation().isEmpty() ? "" : ", " + entry.limitation()) + ".";
         if (entry.has("alcoholic_only") && !drink.isAlcoholic()) {
-            return finding(portion, Severity.CAUTION, "not in this drink", says, "Leave it out.",
+            return finding(
+                    portion,
+                    Severity.CAUTION,
+                    "not in this drink",
+                    says,
+                    "Leave it out.",
                     Sources.usLists(entry.status()));
         }
         return finding(
@@ -67,8 +72,9 @@ final class UsListing {
     static List<Knowledge.UsEntry> find(String name, List<Plant> plants, List<Knowledge.UsEntry> entries) {
         List<Knowledge.UsEntry> best = new ArrayList<>();
         int most = 0;
+        String text = Words.plain(name);
         for (Knowledge.UsEntry entry : entries) {
-            int fit = fit(name, plants, entry);
+            int fit = fit(text, plants, entry);
             if (fit > 0 && fit >= most) {
                 if (fit > most) {
                     best.clear();
@@ -77,29 +83,25 @@ final class UsListing {
                 best.add(entry);
             }
         }
-        best.sort(Comparator.comparing((Knowledge.UsEntry entry) -> !entry.status().mayClear()));
+        best.sort(Comparator.comparing(
+                (Knowledge.UsEntry entry) -> !entry.status().mayClear()));
         return best;
     }
 
     /** How many letters of the entry's words the name holds, and more where the plant is the same. */
-    private static int fit(String name, List<Plant> plants, Knowledge.UsEntry entry) {
-        String text = Words.plain(name);
+    private static int fit(String text, List<Plant> plants, Knowledge.UsEntry entry) {
         int fit = 0;
-        for (String part : BREAKS.split(entry.name().toLowerCase(Locale.ROOT), -1)) {
-            String words = Words.plain(part);
-            boolean held = !words.isBlank() && (text.contains(words) || text.contains(words.stripTrailing() + "s "));
-            fit += held ? words.replace(" ", "").length() : 0;
+        for (String phrase : entry.phrases()) {
+            fit += Words.holds(text, phrase) ? letters(phrase) : 0;
         }
         boolean same = plants.stream()
                 .flatMap(plant -> plant.botanical().stream())
                 .anyMatch(botanical -> names(entry.botanical(), botanical));
-        if (same) {
-            fit += 100;
-            for (String word : Words.plain(entry.name()).strip().split(" ", -1)) {
-                fit += text.contains(" " + word + " ") ? word.length() : 0;
-            }
-        }
-        return fit;
+        return same ? SAME_PLANT + fit : fit;
+    }
+
+    private static int letters(String phrase) {
+        return phrase.replace(" ", "").length();
     }
 
     private static boolean names(String listed, String botanical) {

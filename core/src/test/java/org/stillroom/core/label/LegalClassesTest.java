@@ -113,7 +113,8 @@ class LegalClassesTest {
     @Test
     @Tag("published")
     void bottlesHaveLawfulSizes() {
-        assertThat(BottleSizes.of(Market.EU)).containsExactly(100.0, 200.0, 350.0, 500.0, 700.0, 1000.0, 1500.0, 1750.0, 2000.0);
+        assertThat(BottleSizes.of(Market.EU))
+                .containsExactly(100.0, 200.0, 350.0, 500.0, 700.0, 1000.0, 1500.0, 1750.0, 2000.0);
         assertThat(BottleSizes.isLawful(Market.EU, 750)).isFalse();
         assertThat(BottleSizes.isLawful(Market.EU, 350)).isTrue();
         assertThat(BottleSizes.isLawful(Market.EU, 50)).isTrue();
@@ -138,7 +139,9 @@ class LegalClassesTest {
     @Test
     @Tag("published")
     void statementsFollowTheStrength() {
-        assertThat(said(28.0)).anyMatch(words -> words.contains("28.0 % vol")).anyMatch(words -> words.startsWith("No date"));
+        assertThat(said(28.0))
+                .anyMatch(words -> words.contains("28.0 % vol"))
+                .anyMatch(words -> words.startsWith("No date"));
         assertThat(said(9.9)).anyMatch(words -> words.startsWith("A best-before date"));
         assertThat(said(1.2)).noneMatch(words -> words.startsWith("Strength"));
     }

@@ -15,8 +15,10 @@ class KnowledgeTest {
     @Test
     @Tag("published")
     void annexThreeIsWhole() {
-        assertThat(KNOWN.maxima().stream().filter(row -> row.part().endsWith("Part A"))).hasSize(15);
-        assertThat(KNOWN.maxima().stream().filter(Knowledge.EuMaximum::isMaximum)).hasSize(40);
+        assertThat(KNOWN.maxima().stream().filter(row -> row.part().endsWith("Part A")))
+                .hasSize(15);
+        assertThat(KNOWN.maxima().stream().filter(Knowledge.EuMaximum::isMaximum))
+                .hasSize(40);
         assertThat(KNOWN.watched().stream().filter(Watched::asSuch)).hasSize(15);
     }
 
@@ -93,7 +95,8 @@ class KnowledgeTest {
     @Test
     @Tag("property")
     void everyMaterialOfAPlantHasAComposition() {
-        List<String> known = KNOWN.compositions().stream().map(Composed::material).toList();
+        List<String> known =
+                KNOWN.compositions().stream().map(Composed::material).toList();
         for (Plant plant : KNOWN.plants()) {
             assertThat(known).containsAll(plant.oilMaterials()).containsAll(plant.plantMaterials());
         }

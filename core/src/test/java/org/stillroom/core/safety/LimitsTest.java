@@ -26,8 +26,7 @@ class LimitsTest {
         try (InputStream in = Objects.requireNonNull(
                 LimitsTest.class.getResourceAsStream("/org/stillroom/core/published/safety_limits.csv"))) {
             return Table.of(
-                    "safety_limits",
-                    List.of(new String(in.readAllBytes(), StandardCharsets.UTF_8).split("\n", -1)));
+                    "safety_limits", List.of(new String(in.readAllBytes(), StandardCharsets.UTF_8).split("\n", -1)));
         }
     }
 
@@ -49,13 +48,13 @@ class LimitsTest {
 
     private static void edges(double value, Limit.Edge edge) {
         assertThat(judged(value, edge, value * 0.999)).isEqualTo(Severity.NOTE);
-        assertThat(judged(value, edge, value))
-                .isEqualTo(edge == Limit.Edge.UP_TO ? Severity.NOTE : Severity.STOP);
+        assertThat(judged(value, edge, value)).isEqualTo(edge == Limit.Edge.UP_TO ? Severity.NOTE : Severity.STOP);
         assertThat(judged(value, edge, value * 1.001)).isEqualTo(Severity.STOP);
     }
 
     private static Severity judged(double value, Limit.Edge edge, double found) {
-        return judge(value, edge, amount(new Range(found, found), RowStatus.READ, List.of())).severity();
+        return judge(value, edge, amount(new Range(found, found), RowStatus.READ, List.of()))
+                .severity();
     }
 
     private static Finding judge(double value, Limit.Edge edge, Amount amount) {
@@ -96,11 +95,14 @@ class LimitsTest {
     void noFigureOfAnotherCategoryIsBorrowed() {
         List<String> alcoholic = new ArrayList<>();
         for (Knowledge.EuMaximum row : Knowledge.SHIPPED.maxima()) {
-            if (row.isMaximum() && row.category().toLowerCase(java.util.Locale.ROOT).contains("alcoholic bev")
+            if (row.isMaximum()
+                    && row.category().toLowerCase(java.util.Locale.ROOT).contains("alcoholic bev")
                     && !row.category().toLowerCase(java.util.Locale.ROOT).contains("non-alcoholic")) {
                 alcoholic.add(row.substance());
             }
         }
-        assertThat(alcoholic).doesNotContain("estragole", "methyleugenol", "safrole", "coumarin").contains("quassin");
+        assertThat(alcoholic)
+                .doesNotContain("estragole", "methyleugenol", "safrole", "coumarin")
+                .contains("quassin");
     }
 }

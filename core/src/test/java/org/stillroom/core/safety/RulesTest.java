@@ -19,11 +19,13 @@ class RulesTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "wintergreen oil", "pennyroyal oil", "rue oil", "camphor oil", "sassafras oil", "tansy oil", "thuja oil",
+                "wintergreen oil", "pennyroyal oil", "rue oil", "camphor oil", "sassafras oil", "tansy oil",
+                        "thuja oil",
                 "mugwort oil", "hyssop oil", "calamus oil", "bitter almond oil", "mustard oil", "boldo oil", "savin oil"
             })
     void blockedOilsStopTheRecipe(String oil) {
-        assertThat(with(oil, Kind.ESSENTIAL_OIL, 0.01).verdicts("not-for-drinking")).contains("STOP not for drinking");
+        assertThat(with(oil, Kind.ESSENTIAL_OIL, 0.01).verdicts("not-for-drinking"))
+                .contains("STOP not for drinking");
     }
 
     @Test
@@ -43,7 +45,8 @@ class RulesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"foxglove leaf", "yew tips", "white hellebore root", "Japanese star anise", "tobacco", "datura"})
+    @ValueSource(
+            strings = {"foxglove leaf", "yew tips", "white hellebore root", "Japanese star anise", "tobacco", "datura"})
     void poisonousPlantsStopTheRecipe(String plant) {
         assertThat(with(plant, Kind.DRIED_PLANT, 1.0).verdicts("plant")).contains("STOP poisonous");
     }
@@ -105,14 +108,13 @@ class RulesTest {
 
     @Test
     void lookAlikesStandAtThePlantsLine() {
-        Bench elder = new Bench()
-                .fresh("elderflowers", 80.0, 50.0)
-                .strong("neutral spirit", Kind.SPIRIT, 40.0, 1000.0);
+        Bench elder = new Bench().fresh("elderflowers", 80.0, 50.0).strong("neutral spirit", Kind.SPIRIT, 40.0, 1000.0);
         assertThat(elder.findings("look-alike")).singleElement().satisfies(finding -> {
             assertThat(finding.where()).isEqualTo("elderflowers");
             assertThat(finding.message()).contains("hemlock");
         });
-        assertThat(with("star anise", Kind.DRIED_PLANT, 1.0).verdicts("look-alike")).containsExactly("CAUTION look-alikes");
+        assertThat(with("star anise", Kind.DRIED_PLANT, 1.0).verdicts("look-alike"))
+                .containsExactly("CAUTION look-alikes");
     }
 
     /** Apricot kernels, 0.4 % hydrogen cyanide at worst: 10 g in a kilogram are 40 mg/kg, above 35. */

@@ -39,7 +39,7 @@ public final class LabelFields {
                 .put("statements", statements(found.statements()))
                 .put("duty", duty(found.duty()))
                 .put("findings", FindingFields.of(found.findings()))
-                .put("not_for_sale", "Homemade – not for sale")
+                .put("not_for_sale", TellLabel.NOT_FOR_SALE)
                 .put("standing", Safety.STANDING);
     }
 

@@ -24,7 +24,10 @@ public final class SafetyFields {
                 .put("body_kg", serving.bodyKilograms())
                 .putTexts(
                         "places",
-                        serving.places().stream().map(place -> place.label()).sorted().toList())
+                        serving.places().stream()
+                                .map(place -> place.label())
+                                .sorted()
+                                .toList())
                 .put("substances", substances)
                 .put("findings", FindingFields.of(safety.findings()))
                 .put("standing", Safety.STANDING);

@@ -27,6 +27,9 @@ final class ClarityCommand extends Subcommand {
     protected Answer answer(Workings workings) {
         ClarityAsked asked = ClarityAsked.of(options.typed(), Dashes.TWO, new Objections());
         return new ClarityAnswer(
-                recipe == null ? asked.answer(workings) : asked.answer(RecipeArgument.worked(recipe, Workings.NONE), workings), map);
+                recipe == null
+                        ? asked.answer(workings)
+                        : asked.answer(RecipeArgument.worked(recipe, Workings.NONE), workings),
+                map);
     }
 }

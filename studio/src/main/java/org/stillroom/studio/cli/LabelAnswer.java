@@ -1,6 +1,8 @@
 package org.stillroom.studio.cli;
 
+import java.nio.file.Path;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.stillroom.core.label.Duty;
 import org.stillroom.core.label.LegalClass;
 import org.stillroom.core.label.Market;
@@ -13,17 +15,22 @@ import org.stillroom.studio.answer.LabelFields;
 import org.stillroom.studio.usecase.TellLabel;
 
 /** A label, the same for a person and for a script. */
-record LabelAnswer(TellLabel.Found found) implements Answer {
+record LabelAnswer(TellLabel.Found found, @Nullable Path written) implements Answer {
     /** Standard drinks that the page shows; the answer for scripts has all. */
     private static final List<String> SHOWN = List.of("UK", "USA", "Australia", "Germany", "France");
 
     @Override
     public Fields fields() {
-        return LabelFields.of(found);
+        Fields fields = LabelFields.of(found);
+        return written == null ? fields : fields.put("file", written.toString());
     }
 
     @Override
     public void print(Page page) {
+        if (written != null) {
+            page.verbatim("Written: " + written);
+            return;
+        }
         StatedStrength strength = found.strength();
         page.heading(found.title() + ": " + Figure.decimals(strength.percent(), 1) + " % vol on the label");
         page.paragraph("The bottle may hold " + Figure.decimals(strength.low(), 1) + " to "
@@ -38,9 +45,10 @@ record LabelAnswer(TellLabel.Found found) implements Answer {
         page.blank();
         page.heading("What the label says");
         found.statements()
-                .forEach(each -> page.paragraph("- " + each.market() + ": " + each.words() + " (" + each.basis() + ")"));
+                .forEach(
+                        each -> page.paragraph("- " + each.market() + ": " + each.words() + " (" + each.basis() + ")"));
         found.findings().forEach(each -> page.paragraph("- " + each.where() + ": " + each.remedy()));
-        page.paragraph("- At home: Homemade – not for sale. Batch number and date of filling.");
+        page.paragraph("- At home: " + TellLabel.NOT_FOR_SALE + ". Batch number and date of filling.");
         duty(page);
         page.blank();
         page.paragraph(Safety.STANDING);
@@ -72,7 +80,9 @@ record LabelAnswer(TellLabel.Found found) implements Answer {
             boolean plain = each.name().startsWith("liqueur") || each.name().startsWith("creme de (");
             if (plain && !each.isMet()) {
                 page.paragraph("Not " + each.name() + " (" + each.market() + "): "
-                        + String.join("; ", each.misses().stream().map(LabelAnswer::told).toList()) + ".");
+                        + String.join(
+                                "; ",
+                                each.misses().stream().map(LabelAnswer::told).toList()) + ".");
             }
         }
     }
@@ -99,7 +109,10 @@ record LabelAnswer(TellLabel.Found found) implements Answer {
                         "in " + serving());
             }
         }
-        table.row("bottle", Figure.decimals(found.bottleMillilitres(), 0), "mL, " + lawful(Market.EU) + ", " + lawful(Market.US));
+        table.row(
+                "bottle",
+                Figure.decimals(found.bottleMillilitres(), 0),
+                "mL, " + lawful(Market.EU) + ", " + lawful(Market.US));
         return table;
     }
 

@@ -1,7 +1,11 @@
 package org.stillroom.studio.cli;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import org.stillroom.core.label.StatedStrength;
 import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.quantity.QuantityText;
@@ -9,13 +13,16 @@ import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.answer.desk.Objections;
 import org.stillroom.studio.answer.desk.SafetyAsked;
+import org.stillroom.studio.sheet.LabelSheet;
 import org.stillroom.studio.usecase.TellLabel;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Tells what a recipe's drink may be called and what its label says. */
+/** Tells what a recipe's drink may be called and what its label says, and writes labels to print. */
 final class LabelCommand extends Subcommand {
+    private static final Pattern SIDES = Pattern.compile("(\\d{1,3}(?:\\.\\d+)?)\\s*x\\s*(\\d{1,3}(?:\\.\\d+)?)(?:\\s*mm)?");
+
     @Parameters(index = "0", paramLabel = "FILE", description = "the recipe file")
     private Path file = Path.of("");
 
@@ -24,6 +31,22 @@ final class LabelCommand extends Subcommand {
 
     @Option(names = "--fruit-left-in", description = "fruit, herbs or other parts of plants stay in the bottle")
     private boolean fruitLeftIn;
+
+    @Option(
+            names = "--out",
+            paramLabel = "PATH",
+            description = "write labels to print: one ending in .svg, or a sheet of A4 ending in .pdf")
+    private @Nullable String out;
+
+    @Option(
+            names = "--size",
+            paramLabel = "MM",
+            defaultValue = "90x60",
+            description = "width and height of a label in mm (default: ${DEFAULT-VALUE})")
+    private String size = "";
+
+    @Option(names = "--force", description = "write over a file that is there")
+    private boolean force;
 
     private final PartOptions options = new PartOptions(List.of(SafetyAsked.servingPart()));
 
@@ -45,7 +68,38 @@ final class LabelCommand extends Subcommand {
         Volume serving = SafetyAsked.serving(options.typed(), Dashes.TWO, objections);
         StatedStrength.LeftIn leftIn =
                 fruitLeftIn ? StatedStrength.LeftIn.FRUIT_OR_PLANTS : StatedStrength.LeftIn.NOTHING;
-        return new LabelAnswer(
-                TellLabel.answer(RecipeArgument.worked(file, workings), leftIn, serving.millilitres(), bottled));
+        LabelSheet.Size wanted = size();
+        TellLabel.Found found =
+                TellLabel.answer(RecipeArgument.worked(file, workings), leftIn, serving.millilitres(), bottled);
+        if (out == null) {
+            return new LabelAnswer(found, null);
+        }
+        Path path = path(out);
+        boolean pdf = path.toString().endsWith(".pdf");
+        OutFile.write(
+                path,
+                pdf ? LabelSheet.pdf(found, wanted) : LabelSheet.svg(found, wanted).getBytes(StandardCharsets.UTF_8),
+                force);
+        return new LabelAnswer(found, path);
+    }
+
+    private static Path path(String name) {
+        if (!name.endsWith(".pdf") && !name.endsWith(".svg")) {
+            throw Refusal.wrongInput(
+                    "--out", "\"" + name + "\" does not say what to write.", "Let the name end in .svg or .pdf.");
+        }
+        return Path.of(name);
+    }
+
+    private LabelSheet.Size size() {
+        Matcher sides = SIDES.matcher(size.strip());
+        try {
+            if (sides.matches()) {
+                return new LabelSheet.Size(Double.parseDouble(sides.group(1)), Double.parseDouble(sides.group(2)));
+            }
+        } catch (IllegalArgumentException outOfRange) {
+            throw Refusal.wrongInput("--size", outOfRange.getMessage() + ".", "Write for instance 90x60.");
+        }
+        throw Refusal.wrongInput("--size", "\"" + size + "\" is no size of a label.", "Write for instance 90x60.");
     }
 }

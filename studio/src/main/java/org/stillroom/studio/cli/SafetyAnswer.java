@@ -27,8 +27,9 @@ record SafetyAnswer(Safety safety) implements Answer {
         page.heading(amounts.isEmpty() ? "None of the watched substances is known or expected in it" : "What is in it");
         if (!amounts.isEmpty()) {
             page.table(substances(amounts));
-            page.paragraph("The most is that of the most adverse source group; of plants anything from nothing to all comes"
-                    + " over. What no table holds is not known.");
+            page.paragraph(
+                    "The most is that of the most adverse source group; of plants anything from nothing to all comes"
+                            + " over. What no table holds is not known.");
         }
         told(page, "Stops", Severity.STOP);
         told(page, "Cautions", Severity.CAUTION);
@@ -38,17 +39,22 @@ record SafetyAnswer(Safety safety) implements Answer {
     }
 
     private Table substances(List<Amount> amounts) {
-        Table table =
-                new Table().text("").figure("least").figure("most").text("").figure("most a day").text("");
+        Table table = new Table()
+                .text("")
+                .figure("least")
+                .figure("most")
+                .text("")
+                .figure("most a day")
+                .text("");
         for (Amount amount : amounts) {
             Range day = amount.perLitre()
                     .times(safety.serving().millilitres() * safety.serving().perDay() / 1000.0);
             table.row(
                     amount.watched().name(),
-                    Figure.significant(amount.perKilogram().least()),
-                    amount.isKnown() ? Figure.significant(amount.perKilogram().most()) : "not known",
+                    Range.figures(amount.perKilogram().least()),
+                    amount.isKnown() ? Range.figures(amount.perKilogram().most()) : "not known",
                     "mg/kg",
-                    amount.isKnown() ? Figure.significant(day.most()) : "not known",
+                    amount.isKnown() ? Range.figures(day.most()) : "not known",
                     "mg");
         }
         return table;
@@ -69,9 +75,16 @@ record SafetyAnswer(Safety safety) implements Answer {
         if (!notes.isEmpty()) {
             page.blank();
             page.heading("To know");
-            notes.forEach(note -> page.paragraph("- " + note.verdict() + ": "
-                    + (note.where().isEmpty() ? "" : note.where() + ": ") + note.message()));
+            notes.forEach(note -> page.paragraph("- " + note.verdict() + ": " + place(note) + note.message()));
         }
+    }
+
+    /** Returns the place where the message does not name what it speaks of. */
+    private static String place(Finding note) {
+        boolean named = !note.jurisdiction().isEmpty()
+                || note.rule().equals("intake")
+                || note.where().isEmpty();
+        return named ? "" : note.where() + ": ";
     }
 
     private List<Finding> of(Severity severity) {

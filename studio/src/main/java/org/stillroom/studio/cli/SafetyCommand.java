@@ -25,7 +25,6 @@ final class SafetyCommand extends Subcommand {
     @Override
     protected Answer answer(Workings workings) {
         Serving serving = SafetyAsked.of(options.typed(), Dashes.TWO, new Objections());
-        return new SafetyAnswer(
-                Safety.of(RecipeArgument.worked(file, workings).plan(), serving, Knowledge.SHIPPED));
+        return new SafetyAnswer(Safety.of(RecipeArgument.worked(file, workings).plan(), serving, Knowledge.SHIPPED));
     }
 }

@@ -21,6 +21,9 @@ import org.stillroom.core.safety.Serving;
 
 /** Tells what a liqueur may be called and what its label says. */
 public final class TellLabel {
+    /** Said on every label of a home. */
+    public static final String NOT_FOR_SALE = "Homemade – not for sale";
+
     /** Rules whose findings belong on a label. */
     private static final Set<String> SAID_ON_LABELS = Set.of("eu-statement", "honey", "sulphites");
 

@@ -55,9 +55,8 @@ public final class SafetyAsked {
     }
 
     private static double volume(AskedTexts asked) {
-        double millilitres = asked.read("serving", TEXT::volume)
-                .map(Volume::millilitres)
-                .orElse(1.0);
+        double millilitres =
+                asked.read("serving", TEXT::volume).map(Volume::millilitres).orElse(1.0);
         return above(asked, "serving", millilitres, "Write a volume above 0, such as 30ml.");
     }
 
