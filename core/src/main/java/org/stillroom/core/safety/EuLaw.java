@@ -191,6 +191,7 @@ final class EuLaw {
             return;
         }
         boolean sure = amount.perLitre().least() >= from && !amount.from().isEmpty();
+        String since = from > 0.0 ? "from " + Range.figures(from) + " mg/L" : "at any amount";
         findings.add(new Finding(
                 "eu-statement",
                 Severity.NOTE,
@@ -199,10 +200,10 @@ final class EuLaw {
                 sure ? "to be said" : "to be said unless shown otherwise",
                 amount.watched().name() + ": "
                         + (amount.isKnown() ? amount.perLitre().told() + " mg/L" : "how much is not known")
-                        + "; from " + Range.figures(from) + " mg/L the label says it.",
+                        + "; the label says it " + since + ".",
                 Limit.howSure(amount),
                 "Write on the label: " + words + ".",
-                "from " + Range.figures(from) + " mg/L",
+                since,
                 Source.EU_1169_LABEL));
     }
 }

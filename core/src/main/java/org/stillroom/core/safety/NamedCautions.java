@@ -18,7 +18,7 @@ final class NamedCautions {
         List<Finding> findings = new ArrayList<>();
         for (PlannedLine line : drink.lines()) {
             Kind kind = line.ingredient().kind();
-            findings.addAll(find(line.name(), line.name(), drink, row -> applies(row, kind)));
+            findings.addAll(find(line.name() + said(kind), line.name(), drink, row -> applies(row, kind)));
         }
         List<String> steps = drink.plan().recipe().steps();
         for (int i = 0; i < steps.size(); i++) {
@@ -26,6 +26,12 @@ final class NamedCautions {
             findings.addAll(find(steps.get(i), where, drink, row -> row.place().equals("steps")));
         }
         return findings;
+    }
+
+    /** A cream, an egg, a wine and a honey are such by their kind, whatever they are called. */
+    private static String said(Kind kind) {
+        boolean byKind = kind == Kind.DAIRY || kind == Kind.EGG || kind == Kind.WINE || kind == Kind.HONEY;
+        return byKind ? ", " + kind.label() : "";
     }
 
     /** Names are found among the rows of one family at a time: oat milk is no milk, but bitter orange oil is still bitter orange. */

@@ -140,6 +140,21 @@ class RulesTest {
     }
 
     @Test
+    void aWineBringsSulphitesWhateverItsName() {
+        Bench wine = new Bench()
+                .strong("Riesling", Kind.WINE, 12.0, 300.0)
+                .strong("neutral spirit", Kind.SPIRIT, 96.0, 100.0);
+        assertThat(wine.verdicts("sulphites")).containsExactly("NOTE sulphites not known");
+    }
+
+    @Test
+    void bitterOrangeOilIsStillBitterOrange() {
+        Bench drink = with("bitter orange oil", Kind.ESSENTIAL_OIL, 0.1);
+        assertThat(drink.verdicts("medicines")).containsExactly("NOTE medicines");
+        assertThat(drink.verdicts("light-on-skin")).containsExactly("NOTE light");
+    }
+
+    @Test
     void stepsAreReadForWhatBurnsOrBursts() {
         Bench made = with("lemon balm", Kind.DRIED_PLANT, 5.0)
                 .step("Whizz it in a blender for a minute.")

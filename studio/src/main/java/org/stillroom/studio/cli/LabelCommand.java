@@ -2,17 +2,12 @@ package org.stillroom.studio.cli;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
-import org.stillroom.core.label.StatedStrength;
-import org.stillroom.core.quantity.OunceMeaning;
-import org.stillroom.core.quantity.QuantityText;
-import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.studio.answer.desk.LabelAsked;
 import org.stillroom.studio.answer.desk.Objections;
-import org.stillroom.studio.answer.desk.SafetyAsked;
 import org.stillroom.studio.sheet.LabelSheet;
 import org.stillroom.studio.usecase.TellLabel;
 import picocli.CommandLine.Model.CommandSpec;
@@ -25,12 +20,6 @@ final class LabelCommand extends Subcommand {
 
     @Parameters(index = "0", paramLabel = "FILE", description = "the recipe file")
     private Path file = Path.of("");
-
-    @Option(names = "--bottle", defaultValue = "700ml", description = "one bottle (default: ${DEFAULT-VALUE})")
-    private String bottle = "";
-
-    @Option(names = "--fruit-left-in", description = "fruit, herbs or other parts of plants stay in the bottle")
-    private boolean fruitLeftIn;
 
     @Option(
             names = "--out",
@@ -48,7 +37,7 @@ final class LabelCommand extends Subcommand {
     @Option(names = "--force", description = "write over a file that is there")
     private boolean force;
 
-    private final PartOptions options = new PartOptions(List.of(SafetyAsked.servingPart()));
+    private final PartOptions options = new PartOptions(LabelAsked.PARTS);
 
     @Override
     protected void declare(CommandSpec command) {
@@ -57,20 +46,9 @@ final class LabelCommand extends Subcommand {
 
     @Override
     protected Answer answer(Workings workings) {
-        Objections objections = new Objections();
-        double bottled = objections
-                .take("--bottle", new QuantityText(OunceMeaning.US_FLUID).volume(bottle))
-                .map(Volume::millilitres)
-                .orElse(1.0);
-        if (bottled == 0.0) {
-            objections.object("--bottle", "it holds nothing.", "Write a volume above 0, such as 500ml.");
-        }
-        Volume serving = SafetyAsked.serving(options.typed(), Dashes.TWO, objections);
-        StatedStrength.LeftIn leftIn =
-                fruitLeftIn ? StatedStrength.LeftIn.FRUIT_OR_PLANTS : StatedStrength.LeftIn.NOTHING;
+        LabelAsked asked = LabelAsked.of(options.typed(), Dashes.TWO, new Objections());
         LabelSheet.Size wanted = size();
-        TellLabel.Found found =
-                TellLabel.answer(RecipeArgument.worked(file, workings), leftIn, serving.millilitres(), bottled);
+        TellLabel.Found found = asked.answer(RecipeArgument.worked(file, workings));
         if (out == null) {
             return new LabelAnswer(found, null);
         }

@@ -14,7 +14,8 @@ import org.stillroom.core.safety.Serving;
 
 /** Who drinks how much of it, and whose law is asked. */
 public final class SafetyAsked {
-    private static final Part SERVING = Part.usual("serving", "30ml", "what one serving is");
+    /** One serving. */
+    static final Part SERVING = Part.usual("serving", "30ml", "what one serving is");
 
     /** What it takes. */
     public static final List<Part> PARTS = List.of(
@@ -39,19 +40,6 @@ public final class SafetyAsked {
         Set<Place> places = places(asked);
         asked.refuseIfAnyWrong();
         return new Serving(millilitres, perDay, kilograms, places);
-    }
-
-    /** Returns the serving alone. */
-    public static Volume serving(Map<String, List<String>> typed, Manner manner, Objections objections) {
-        AskedTexts asked = new AskedTexts(List.of(SERVING), typed, manner, objections);
-        double millilitres = volume(asked);
-        asked.refuseIfAnyWrong();
-        return new Volume(millilitres);
-    }
-
-    /** The part that {@link #serving} takes. */
-    public static Part servingPart() {
-        return SERVING;
     }
 
     private static double volume(AskedTexts asked) {
@@ -83,7 +71,8 @@ public final class SafetyAsked {
         }
     }
 
-    private static double above(AskedTexts asked, String part, double value, String remedy) {
+    /** Returns a value above zero, or objects and returns 1. */
+    static double above(AskedTexts asked, String part, double value, String remedy) {
         if (value > 0.0) {
             return value;
         }
