@@ -9,6 +9,7 @@ import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.answer.desk.LabelAsked;
 import org.stillroom.studio.answer.desk.Objections;
 import org.stillroom.studio.sheet.LabelSheet;
+import org.stillroom.studio.usecase.Impossible;
 import org.stillroom.studio.usecase.TellLabel;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -53,12 +54,18 @@ final class LabelCommand extends Subcommand {
             return new LabelAnswer(found, null);
         }
         Path path = path(out);
-        boolean pdf = path.toString().endsWith(".pdf");
-        OutFile.write(
-                path,
-                pdf ? LabelSheet.pdf(found, wanted) : LabelSheet.svg(found, wanted).getBytes(StandardCharsets.UTF_8),
-                force);
+        OutFile.write(path, drawn(path, found, wanted), force);
         return new LabelAnswer(found, path);
+    }
+
+    private static byte[] drawn(Path path, TellLabel.Found found, LabelSheet.Size size) {
+        try {
+            return path.toString().endsWith(".pdf")
+                    ? LabelSheet.pdf(found, size)
+                    : LabelSheet.svg(found, size).getBytes(StandardCharsets.UTF_8);
+        } catch (Impossible tooSmall) {
+            throw Refusal.wrongInput("--size", tooSmall.reason(), tooSmall.remedy());
+        }
     }
 
     private static Path path(String name) {

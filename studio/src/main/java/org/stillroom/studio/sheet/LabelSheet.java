@@ -6,6 +6,7 @@ import org.stillroom.core.label.LegalClass;
 import org.stillroom.core.liquid.Figure;
 import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.reference.Finding;
+import org.stillroom.studio.usecase.Impossible;
 import org.stillroom.studio.usecase.TellLabel;
 
 /**
@@ -21,7 +22,11 @@ public final class LabelSheet {
     /** Width of a letter of the typeface by its height, on the wide side. */
     private static final double LETTER = 0.62;
 
+    /** Height of the small print, mm; its small letters are 1.3 high, the law wants 1.2 (from memory: 1169/2011, article 13). */
     private static final double SMALL = 2.4;
+
+    /** From line to line, by the height of the print. */
+    private static final double LINE = 1.35;
 
     private LabelSheet() {}
 
@@ -47,14 +52,22 @@ public final class LabelSheet {
         }
     }
 
-    /** Returns one label. */
+    /**
+     * Returns one label.
+     *
+     * @throws Impossible when what has to stand on it does not fit
+     */
     public static String svg(TellLabel.Found found, Size size) {
         Markup page = new Markup();
         write(page, found, size);
         return page + "\n";
     }
 
-    /** Returns a sheet of A4 full of the same label. */
+    /**
+     * Returns a sheet of A4 full of the same label.
+     *
+     * @throws Impossible when what has to stand on it does not fit
+     */
     public static byte[] pdf(TellLabel.Found found, Size size) {
         Markup page = new Markup();
         page.open("html", "lang", "en").open("head").element("title", found.title() + ", labels");
@@ -106,22 +119,36 @@ public final class LabelSheet {
                 "#222",
                 "stroke-width",
                 "0.3");
-        double room = size.width() - 2 * INSET;
-        double large = Math.min(7.0, room / (LETTER * Math.max(1, found.title().length())));
-        double y = INSET + large;
-        line(page, found.title(), y, large, "700");
-        y += 4.6;
-        line(page, lawfulName(found), y, 3.2, "400");
-        y += 5.2;
-        line(page, strength(found), y, 4.0, "700");
-        y += 1.2;
-        for (String text : small(found)) {
-            for (String part : wrapped(text, (int) (room / (LETTER * SMALL)))) {
-                y += SMALL * 1.35;
-                line(page, part, y, SMALL, "400");
-            }
-        }
+        double top = head(page, found, size.width() - 2 * INSET);
+        foot(page, small(found, size.width() - 2 * INSET), top, size);
         page.close();
+    }
+
+    /** Writes name, lawful name and strength, and returns how far down they come. */
+    private static double head(Markup page, TellLabel.Found found, double room) {
+        double large =
+                Math.min(7.0, room / (LETTER * Math.max(1, found.title().length())));
+        double y = INSET + large + 1.0;
+        line(page, found.title(), y, large, "700");
+        y += 5.0;
+        line(page, lawfulName(found), y, 3.2, "400");
+        y += 5.6;
+        line(page, strength(found), y, 4.0, "700");
+        return y;
+    }
+
+    /** Writes the rest from the bottom up, so that what is empty stays for a drawing or a word by hand. */
+    private static void foot(Markup page, List<String> lines, double top, Size size) {
+        double first = size.height() - INSET - (lines.size() - 1) * SMALL * LINE;
+        if (first - SMALL < top) {
+            throw new Impossible(
+                    "size",
+                    "what has to stand on it takes " + number(Math.ceil(size.height() + top - first + SMALL)) + " mm of height.",
+                    "Take a larger label.");
+        }
+        for (int i = 0; i < lines.size(); i++) {
+            line(page, lines.get(i), first + i * SMALL * LINE, SMALL, "400");
+        }
     }
 
     private static void line(Markup page, String text, double y, double height, String weight) {
@@ -158,7 +185,13 @@ public final class LabelSheet {
                 + QuantityWords.plain(found.bottleMillilitres()) + " mL";
     }
 
-    private static List<String> small(TellLabel.Found found) {
+    private static List<String> small(TellLabel.Found found, double room) {
+        return said(found).stream()
+                .flatMap(text -> wrapped(text, (int) (room / (LETTER * SMALL))).stream())
+                .toList();
+    }
+
+    private static List<String> said(TellLabel.Found found) {
         List<String> small = new ArrayList<>();
         String allergens = String.join(
                 ", ",
@@ -178,7 +211,7 @@ public final class LabelSheet {
                 .forEach(remedy -> small.add(remedy.substring(written.length())));
         small.add("Energy " + QuantityWords.fixed(found.figures().value(Figure.ENERGY_KJ), 0) + " kJ, "
                 + QuantityWords.fixed(found.figures().value(Figure.ENERGY_KCAL), 0) + " kcal per 100 mL");
-        small.add("Batch ____________  Filled ____________");
+        small.add("Batch ________ Filled ________");
         small.add(TellLabel.NOT_FOR_SALE);
         return small;
     }

@@ -107,7 +107,7 @@ class LabelCommandTest {
     @Test
     void aSizeThatIsNoneIsRefused() throws IOException {
         String file = recipe("28 %", "200 g/L");
-        for (String size : new String[] {"large", "10x10", "300x60"}) {
+        for (String size : new String[] {"large", "10x10", "300x60", "40x30"}) {
             Desk.Run run = Desk.type("label " + file + " --out " + folder.resolve("x.svg") + " --size " + size);
             assertThat(run.exit()).isEqualTo(2);
             assertThat(run.err()).contains("--size");
