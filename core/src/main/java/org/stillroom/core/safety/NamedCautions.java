@@ -35,16 +35,16 @@ final class NamedCautions {
     }
 
     /** Names are found among the rows of one family at a time: oat milk is no milk, but bitter orange oil is still bitter orange. */
-    private static List<Finding> find(
-            String text, String where, Drink drink, Predicate<Knowledge.NamedCaution> which) {
+    private static List<Finding> find(String text, String where, Drink drink, Predicate<Knowledge.NamedCaution> which) {
         Map<String, List<Knowledge.NamedCaution>> families = new LinkedHashMap<>();
         drink.knowledge().cautions().stream()
                 .filter(which)
-                .forEach(row ->
-                        families.computeIfAbsent(family(row), any -> new ArrayList<>()).add(row));
+                .forEach(row -> families.computeIfAbsent(family(row), any -> new ArrayList<>())
+                        .add(row));
         List<Finding> findings = new ArrayList<>();
-        families.values().forEach(rows -> Words.named(text, rows, Knowledge.NamedCaution::names)
-                .forEach(row -> findings.add(finding(row, where))));
+        families.values()
+                .forEach(rows -> Words.named(text, rows, Knowledge.NamedCaution::names)
+                        .forEach(row -> findings.add(finding(row, where))));
         return findings;
     }
 

@@ -86,7 +86,10 @@ final class Words {
             if (again || holds(rest, hit.name())) {
                 found.add(hit.thing());
                 taken = hit.name();
-                rest = (rest + " ").replace(taken + " ", TAKEN).replace(taken + "s ", TAKEN).stripTrailing();
+                rest = (rest + " ")
+                        .replace(taken + " ", TAKEN)
+                        .replace(taken + "s ", TAKEN)
+                        .stripTrailing();
             }
         }
         return List.copyOf(found);

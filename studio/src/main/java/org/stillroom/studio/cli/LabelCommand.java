@@ -17,7 +17,8 @@ import picocli.CommandLine.Parameters;
 
 /** Tells what a recipe's drink may be called and what its label says, and writes labels to print. */
 final class LabelCommand extends Subcommand {
-    private static final Pattern SIDES = Pattern.compile("(\\d{1,3}(?:\\.\\d+)?)\\s*x\\s*(\\d{1,3}(?:\\.\\d+)?)(?:\\s*mm)?");
+    private static final Pattern SIDES =
+            Pattern.compile("(\\d{1,3}(?:\\.\\d+)?)\\s*x\\s*(\\d{1,3}(?:\\.\\d+)?)(?:\\s*mm)?");
 
     @Parameters(index = "0", paramLabel = "FILE", description = "the recipe file")
     private Path file = Path.of("");

@@ -38,7 +38,10 @@ public final class LabelSheet {
      */
     public record Size(double width, double height) {
         public Size {
-            if (!(width >= 40.0 && width <= A4_WIDTH - 2 * MARGIN && height >= 30.0 && height <= A4_HEIGHT - 2 * MARGIN)) {
+            if (!(width >= 40.0
+                    && width <= A4_WIDTH - 2 * MARGIN
+                    && height >= 30.0
+                    && height <= A4_HEIGHT - 2 * MARGIN)) {
                 throw new IllegalArgumentException("a label is 40 to 190 mm wide and 30 to 277 mm high");
             }
         }
@@ -126,8 +129,7 @@ public final class LabelSheet {
 
     /** Writes name, lawful name and strength, and returns how far down they come. */
     private static double head(Markup page, TellLabel.Found found, double room) {
-        double large =
-                Math.min(7.0, room / (LETTER * Math.max(1, found.title().length())));
+        double large = Math.min(7.0, room / (LETTER * Math.max(1, found.title().length())));
         double y = INSET + large + 1.0;
         line(page, found.title(), y, large, "700");
         y += 5.0;
@@ -143,7 +145,8 @@ public final class LabelSheet {
         if (first - SMALL < top) {
             throw new Impossible(
                     "size",
-                    "what has to stand on it takes " + number(Math.ceil(size.height() + top - first + SMALL)) + " mm of height.",
+                    "what has to stand on it takes " + number(Math.ceil(size.height() + top - first + SMALL))
+                            + " mm of height.",
                     "Take a larger label.");
         }
         for (int i = 0; i < lines.size(); i++) {

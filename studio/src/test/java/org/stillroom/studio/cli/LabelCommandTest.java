@@ -53,15 +53,18 @@ class LabelCommandTest {
     @Test
     @Tag("published")
     void ninetyFiveGramsMakeALiqueur() throws IOException {
-        assertThat(isMet(Desk.ask("label " + recipe("25 %", "95 g/L")).json(), "liqueur (general)")).isTrue();
-        assertThat(isMet(Desk.ask("label " + recipe("25 %", "94 g/L")).json(), "liqueur (general)")).isFalse();
+        assertThat(isMet(Desk.ask("label " + recipe("25 %", "95 g/L")).json(), "liqueur (general)"))
+                .isTrue();
+        assertThat(isMet(Desk.ask("label " + recipe("25 %", "94 g/L")).json(), "liqueur (general)"))
+                .isFalse();
     }
 
     /** 700 mL at 40 % vol are 28.0 UK units. */
     @Test
     @Tag("published")
     void standardDrinksAreCountedPerBottle() throws IOException {
-        for (JsonNode drink : Desk.ask("label " + recipe("40 %", "50 g/L")).json().get("standard_drinks")) {
+        for (JsonNode drink :
+                Desk.ask("label " + recipe("40 %", "50 g/L")).json().get("standard_drinks")) {
             if (drink.get("country").stringValue().equals("UK")) {
                 assertThat(drink.get("per_bottle").doubleValue()).isCloseTo(28.0, within(0.02));
                 return;
@@ -73,7 +76,11 @@ class LabelCommandTest {
     @Test
     void fruitLeftInWidensTheTolerance() throws IOException {
         String file = recipe("28 %", "200 g/L");
-        assertThat(Desk.ask("label " + file).json().get("strength").get("tolerance_vol_percent").doubleValue())
+        assertThat(Desk.ask("label " + file)
+                        .json()
+                        .get("strength")
+                        .get("tolerance_vol_percent")
+                        .doubleValue())
                 .isEqualTo(0.3);
         assertThat(Desk.ask("label " + file + " --fruit-left-in")
                         .json()
@@ -94,7 +101,9 @@ class LabelCommandTest {
     void labelsAreWrittenToPrint() throws IOException {
         String file = recipe("28 %", "200 g/L");
         Path svg = folder.resolve("label.svg");
-        assertThat(Desk.type("label " + file + " --out " + svg + " --size 80x50").exit()).isZero();
+        assertThat(Desk.type("label " + file + " --out " + svg + " --size 80x50")
+                        .exit())
+                .isZero();
         assertThat(Files.readString(svg))
                 .startsWith("<svg")
                 .contains("width=\"80mm\"", "Hedge cup", "Liqueur", "28.0 % vol", "700 mL", "not for sale");

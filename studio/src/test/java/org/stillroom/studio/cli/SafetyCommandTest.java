@@ -61,7 +61,8 @@ class SafetyCommandTest {
     /** 0.5 g/L of peppermint oil: pulegone at most 4 %, menthofuran 1 to 9 %; 30 mL hold 0.03 times the milligrams per litre. */
     @Test
     void substancesComePerKilogramAndPerServing() throws IOException {
-        JsonNode json = Desk.ask("safety " + recipe("peppermint oil", "0.5 g/L") + " --serving 30ml --servings 2 --place EU")
+        JsonNode json = Desk.ask(
+                        "safety " + recipe("peppermint oil", "0.5 g/L") + " --serving 30ml --servings 2 --place EU")
                 .json();
         JsonNode menthofuran = substance(json, "menthofuran");
         double perLitre = menthofuran.get("mg_per_l").get("max").doubleValue();
@@ -86,17 +87,20 @@ class SafetyCommandTest {
     @Test
     void placesAreAskedApart() throws IOException {
         String file = recipe("sage oil", "0.02 g/L");
-        for (JsonNode finding : json(Desk.type("safety " + file + " --place US --json")).get("findings")) {
+        for (JsonNode finding :
+                json(Desk.type("safety " + file + " --place US --json")).get("findings")) {
             assertThat(finding.get("jurisdiction").stringValue()).isNotEqualTo("EU");
         }
-        for (JsonNode finding : json(Desk.type("safety " + file + " --place EU --json")).get("findings")) {
+        for (JsonNode finding :
+                json(Desk.type("safety " + file + " --place EU --json")).get("findings")) {
             assertThat(finding.get("jurisdiction").stringValue()).isNotEqualTo("US");
         }
     }
 
     @Test
     void whatIsNotKnownIsNull() throws IOException {
-        JsonNode lime = substance(Desk.ask("safety " + recipe("lime oil", "0.2 g/L")).json(), "furocoumarins");
+        JsonNode lime =
+                substance(Desk.ask("safety " + recipe("lime oil", "0.2 g/L")).json(), "furocoumarins");
         assertThat(lime.get("known").booleanValue()).isFalse();
         assertThat(lime.get("mg_per_kg").get("max").isNull()).isTrue();
         assertThat(lime.get("not_known_from").get(0).stringValue()).contains("lime oil");
@@ -104,7 +108,8 @@ class SafetyCommandTest {
 
     @Test
     void everythingWrongComesBackAtOnce() throws IOException {
-        Desk.Run run = Desk.type("safety " + recipe("lime oil", "0.2 g/L") + " --serving 30 --servings two --body 0kg --place Mars");
+        Desk.Run run = Desk.type(
+                "safety " + recipe("lime oil", "0.2 g/L") + " --serving 30 --servings two --body 0kg --place Mars");
         assertThat(run.exit()).isEqualTo(2);
         assertThat(run.err()).contains("--serving", "--servings", "--body", "--place");
     }

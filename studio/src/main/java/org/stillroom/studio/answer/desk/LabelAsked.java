@@ -16,7 +16,8 @@ public final class LabelAsked {
     public static final List<Part> PARTS = List.of(
             SafetyAsked.SERVING,
             Part.usual("bottle", "700ml", "one bottle"),
-            new Part("fruit-left-in", "fruit, herbs or other parts of plants stay in the bottle", null, Part.Form.FLAG));
+            new Part(
+                    "fruit-left-in", "fruit, herbs or other parts of plants stay in the bottle", null, Part.Form.FLAG));
 
     private final AskedTexts asked;
     private final double serving;

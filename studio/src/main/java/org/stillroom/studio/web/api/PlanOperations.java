@@ -45,7 +45,9 @@ final class PlanOperations {
                         call -> answer(call.body()))
                 .takes(
                         Schemas.question(Schemas.either(
-                                wishes().with(RecipeTexts.RECIPE, Schemas.ref("Recipe")).schema(), Schemas.ref("RecipeObject"))),
+                                wishes().with(RecipeTexts.RECIPE, Schemas.ref("Recipe"))
+                                        .schema(),
+                                Schemas.ref("RecipeObject"))),
                         EXAMPLE)
                 .answers(Schemas.ref("Plan")));
     }

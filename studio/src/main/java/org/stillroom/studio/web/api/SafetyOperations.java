@@ -59,8 +59,9 @@ final class SafetyOperations {
     }
 
     private static Map<String, Object> question(List<Part> parts) {
-        return Schemas.question(
-                Schemas.parts(parts).with(RecipeTexts.RECIPE, Schemas.ref("Recipe")).schema());
+        return Schemas.question(Schemas.parts(parts)
+                .with(RecipeTexts.RECIPE, Schemas.ref("Recipe"))
+                .schema());
     }
 
     private Reply safety(Body body) {
@@ -76,8 +77,7 @@ final class SafetyOperations {
     }
 
     private WorkedPlan worked(Body body, List<Part> parts) {
-        PlanRecipe.Outcome outcome =
-                PlanRecipe.answer(texts.read(body, parts).making(), null, Workings.NONE);
+        PlanRecipe.Outcome outcome = PlanRecipe.answer(texts.read(body, parts).making(), null, Workings.NONE);
         if (outcome instanceof PlanRecipe.Outcome.Refused refused) {
             throw new WrongInput(refused.problems());
         }
@@ -96,7 +96,9 @@ final class SafetyOperations {
         return Schemas.group()
                 .with("min", Schemas.number("least"))
                 .with("typical", Schemas.orNull(Schemas.number("middle; null where the most is not known")))
-                .with("max", Schemas.orNull(Schemas.number("most, by the most adverse source group; null where not known")))
+                .with(
+                        "max",
+                        Schemas.orNull(Schemas.number("most, by the most adverse source group; null where not known")))
                 .with("typical_basis", Schemas.text("what typical stands for"))
                 .schema();
     }
@@ -130,7 +132,9 @@ final class SafetyOperations {
     private static Map<String, Object> labelSchema() {
         return Schemas.group()
                 .with("title", Schemas.text(""))
-                .with("strength", numbers("stated_vol_percent", "tolerance_vol_percent", "low_vol_percent", "high_vol_percent"))
+                .with(
+                        "strength",
+                        numbers("stated_vol_percent", "tolerance_vol_percent", "low_vol_percent", "high_vol_percent"))
                 .with("sugar_as_invert_g_per_l", Schemas.number(""))
                 .with("sugar_mass_percent", Schemas.number(""))
                 .with("classes", Schemas.list(legalClass()))
