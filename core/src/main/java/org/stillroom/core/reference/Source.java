@@ -58,6 +58,33 @@ public enum Source {
             "Scholten, van der Linden, This: The life of an anise-flavored alcoholic beverage, Langmuir 24, 2008",
             Standing.SECONDARY),
     OIL_COMPOSITIONS("Usual compositions of essential oils", Standing.FROM_MEMORY),
+    EU_1334_2008("Regulation (EC) No 1334/2008 on flavourings, Annexes III and IV", Standing.READ),
+    EU_872_2012("Regulation (EU) No 872/2012, list of flavouring substances", Standing.READ),
+    EU_1169_LABEL("Regulation (EU) No 1169/2011, Articles 16 and 21, Annexes II, III, X and XII", Standing.READ),
+    EU_2019_787("Regulation (EU) 2019/787, Articles 2, 4, 5 and Annex I", Standing.READ),
+    EU_2007_45("Directive 2007/45/EC, Annex", Standing.READ),
+    CFR_21_LISTS("21 CFR 172.510, 182.10, 182.20, 182.40, 182.50, 182.60 and 184, lines read", Standing.READ),
+    CFR_21_LISTS_RECALLED("21 CFR 172.510, 182.10, 182.20, 182.60 and 184, lines recalled", Standing.FROM_MEMORY),
+    CFR_21_LIMITS(
+            "21 CFR 172.510, 172.575, 184.1408, 189.110, 189.130 and TTB Industry Circular 2007-5", Standing.READ),
+    CFR_21_189_180("21 CFR 189.180, safrole", Standing.FROM_MEMORY),
+    CFR_27_SPIRITS("27 CFR 5.1, 5.150, 5.203 and 19.356", Standing.READ),
+    CFR_27_RECALLED("27 CFR 5.150(b), 5.151, 5.63 and 16.21", Standing.FROM_MEMORY),
+    INTAKE_GUIDANCE(
+            "Intake guidance by EFSA, JECFA, EMA, SCF, BfR and single papers, named with year in the row",
+            Standing.READ),
+    INTAKE_RECALLED("Intake guidance by the bodies named in the row, recalled", Standing.FROM_MEMORY),
+    OIL_RANGES(
+            "Ranges of constituents of oils and plants: EU regulations, pharmacopoeia and trade figures, basis in the row",
+            Standing.SECONDARY),
+    OIL_RANGES_RECALLED(
+            "Ranges of constituents of oils and plants, recalled; oil contents of dried plants", Standing.FROM_MEMORY),
+    NOT_FOR_DRINKING("Materials that are not for drinking, with the text that says so", Standing.SECONDARY),
+    NOT_FOR_DRINKING_RECALLED(
+            "Materials and plants that are not for drinking, general knowledge", Standing.FROM_MEMORY),
+    HANDLING_CAUTIONS("Cautions of kitchens, workshops and poison centres, general knowledge", Standing.FROM_MEMORY),
+    FLASH_POINTS("Flash points of ethanol with water, a secondary table, closed cup", Standing.SECONDARY),
+    STANDARD_DRINKS("Standard drinks and low-risk guidance by country", Standing.FROM_MEMORY),
     RULE_OF_THUMB("Rule of thumb, named where it is used in docs/how-it-works", Standing.OWN),
     TRADE("Common practice of the trade", Standing.COMMON_PRACTICE),
     BALANCE("Conservation of mass", Standing.OWN);

@@ -5,8 +5,6 @@ import org.jspecify.annotations.Nullable;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.answer.desk.ClarityAsked;
 import org.stillroom.studio.answer.desk.Objections;
-import org.stillroom.studio.usecase.PlanRecipe;
-import org.stillroom.studio.usecase.WorkedPlan;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 
@@ -32,15 +30,6 @@ final class ClarityCommand extends Subcommand {
             return new ClarityAnswer(asked.answer(workings), map);
         }
         asked.refuseBesidesRecipe();
-        return new ClarityAnswer(asked.answer(worked(recipe), workings), map);
-    }
-
-    private static WorkedPlan worked(Path file) {
-        PlanRecipe.Outcome plan =
-                PlanRecipe.answer(PlanRecipe.making(RecipeArgument.open(file).recipe()), null, Workings.NONE);
-        if (plan instanceof PlanRecipe.Outcome.Refused refused) {
-            throw new Refusal(Exit.WRONG_INPUT, refused.problems());
-        }
-        return ((PlanRecipe.Outcome.Worked) plan).plan();
+        return new ClarityAnswer(asked.answer(RecipeArgument.worked(recipe, Workings.NONE), workings), map);
     }
 }

@@ -22,6 +22,16 @@ public final class Commands {
                 "stillroom haze --seen fruit,boiled",
                 HazeCommand::new));
         all.add(new Entry(
+                "safety",
+                "What watched substances a drink holds, per serving, and what law and guidance say.",
+                "stillroom safety examples/quince-and-bay.yaml",
+                SafetyCommand::new));
+        all.add(new Entry(
+                "label",
+                "What a drink may be called, and what its label says: strength, energy, drinks, statements.",
+                "stillroom label examples/quince-and-bay.yaml",
+                LabelCommand::new));
+        all.add(new Entry(
                 "guide",
                 "Figures to start from: sugar, strength and acid of usual liqueurs.",
                 "stillroom guide",

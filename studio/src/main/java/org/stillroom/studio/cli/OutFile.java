@@ -1,7 +1,9 @@
 package org.stillroom.studio.cli;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 
 /** The file that {@code --out} names. */
 final class OutFile {
@@ -18,6 +20,23 @@ final class OutFile {
                     "--out",
                     "There is a file " + path + " already; it was left as it is.",
                     "Name another, or add --force.");
+        }
+    }
+
+    /** Writes a file that {@link #requireFree} lets be written. */
+    static void write(Path path, byte[] content, boolean force) {
+        requireFree(path, force);
+        try {
+            if (force) {
+                Files.write(path, content);
+            } else {
+                Files.write(path, content, StandardOpenOption.CREATE_NEW);
+            }
+        } catch (IOException e) {
+            throw Refusal.wrongInput(
+                    "--out",
+                    path + " cannot be written (" + e.getClass().getSimpleName() + ").",
+                    "Name a file in a folder that you may write to.");
         }
     }
 }

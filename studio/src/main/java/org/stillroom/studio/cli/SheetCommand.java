@@ -1,10 +1,7 @@
 package org.stillroom.studio.cli;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -59,7 +56,8 @@ final class SheetCommand extends Subcommand {
             return new Shown(DaySheet.html(worked, options), worked);
         }
         Path path = path(out);
-        write(path, path.toString().endsWith(".pdf") ? DaySheet.pdf(worked, options) : page(worked, options));
+        OutFile.write(
+                path, path.toString().endsWith(".pdf") ? DaySheet.pdf(worked, options) : page(worked, options), force);
         return new Written(path, worked);
     }
 
@@ -89,22 +87,6 @@ final class SheetCommand extends Subcommand {
                     "--out", "\"" + name + "\" does not say what to write.", "Let the name end in .html or .pdf.");
         }
         return Path.of(name);
-    }
-
-    private void write(Path path, byte[] sheet) {
-        OutFile.requireFree(path, force);
-        try {
-            if (force) {
-                Files.write(path, sheet);
-            } else {
-                Files.write(path, sheet, StandardOpenOption.CREATE_NEW);
-            }
-        } catch (IOException e) {
-            throw Refusal.wrongInput(
-                    "--out",
-                    path + " cannot be written (" + e.getClass().getSimpleName() + ").",
-                    "Name a file in a folder that you may write to.");
-        }
     }
 
     /** A sheet for standard output; it says itself whether its amounts reach the target. */

@@ -1,9 +1,13 @@
 package org.stillroom.studio.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.plan.MixingStep;
 import org.stillroom.core.recipe.Recipe;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
+import org.stillroom.core.safety.Rules;
 import org.stillroom.studio.usecase.WorkedPlan;
 
 /** The steps with their tick boxes, the reason small; among them the measuring when all is in and cool. */
@@ -42,12 +46,29 @@ final class Steps {
                 .anyMatch(kind -> kind == Kind.FRESH_PLANT || kind == Kind.DRIED_PLANT);
     }
 
-    private static void step(Markup page, MixingStep step) {
+    private void step(Markup page, MixingStep step) {
         page.open("li").element("span", "", "class", "tick").open("div").text(step.what());
         if (!step.why().isEmpty()) {
             page.text(" ").element("small", step.why());
         }
+        mind(step).forEach(verdict -> page.text(" ").element("strong", "To mind: " + verdict + "."));
         page.close().close();
+    }
+
+    /** Returns what rules say of the ingredients that go in at a step; the whole of it stands under the steps. */
+    private List<String> mind(MixingStep step) {
+        List<String> verdicts = new ArrayList<>();
+        for (int line : step.lines()) {
+            String name = worked.plan().lines().get(line).name();
+            for (Finding finding : worked.findings()) {
+                boolean its =
+                        finding.where().equals(name) || finding.where().startsWith("line " + (line + 1) + ", " + name);
+                if (its && finding.severity() != Severity.NOTE && Rules.isOne(finding.rule())) {
+                    verdicts.add(name + ", " + finding.verdict());
+                }
+            }
+        }
+        return verdicts.stream().distinct().toList();
     }
 
     private void measure(Markup page) {

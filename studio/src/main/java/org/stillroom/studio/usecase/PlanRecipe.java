@@ -26,6 +26,7 @@ import org.stillroom.core.recipe.LineAmount;
 import org.stillroom.core.recipe.Making;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.core.safety.Safety;
 import org.stillroom.planner.marks.Measured;
 import org.stillroom.planner.marks.MeasuredLine;
 import org.stillroom.planner.marks.Measuring;
@@ -76,10 +77,12 @@ public final class PlanRecipe {
         if (planning instanceof Planning.Refused refused) {
             return new Outcome.Refused(refused.problems());
         }
-        return new Outcome.Worked(worked(((Planning.Planned) planning).plan(), workings));
+        Plan plan = ((Planning.Planned) planning).plan();
+        return new Outcome.Worked(worked(plan, workings, Safety.ofPlan(plan)));
     }
 
-    private static WorkedPlan worked(Plan plan, Workings workings) {
+    /** @param ofDrink what rules say of it as a drink; a stage is none */
+    private static WorkedPlan worked(Plan plan, Workings workings, List<Finding> ofDrink) {
         Measured measured = Measuring.of(plan);
         Figures figures = Liquid.figures(plan.liquid(), Temperature.TWENTY_CELSIUS, workings);
         List<MixingStep> steps = MixingOrder.of(plan);
@@ -90,12 +93,13 @@ public final class PlanRecipe {
                 .map(line -> line.ingredient().perGram().times(line.grams()))
                 .toList());
         List<WorkedPlan.WorkedStage> stages = plan.stages().stream()
-                .map(stage -> new WorkedPlan.WorkedStage(stage, worked(stage.plan(), Workings.NONE)))
+                .map(stage -> new WorkedPlan.WorkedStage(stage, worked(stage.plan(), Workings.NONE, List.of())))
                 .toList();
         List<Finding> findings = new ArrayList<>(plan.findings());
         findings.addAll(figures.findings());
         findings.addAll(measured.findings());
         findings.addAll(PlanClarity.findings(plan, doubts(measured, bands)));
+        findings.addAll(ofDrink);
         return new WorkedPlan(
                 plan, figures, measured, bands, blend, steps, measured.runningTotal(order), stages, findings);
     }

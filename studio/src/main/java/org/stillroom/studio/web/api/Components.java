@@ -26,6 +26,7 @@ final class Components {
         all.put("Recipe", recipe());
         all.put("RecipeObject", recipeObject());
         all.putAll(PlanComponents.all());
+        all.putAll(SafetyOperations.components());
         all.put("Figures", figures());
         all.putAll(RecipeOperations.components());
         all.putAll(LotOperations.components());

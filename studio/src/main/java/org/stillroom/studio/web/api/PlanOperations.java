@@ -1,6 +1,5 @@
 package org.stillroom.studio.web.api;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.stillroom.core.recipe.Making;
@@ -46,7 +45,9 @@ final class PlanOperations {
                         call -> answer(call.body()))
                 .takes(
                         Schemas.question(Schemas.either(
-                                wishes().with(RECIPE, Schemas.ref("Recipe")).schema(), Schemas.ref("RecipeObject"))),
+                                wishes().with(RecipeTexts.RECIPE, Schemas.ref("Recipe"))
+                                        .schema(),
+                                Schemas.ref("RecipeObject"))),
                         EXAMPLE)
                 .answers(Schemas.ref("Plan")));
     }
@@ -60,18 +61,7 @@ final class PlanOperations {
         if (body.has("stillroom")) {
             return planned(texts.read(body.asRecipe()), Body.of(""));
         }
-        List<String> known = new ArrayList<>(DeskOperations.keys(PlanWishes.PARTS));
-        known.add(RECIPE);
-        String text = body.knows(known).recipe(RECIPE);
-        if (!body.has(RECIPE)) {
-            body.wrong(
-                    "recipe-missing",
-                    RECIPE,
-                    "There is no recipe.",
-                    "Give it as \"recipe\": the text of a recipe file, or an object of the same keys.");
-        }
-        body.refuseIfAnyWrong();
-        return planned(texts.read(String.valueOf(text)), body);
+        return planned(texts.read(body, PlanWishes.PARTS), body);
     }
 
     /** Returns the plan of a recipe with what the body wishes for. */

@@ -1,10 +1,12 @@
 package org.stillroom.studio.web.api;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.recipe.Making;
 import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.reference.Finding;
+import org.stillroom.studio.answer.desk.Part;
 import org.stillroom.studio.recipefile.RecipeReader;
 import org.stillroom.studio.recipefile.RecipeReading;
 import org.stillroom.studio.store.Store;
@@ -13,6 +15,9 @@ import org.stillroom.studio.usecase.shelf.MakersOunce;
 
 /** Reads recipes that other programs send, as the studio understands them. */
 final class RecipeTexts {
+    /** Key under which a body holds a recipe. */
+    static final String RECIPE = "recipe";
+
     private final Store store;
 
     RecipeTexts(Store store) {
@@ -48,6 +53,26 @@ final class RecipeTexts {
             throw new Refused(Refused.IMPOSSIBLE, found.problems());
         }
         return new Found(found.making(), understood.notes());
+    }
+
+    /**
+     * Returns the recipe that a body holds beside the parts of its question.
+     *
+     * @throws Refused when it holds none, or anything else
+     */
+    Found read(Body body, List<Part> parts) {
+        List<String> known = new ArrayList<>(DeskOperations.keys(parts));
+        known.add(RECIPE);
+        String text = body.knows(known).recipe(RECIPE);
+        if (!body.has(RECIPE)) {
+            body.wrong(
+                    "recipe-missing",
+                    RECIPE,
+                    "There is no recipe.",
+                    "Give it as \"recipe\": the text of a recipe file, or an object of the same keys.");
+        }
+        body.refuseIfAnyWrong();
+        return read(String.valueOf(text));
     }
 
     OunceMeaning ounce() {

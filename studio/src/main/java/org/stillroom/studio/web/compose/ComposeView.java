@@ -12,6 +12,11 @@ import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.recipe.Target;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
+import org.stillroom.core.safety.Amount;
+import org.stillroom.core.safety.Drink;
+import org.stillroom.core.safety.Knowledge;
+import org.stillroom.core.safety.Range;
+import org.stillroom.core.safety.Serving;
 import org.stillroom.planner.shopping.ShoppingList;
 import org.stillroom.studio.recipefile.FormReading;
 import org.stillroom.studio.usecase.WorkedPlan;
@@ -205,5 +210,18 @@ public record ComposeView(
         return composed.findings().stream()
                 .filter(finding -> finding.severity() == Severity.NOTE)
                 .toList();
+    }
+
+    /** Returns the watched substances in what is made, by usual servings; nothing without a plan that makes something. */
+    public List<Amount> substances() {
+        WorkedPlan worked = composed.worked();
+        return worked == null || worked.plan().liquid().total() == 0.0
+                ? List.of()
+                : Drink.of(worked.plan(), Knowledge.SHIPPED).amounts();
+    }
+
+    /** Returns milligrams of what is known on a day of usual servings, at most, in three figures. */
+    public String aDay(Amount amount) {
+        return Range.figures(amount.perDay(Serving.USUAL).most());
     }
 }

@@ -1,0 +1,43 @@
+package org.stillroom.core.label;
+
+import java.util.List;
+import org.stillroom.core.reference.Table;
+import org.stillroom.core.reference.Tables;
+
+/**
+ * Duty on paper for a bottle; rates are of their date and from memory, to be checked before they are used.
+ *
+ * @param country whose rate
+ * @param perLitreOfAlcohol rate per litre of pure alcohol, in {@code currency}
+ * @param currency three letters
+ * @param asOf year or date of the rate
+ * @param note what it leaves out
+ * @param perBottle what a bottle would bear
+ */
+public record Duty(
+        String country, double perLitreOfAlcohol, String currency, String asOf, String note, double perBottle) {
+
+    /**
+     * Returns the duty of a bottle by country.
+     *
+     * @param strength % vol at 20 °C
+     * @param millilitres of the bottle
+     */
+    public static List<Duty> of(double strength, double millilitres) {
+        return Tables.open("label/duty.csv").rows().stream()
+                .filter(row -> strength > row.number("above_pct_vol") && strength <= row.number("up_to_pct_vol"))
+                .map(row -> duty(row, strength, millilitres))
+                .toList();
+    }
+
+    private static Duty duty(Table.Row row, double strength, double millilitres) {
+        double rate = row.number("per_litre_of_pure_alcohol");
+        return new Duty(
+                row.text("country"),
+                rate,
+                row.text("currency"),
+                row.text("as_of"),
+                row.textOrEmpty("note"),
+                rate * strength / 100.0 * millilitres / 1000.0);
+    }
+}

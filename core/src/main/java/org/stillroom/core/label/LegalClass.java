@@ -1,0 +1,26 @@
+package org.stillroom.core.label;
+
+import java.util.List;
+import org.stillroom.core.reference.Source;
+
+/**
+ * A name that law keeps for drinks of certain figures, held against a drink.
+ *
+ * @param market whose law
+ * @param name the lawful name
+ * @param clause where it stands
+ * @param misses which figures fall short; empty when the figures allow the name
+ * @param asksBesides what else the name asks that figures cannot show; empty when nothing
+ * @param source where it was read, or from memory
+ */
+public record LegalClass(
+        Market market, String name, String clause, List<Miss> misses, String asksBesides, Source source) {
+    public LegalClass {
+        misses = List.copyOf(misses);
+    }
+
+    /** Returns whether the figures allow the name. */
+    public boolean isMet() {
+        return misses.isEmpty();
+    }
+}

@@ -1,0 +1,54 @@
+package org.stillroom.core.label;
+
+import org.stillroom.core.reference.Table;
+import org.stillroom.core.reference.Tables;
+
+/**
+ * The strength as a label states it, with how far the bottle may lie from it.
+ *
+ * @param percent % vol at 20 °C in one decimal, as Annex XII of Regulation (EU) 1169/2011 wants it at most
+ * @param tolerance % vol either way
+ * @param leftIn what stays in the bottle
+ */
+public record StatedStrength(double percent, double tolerance, LeftIn leftIn) {
+    /** What stays in the bottle with the drink. */
+    public enum LeftIn {
+        NOTHING("any other beverage above 1.2 % vol (normal liqueur)"),
+        FRUIT_OR_PLANTS("beverages containing macerated fruit or parts of plants");
+
+        private final String row;
+
+        LeftIn(String row) {
+            this.row = row;
+        }
+    }
+
+    /** Returns how a strength is stated: rounded to the tenth. */
+    public static StatedStrength of(double found, LeftIn leftIn) {
+        return new StatedStrength(Math.round(10.0 * found) / 10.0, tolerance(leftIn), leftIn);
+    }
+
+    private static double tolerance(LeftIn leftIn) {
+        for (Table.Row row : Tables.open("label/eu_abv_tolerance.csv").rows()) {
+            if (row.text("beverage").equals(leftIn.row)) {
+                return row.number("tolerance_pct_vol");
+            }
+        }
+        throw new IllegalStateException("label/eu_abv_tolerance.csv has no row of " + leftIn.row);
+    }
+
+    /** Returns the least that the bottle may hold, % vol. */
+    public double low() {
+        return percent - tolerance;
+    }
+
+    /** Returns the most that the bottle may hold, % vol. */
+    public double high() {
+        return percent + tolerance;
+    }
+
+    /** Returns whether a bottle of this strength may carry the label; both ends may, what binary fractions add is not counted. */
+    public boolean accepts(double found) {
+        return Math.abs(found - percent) <= tolerance + 1e-9;
+    }
+}

@@ -1,0 +1,46 @@
+package org.stillroom.core.safety;
+
+import java.util.List;
+
+/**
+ * How much of a watched substance is in a drink.
+ *
+ * @param watched which
+ * @param perKilogram mg in a kilogram of the drink, of what is known
+ * @param perLitre mg in a litre of it at 20 °C, of what is known
+ * @param notKnownFrom places that bring some, nobody can say how much; empty when all is known
+ * @param from places that bring what is known
+ * @param status the weakest standing among the figures used
+ * @param basis the most adverse source groups
+ */
+public record Amount(
+        Watched watched,
+        Range perKilogram,
+        Range perLitre,
+        List<String> notKnownFrom,
+        List<String> from,
+        RowStatus status,
+        List<String> basis) {
+    public Amount {
+        notKnownFrom = List.copyOf(notKnownFrom);
+        from = List.copyOf(from);
+        basis = List.copyOf(basis);
+    }
+
+    /** Returns whether the most that can be in it is known. */
+    public boolean isKnown() {
+        return notKnownFrom.isEmpty();
+    }
+
+    /** Returns the milligrams of what is known on one day. */
+    public Range perDay(Serving serving) {
+        return perLitre.times(serving.litresPerDay());
+    }
+
+    /** Returns where it comes from, or may come from. */
+    String where() {
+        List<String> places = new java.util.ArrayList<>(from);
+        notKnownFrom.stream().filter(place -> !places.contains(place)).forEach(places::add);
+        return String.join("; ", places);
+    }
+}

@@ -1,0 +1,172 @@
+package org.stillroom.core.safety;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Adds up one watched substance over all portions.
+ *
+ * <p>Constituents are added within a source group and never across groups; the most is that of the most adverse group, the least
+ * that of the mildest. Of a plant any part from nothing to all can come over. A constituent that is expected and in no table is
+ * not known.
+ */
+final class Amounts {
+    private final Knowledge knowledge;
+    private final Watched watched;
+    private final Set<String> notKnownFrom = new LinkedHashSet<>();
+    private final Set<String> from = new LinkedHashSet<>();
+    private final Set<String> basis = new LinkedHashSet<>();
+    private Range grams = Range.NOTHING;
+    private RowStatus status = RowStatus.READ;
+
+    private Amounts(Knowledge knowledge, Watched watched) {
+        this.knowledge = knowledge;
+        this.watched = watched;
+    }
+
+    /** Returns how much there is of it, or null where nothing brings any or is expected to. */
+    static @Nullable Amount of(
+            Watched watched, List<Portion> portions, double kilograms, double litres, Knowledge knowledge) {
+        Amounts sum = new Amounts(knowledge, watched);
+        portions.forEach(sum::add);
+        if (sum.from.isEmpty() && sum.notKnownFrom.isEmpty()) {
+            return null;
+        }
+        return new Amount(
+                watched,
+                sum.grams.times(1000.0 / kilograms),
+                sum.grams.times(1000.0 / litres),
+                List.copyOf(sum.notKnownFrom),
+                List.copyOf(sum.from),
+                sum.status,
+                List.copyOf(sum.basis));
+    }
+
+    private void add(Portion portion) {
+        Watched substance = portion.substance();
+        if (substance != null) {
+            if (watched.equals(substance) || watched.members().contains(substance.name())) {
+                take(portion, portion.grams(), RowStatus.DERIVED, "the substance itself");
+            }
+            return;
+        }
+        for (Plant plant : portion.plants()) {
+            add(portion, plant);
+        }
+    }
+
+    private void add(Portion portion, Plant plant) {
+        List<String> expected = plant.holds().stream().filter(watched::covers).toList();
+        if (expected.isEmpty()) {
+            return; // a test holds the tables to it that what is composed is also expected
+        }
+        if (portion.form() == Portion.Form.AMOUNT_NOT_KNOWN) {
+            notKnownFrom.add(portion.where());
+            return;
+        }
+        List<Group> groups = portion.form() == Portion.Form.OIL ? groups(plant.oilMaterials()) : ofPlant(plant);
+        if (isMissing(expected, groups)) {
+            notKnownFrom.add(portion.where());
+        }
+        if (!groups.isEmpty()) {
+            boolean alone = portion.plants().size() == 1;
+            Group worst = worst(groups);
+            double least =
+                    alone ? groups.stream().mapToDouble(Group::least).min().orElse(0.0) : 0.0;
+            Range share = new Range(Math.min(least, worst.most()), worst.most()).times(0.01);
+            take(portion, portion.grams().times(share), worst.status(), worst.basis());
+        }
+    }
+
+    private void take(Portion portion, Range more, RowStatus standing, String group) {
+        grams = grams.plus(more);
+        status = status.and(standing);
+        from.add(portion.where());
+        basis.add(group);
+    }
+
+    private boolean isMissing(List<String> expected, List<Group> groups) {
+        for (String held : expected) {
+            boolean known = groups.stream().anyMatch(group -> isKnownBy(held, group));
+            if (!known) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Of a family any member speaks for it, unless there are rows for the sum: bergapten alone is not all furocoumarins. */
+    private boolean isKnownBy(String held, Group group) {
+        if (held.equals(watched.name()) && !watched.members().contains(held)) {
+            String sum = held + " (sum)";
+            return !watched.members().contains(sum) || group.constituents().contains(sum);
+        }
+        return group.constituents().contains(held) || covering(held, group);
+    }
+
+    /** A row that gives the sum with something else, such as methyleugenol with elemicin, bounds each of both. */
+    private static boolean covering(String held, Group group) {
+        return group.constituents().stream().anyMatch(each -> each.endsWith("(sum)") && each.contains(held));
+    }
+
+    private static Group worst(List<Group> groups) {
+        Group worst = groups.get(0);
+        for (Group group : groups) {
+            worst = group.most() > worst.most() ? group : worst;
+        }
+        return worst;
+    }
+
+    /** Of a plant: what it holds itself, and what its oil brings; anything from none to all of it comes over. */
+    private List<Group> ofPlant(Plant plant) {
+        List<Group> groups = new ArrayList<>();
+        for (Group group : groups(plant.plantMaterials())) {
+            groups.add(new Group(group.basis(), 0.0, group.most(), group.status(), group.constituents()));
+        }
+        if (plant.oilMost() > 0.0) {
+            for (Group oil : groups(plant.oilMaterials())) {
+                double most = oil.most() * plant.oilMost() / 100.0;
+                groups.add(new Group(oil.basis() + ", in the plant", 0.0, most, RowStatus.MEMORY, oil.constituents()));
+            }
+        }
+        return groups;
+    }
+
+    /** What one source group says: the sum of its members of the watched substance, per cent. */
+    private record Group(String basis, double least, double most, RowStatus status, Set<String> constituents) {}
+
+    private List<Group> groups(List<String> materials) {
+        Map<String, Group> groups = new HashMap<>();
+        List<String> order = new ArrayList<>();
+        for (Composed row : knowledge.compositions()) {
+            if (materials.contains(row.material()) && watched.members().contains(row.constituent())) {
+                String key = row.material() + ": " + row.basis();
+                if (!groups.containsKey(key)) {
+                    order.add(key);
+                }
+                groups.merge(key, group(row), Amounts::together);
+            }
+        }
+        return order.stream().map(groups::get).toList();
+    }
+
+    private static Group group(Composed row) {
+        return new Group(row.basis(), row.least(), row.most(), row.status(), Set.of(row.constituent()));
+    }
+
+    private static Group together(Group one, Group other) {
+        Set<String> both = new LinkedHashSet<>(one.constituents());
+        both.addAll(other.constituents());
+        return new Group(
+                one.basis(),
+                one.least() + other.least(),
+                one.most() + other.most(),
+                one.status().and(other.status()),
+                both);
+    }
+}

@@ -1,0 +1,138 @@
+package org.stillroom.core.safety;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.liquid.Contents;
+import org.stillroom.core.liquid.Figure;
+import org.stillroom.core.liquid.Figures;
+import org.stillroom.core.liquid.Liquid;
+import org.stillroom.core.liquid.Substance;
+import org.stillroom.core.plan.Plan;
+import org.stillroom.core.plan.PlannedLine;
+import org.stillroom.core.quantity.Temperature;
+
+/** A finished drink as the rules see it. */
+public final class Drink {
+    /** From here on a drink is an alcoholic one, % vol. Source: Regulation (EU) 1169/2011, article 16(4). */
+    private static final double ALCOHOLIC = 1.2;
+
+    /** From this much essential oil on it is an essence, g/L; strong aniseed drinks hold 2. Own judgement. */
+    private static final double CONCENTRATE = 5.0;
+
+    private static final Set<String> BITTERS = Set.of(
+            "gentian", "wormwood", "roman wormwood", "cinchona", "quassia", "germander", "southernwood", "mugwort");
+
+    private final Plan plan;
+    private final Knowledge knowledge;
+    private final Figures figures;
+    private final List<Portion> portions;
+    private final List<Amount> amounts = new ArrayList<>();
+
+    private Drink(Plan plan, Knowledge knowledge) {
+        this.plan = plan;
+        this.knowledge = knowledge;
+        this.figures = Liquid.figures(plan.liquid(), Temperature.TWENTY_CELSIUS);
+        this.portions = Portions.of(plan, knowledge);
+        double kilograms = figures.value(Figure.MASS) / 1000.0;
+        double litres = figures.value(Figure.VOLUME_20C) / 1000.0;
+        for (Watched watched : knowledge.watched()) {
+            @Nullable Amount amount = Amounts.of(watched, portions, kilograms, litres, knowledge);
+            if (amount != null) {
+                amounts.add(amount);
+            }
+        }
+    }
+
+    /**
+     * Returns what a plan makes.
+     *
+     * @throws IllegalArgumentException when it makes nothing
+     */
+    public static Drink of(Plan plan, Knowledge knowledge) {
+        if (plan.liquid().total() == 0.0) {
+            throw new IllegalArgumentException("nothing is made, so nothing can be in it");
+        }
+        return new Drink(plan, knowledge);
+    }
+
+    public Plan plan() {
+        return plan;
+    }
+
+    public Knowledge knowledge() {
+        return knowledge;
+    }
+
+    public Figures figures() {
+        return figures;
+    }
+
+    /** Returns everything that can carry watched substances. */
+    public List<Portion> portions() {
+        return portions;
+    }
+
+    /** Returns the watched substances that are in it or expected in it. */
+    public List<Amount> amounts() {
+        return List.copyOf(amounts);
+    }
+
+    @Nullable
+    Amount amount(String watched) {
+        return amounts.stream()
+                .filter(amount -> amount.watched().name().equals(watched))
+                .findFirst()
+                .orElse(null);
+    }
+
+    /** Returns % vol at 20 °C. */
+    double strength() {
+        return figures.has(Figure.STRENGTH) ? figures.value(Figure.STRENGTH) : 0.0;
+    }
+
+    /** Returns whether it holds so much oil that it is an essence and no drink. */
+    boolean isConcentrate() {
+        return gramsPerLitre(Substance.OIL) >= CONCENTRATE;
+    }
+
+    boolean isAlcoholic() {
+        return strength() > ALCOHOLIC;
+    }
+
+    /** Returns grams of a substance per litre of the drink at 20 °C. */
+    double gramsPerLitre(Substance substance) {
+        Contents liquid = plan.liquid();
+        return 1000.0 * liquid.grams(substance) / figures.value(Figure.VOLUME_20C);
+    }
+
+    boolean hasMint() {
+        return hasPlant(plant -> plant.isOfGenus("Mentha"));
+    }
+
+    /** Returns whether an Artemisia is in it; tarragon does not count, for it holds no thujone and must not raise the maximum. */
+    boolean hasArtemisia() {
+        return hasPlant(plant -> plant.isOfGenus("Artemisia") && !plant.isOfGenus("Artemisia dracunculus"));
+    }
+
+    boolean isBitter() {
+        return hasPlant(plant -> BITTERS.contains(plant.name()));
+    }
+
+    private boolean hasPlant(java.util.function.Predicate<Plant> test) {
+        return portions.stream().flatMap(portion -> portion.plants().stream()).anyMatch(test);
+    }
+
+    /** Returns the lines of the recipe and of its stages that take anything. */
+    List<PlannedLine> lines() {
+        List<PlannedLine> lines = new ArrayList<>();
+        collect(plan, lines);
+        return lines;
+    }
+
+    private static void collect(Plan plan, List<PlannedLine> lines) {
+        plan.lines().stream().filter(line -> line.grams() > 0.0).forEach(lines::add);
+        plan.stages().forEach(stage -> collect(stage.plan(), lines));
+    }
+}

@@ -1,0 +1,209 @@
+package org.stillroom.core.safety;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
+import org.stillroom.core.reference.Source;
+
+/** The rest of the EU's law on flavourings and statements that a liqueur meets. */
+final class EuLaw {
+    /** A spirit drink has at least so much, % vol. Source: Regulation (EU) 2019/787, article 2(c). */
+    private static final double SPIRIT_DRINK = 15.0;
+    /** Quinine as base, mg/kg. Source: Regulation (EU) 872/2012, FL-no 14.011, 14.152, 14.155. */
+    private static final double QUININE_IN_SPIRIT_DRINKS = 250.0;
+
+    private static final double QUININE_IN_OTHER_DRINKS = 100.0;
+    /** d-Camphor added as such, mg/L. Source: the same, FL-no 07.215. */
+    private static final double CAMPHOR = 50.0;
+    /** Glycyrrhizic acid added as such, alcoholic and other drinks, mg/kg. Source: the same, FL-no 16.012. */
+    private static final double GLYCYRRHIZIC_ACID = 550.0;
+
+    private static final double GLYCYRRHIZIC_ACID_WITHOUT_ALCOHOL = 50.0;
+    /** Glycyrrhizic acid from which liquorice is to be named, and is to be warned of, mg/L. Source: Regulation (EU) 1169/2011, Annex III 3. */
+    private static final double LIQUORICE_NAMED = 10.0;
+
+    private static final double LIQUORICE_WARNED = 300.0;
+    private static final double LIQUORICE_WARNED_WITHOUT_ALCOHOL = 50.0;
+    /** Caffeine above which it is to be said, mg/L. Source: the same, Annex III 4.1. */
+    private static final double CAFFEINE = 150.0;
+
+    private static final Map<String, String> PLANTS_OF_ANNEX_IV = Map.of(
+            "calamus", "calamus, tetraploid",
+            "quassia", "quassia",
+            "white agaric", "white agaric mushroom",
+            "St John's wort", "St John's wort",
+            "germander", "wall germander");
+
+    private EuLaw() {}
+
+    static List<Finding> notAsSuch(Drink drink, Serving serving) {
+        List<Finding> findings = new ArrayList<>();
+        for (Portion portion : drink.portions()) {
+            Watched substance = portion.substance();
+            if (substance != null && substance.asSuch() && serving.places().contains(Place.EU)) {
+                findings.add(new Finding(
+                        "eu-not-as-such",
+                        Severity.STOP,
+                        portion.where(),
+                        Place.EU.label(),
+                        "must not be added",
+                        "EU law forbids adding " + substance.name() + " as such to any food.",
+                        "",
+                        "Leave it out; it may only come with a plant that holds it, within the maximum.",
+                        "none as such",
+                        Source.EU_1334_2008));
+            }
+        }
+        return findings;
+    }
+
+    static List<Finding> restrictedPlants(Drink drink, Serving serving) {
+        List<Finding> findings = new ArrayList<>();
+        if (serving.places().contains(Place.EU)) {
+            for (Portion portion : drink.portions()) {
+                for (Plant plant : portion.plants()) {
+                    String listed = PLANTS_OF_ANNEX_IV.get(plant.name());
+                    if (listed != null) {
+                        findings.add(restricted(drink, portion, plant, listed));
+                    }
+                }
+            }
+        }
+        return findings;
+    }
+
+    private static Finding restricted(Drink drink, Portion portion, Plant plant, String listed) {
+        Knowledge.@Nullable Restricted row = drink.knowledge().restricted().stream()
+                .filter(each -> each.commonName().equals(listed))
+                .findFirst()
+                .orElse(null);
+        if (row == null) {
+            return annexIv(
+                    portion,
+                    Severity.CAUTION,
+                    "not known",
+                    "What EU law says of " + plant.name() + " is not known here.",
+                    "Ask an authority before using it.",
+                    null);
+        }
+        String says = plant.name() + " (" + row.latinName() + "): " + row.condition() + ".";
+        if (row.part().equals("A")) {
+            return annexIv(
+                    portion,
+                    Severity.STOP,
+                    "kind not known",
+                    "EU law on " + says + " Which form this is, is not said.",
+                    "Leave it out, or have the supplier state the diploid form in writing.",
+                    row.condition());
+        }
+        boolean onlyAlcoholic = row.condition().contains("only for alcoholic");
+        if (onlyAlcoholic && !drink.isAlcoholic()) {
+            return annexIv(
+                    portion, Severity.STOP, "not in this drink", "EU law on " + says, "Leave it out.", row.condition());
+        }
+        return annexIv(portion, Severity.NOTE, "restricted", "EU law on " + says, "", row.condition());
+    }
+
+    private static Finding annexIv(
+            Portion portion, Severity severity, String verdict, String message, String remedy, @Nullable String limit) {
+        return new Finding(
+                "eu-restricted-plant",
+                severity,
+                portion.where(),
+                Place.EU.label(),
+                verdict,
+                message,
+                "",
+                remedy,
+                limit,
+                Source.EU_1334_2008);
+    }
+
+    static List<Finding> useLimits(Drink drink, Serving serving) {
+        List<Finding> findings = new ArrayList<>();
+        if (serving.places().contains(Place.EU)) {
+            boolean spirit = drink.strength() >= SPIRIT_DRINK;
+            add(
+                    findings,
+                    drink.amount("quinine"),
+                    limit(
+                            spirit ? "spirit drinks, as quinine" : "drinks other than spirit drinks, as quinine",
+                            spirit ? QUININE_IN_SPIRIT_DRINKS : QUININE_IN_OTHER_DRINKS,
+                            Limit.Basis.PER_KILOGRAM));
+            if (addedAsSuch(drink, "camphor")) {
+                add(findings, drink.amount("camphor"), limit("added as such", CAMPHOR, Limit.Basis.PER_LITRE));
+            }
+            if (addedAsSuch(drink, "glycyrrhizic acid")) {
+                add(
+                        findings,
+                        drink.amount("glycyrrhizic acid"),
+                        limit(
+                                "added as such",
+                                drink.isAlcoholic() ? GLYCYRRHIZIC_ACID : GLYCYRRHIZIC_ACID_WITHOUT_ALCOHOL,
+                                Limit.Basis.PER_KILOGRAM));
+            }
+        }
+        return findings;
+    }
+
+    private static void add(List<Finding> findings, @Nullable Amount amount, Limit limit) {
+        if (amount != null) {
+            findings.add(limit.judge(amount));
+        }
+    }
+
+    private static Limit limit(String category, double value, Limit.Basis basis) {
+        return new Limit("eu-use-limit", Place.EU, category, value, basis, Limit.Edge.UP_TO, Source.EU_872_2012);
+    }
+
+    private static boolean addedAsSuch(Drink drink, String name) {
+        return drink.portions().stream()
+                .anyMatch(portion -> portion.substance() != null
+                        && portion.substance().name().equals(name));
+    }
+
+    static List<Finding> statements(Drink drink, Serving serving) {
+        List<Finding> findings = new ArrayList<>();
+        if (!serving.places().contains(Place.EU)) {
+            return findings;
+        }
+        double warned = drink.isAlcoholic() ? LIQUORICE_WARNED : LIQUORICE_WARNED_WITHOUT_ALCOHOL;
+        statement(
+                findings,
+                drink.amount("glycyrrhizic acid"),
+                warned,
+                "Contains liquorice – people suffering from" + " hypertension should avoid excessive consumption");
+        statement(findings, drink.amount("glycyrrhizic acid"), LIQUORICE_NAMED, "Contains liquorice");
+        statement(
+                findings,
+                drink.amount("caffeine"),
+                CAFFEINE,
+                "High caffeine content. Not recommended for children or" + " pregnant or breast-feeding women");
+        statement(findings, drink.amount("quinine"), 0.0, "flavouring: quinine");
+        return findings;
+    }
+
+    private static void statement(List<Finding> findings, @Nullable Amount amount, double from, String words) {
+        if (amount == null || (amount.isKnown() && amount.perLitre().most() < from)) {
+            return;
+        }
+        boolean sure = amount.perLitre().least() >= from && !amount.from().isEmpty();
+        String since = from > 0.0 ? "from " + Range.figures(from) + " mg/L" : "at any amount";
+        findings.add(new Finding(
+                "eu-statement",
+                Severity.NOTE,
+                amount.where(),
+                Place.EU.label(),
+                sure ? "to be said" : "to be said unless shown otherwise",
+                amount.watched().name() + ": "
+                        + (amount.isKnown() ? amount.perLitre().told() + " mg/L" : "how much is not known")
+                        + "; the label says it " + since + ".",
+                Limit.howSure(amount),
+                "Write on the label: " + words + ".",
+                since,
+                Source.EU_1169_LABEL));
+    }
+}

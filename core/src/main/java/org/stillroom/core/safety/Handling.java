@@ -1,0 +1,113 @@
+package org.stillroom.core.safety;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.liquid.Figure;
+import org.stillroom.core.liquid.Liquid;
+import org.stillroom.core.liquid.Substance;
+import org.stillroom.core.plan.PlannedLine;
+import org.stillroom.core.quantity.QuantityWords;
+import org.stillroom.core.quantity.Temperature;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
+import org.stillroom.core.reference.Source;
+
+/** Neat oils and liquids that burn. */
+final class Handling {
+    private Handling() {}
+
+    static List<Finding> neatOil(Drink drink, Serving serving) {
+        double perLitre = drink.gramsPerLitre(Substance.OIL);
+        if (perLitre == 0.0) {
+            return List.of();
+        }
+        double perServing = perLitre * serving.millilitres();
+        return List.of(new Finding(
+                "neat-oil",
+                Severity.NOTE,
+                "",
+                "",
+                "oil",
+                "Essential oil: " + Range.figures(perLitre) + " g/L, " + Range.figures(perServing)
+                        + " mg in a serving of "
+                        + QuantityWords.plain(serving.millilitres()) + " mL, "
+                        + Range.figures(drink.plan().liquid().grams(Substance.OIL)) + " g in the batch.",
+                "one drop is about 20 to 50 mg; five millilitres of some oils have poisoned children severely (from memory)",
+                "Weigh oils, never taste them neat, wear gloves, lock them up, and label concentrates with content and"
+                        + " NOT TO DRINK.",
+                null,
+                Source.HANDLING_CAUTIONS));
+    }
+
+    static List<Finding> concentrate(Drink drink, Serving serving) {
+        if (!drink.isConcentrate()) {
+            return List.of();
+        }
+        return List.of(new Finding(
+                "concentrate",
+                Severity.CAUTION,
+                "",
+                "",
+                "not for drinking as it is",
+                "It holds " + Range.figures(drink.gramsPerLitre(Substance.OIL))
+                        + " g/L of essential oil: an essence. Limits and guidance for drinks are not asked of it.",
+                "",
+                "Use it by the drop as an ingredient, and ask of the drink made with it. Lock it up, labelled with content"
+                        + " and NOT TO DRINK.",
+                null,
+                Source.HANDLING_CAUTIONS));
+    }
+
+    static List<Finding> flashPoint(Drink drink, Serving serving) {
+        List<Finding> findings = new ArrayList<>();
+        PlannedLine strongest = null;
+        double most = drink.strength();
+        for (PlannedLine line : drink.lines()) {
+            double strength = strength(line);
+            if (strength > most) {
+                strongest = line;
+                most = strength;
+            }
+        }
+        addFlash(findings, drink, strongest == null ? "the finished drink" : strongest.name(), most);
+        if (strongest != null) {
+            addFlash(findings, drink, "the finished drink", drink.strength());
+        }
+        return findings;
+    }
+
+    private static double strength(PlannedLine line) {
+        if (line.ingredient().perGram().grams(Substance.ETHANOL) == 0.0) {
+            return 0.0;
+        }
+        return Liquid.figures(line.ingredient().perGram(), Temperature.TWENTY_CELSIUS)
+                .value(Figure.STRENGTH);
+    }
+
+    /** The next stronger row of the table holds: the lower flash point, on the cautious side. */
+    private static void addFlash(List<Finding> findings, Drink drink, String where, double strength) {
+        List<Knowledge.FlashPoint> rows = drink.knowledge().flashPoints();
+        if (rows.isEmpty() || strength < rows.get(0).strength()) {
+            return;
+        }
+        Knowledge.@Nullable FlashPoint row = rows.stream()
+                .filter(each -> each.strength() >= Math.min(strength, 100.0) - 1e-9)
+                .findFirst()
+                .orElse(null);
+        if (row != null) {
+            findings.add(new Finding(
+                    "flash-point",
+                    Severity.NOTE,
+                    where,
+                    "",
+                    "flash point",
+                    "At " + QuantityWords.fixed(strength, 1) + " % vol its vapour lights from about "
+                            + QuantityWords.plain(row.celsius()) + " °C on.",
+                    "closed cup, the row of " + QuantityWords.plain(row.strength()) + " % vol, on the cautious side",
+                    "No flame, no hot plate; warm only in a water bath, with air.",
+                    null,
+                    Source.FLASH_POINTS));
+        }
+    }
+}

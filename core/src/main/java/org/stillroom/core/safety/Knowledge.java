@@ -1,0 +1,152 @@
+package org.stillroom.core.safety;
+
+import java.util.List;
+import org.stillroom.core.reference.Severity;
+
+/**
+ * Everything the rules know, one list per shipped table; a row that is missing makes its answers unknown.
+ *
+ * @param watched substances that are watched for
+ * @param plants plants by the names people write
+ * @param compositions what source groups say is in a material
+ * @param maxima Annex III of Regulation 1334/2008
+ * @param restricted its Annex IV
+ * @param usLists 21 CFR 172 and 182
+ * @param guidance intake guidance
+ * @param blocked oils that are not for drinking
+ * @param poisons plants to refuse or to check
+ * @param cautions what follows from a name or a step
+ * @param flashPoints ethanol with water
+ * @param standardDrinks by country
+ */
+public record Knowledge(
+        List<Watched> watched,
+        List<Plant> plants,
+        List<Composed> compositions,
+        List<EuMaximum> maxima,
+        List<Restricted> restricted,
+        List<UsEntry> usLists,
+        List<Guidance> guidance,
+        List<Blocked> blocked,
+        List<Poison> poisons,
+        List<NamedCaution> cautions,
+        List<FlashPoint> flashPoints,
+        List<StandardDrink> standardDrinks) {
+    /** What ships with the program. */
+    public static final Knowledge SHIPPED = KnowledgeTables.read();
+
+    public Knowledge {
+        watched = List.copyOf(watched);
+        plants = List.copyOf(plants);
+        compositions = List.copyOf(compositions);
+        maxima = List.copyOf(maxima);
+        restricted = List.copyOf(restricted);
+        usLists = List.copyOf(usLists);
+        guidance = List.copyOf(guidance);
+        blocked = List.copyOf(blocked);
+        poisons = List.copyOf(poisons);
+        cautions = List.copyOf(cautions);
+        flashPoints = List.copyOf(flashPoints);
+        standardDrinks = List.copyOf(standardDrinks);
+    }
+
+    /** A row of Annex III: part A has no maximum. */
+    public record EuMaximum(
+            String id, String part, String substance, String category, String maximum, RowStatus status) {
+        double milligramsPerKilogram() {
+            return Double.parseDouble(maximum);
+        }
+
+        boolean isMaximum() {
+            return !maximum.isEmpty();
+        }
+    }
+
+    /** A row of Annex IV. */
+    public record Restricted(String part, String latinName, String commonName, String condition, RowStatus status) {}
+
+    /**
+     * A line of 21 CFR 172.510, 182.10, 182.20 and their neighbours.
+     *
+     * @param phrases the name cut into synonyms, parts and kinds, in the plain form of {@link Words}
+     */
+    public record UsEntry(
+            String clause,
+            String name,
+            List<String> phrases,
+            String botanical,
+            String limitation,
+            List<String> flags,
+            RowStatus status) {
+        boolean has(String flag) {
+            return flags.contains(flag);
+        }
+    }
+
+    /**
+     * A value of intake guidance.
+     *
+     * @param substance as the body calls it
+     * @param kind ADI, TDI …
+     * @param value in {@code unit}, or empty
+     * @param watched name of the watched substance, or empty
+     * @param compares "per kg and day", "per person and day", "per kg at once", "per person at once", or "no"
+     * @param genotoxic whether no threshold is known
+     */
+    public record Guidance(
+            String substance,
+            String kind,
+            String value,
+            String unit,
+            String year,
+            String body,
+            RowStatus status,
+            String watched,
+            String compares,
+            boolean genotoxic) {}
+
+    /** An oil that is not for drinking. */
+    public record Blocked(
+            String material, String reason, String action, RowStatus status, List<String> names, boolean stops) {}
+
+    /** A plant to refuse or to check. */
+    public record Poison(
+            String plant, String botanical, String reason, RowStatus status, List<String> names, boolean stops) {}
+
+    /** A caution that follows from a name, or from the words of a step. */
+    public record NamedCaution(
+            String rule,
+            List<String> names,
+            String place,
+            List<String> kinds,
+            Severity severity,
+            String verdict,
+            String message,
+            String remedy,
+            RowStatus status) {}
+
+    /** The flash point of ethanol with water of a strength, % vol and °C. */
+    public record FlashPoint(double strength, double celsius, RowStatus status) {}
+
+    /** What a country calls a drink, in grams of ethanol and in mL of it at 20 °C, and its guidance. */
+    public record StandardDrink(
+            String country,
+            String name,
+            double grams,
+            double millilitres,
+            String guideline,
+            String body,
+            RowStatus status) {
+        /** Grams of a millilitre of ethanol at 20 °C. Source: OIML R 22. */
+        private static final double ETHANOL = 0.78924;
+
+        /**
+         * Returns how many of them an amount of ethanol is; by mass or by volume, whichever is more.
+         *
+         * @param ethanol g
+         */
+        public double in(double ethanol) {
+            return Math.max(ethanol / grams, ethanol / ETHANOL / millilitres);
+        }
+    }
+}

@@ -1,0 +1,195 @@
+package org.stillroom.core.safety;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+import org.stillroom.core.reference.Severity;
+import org.stillroom.core.reference.Table;
+import org.stillroom.core.reference.Tables;
+
+/** Reads the shipped tables of safety, each row with its status. */
+final class KnowledgeTables {
+    /** What stands between the synonyms, parts and kinds of a line of the US lists. */
+    private static final Pattern BREAKS = Pattern.compile("[,()]| or | and |\\bsee\\b");
+
+    private KnowledgeTables() {}
+
+    static Knowledge read() {
+        List<Composed> compositions = new ArrayList<>(compositions("material_composition"));
+        compositions.addAll(compositions("plant_substances"));
+        return new Knowledge(
+                open("substances").map(KnowledgeTables::watched),
+                open("plants").map(KnowledgeTables::plant),
+                compositions,
+                open("eu_1334_2008_annex3").map(KnowledgeTables::maximum),
+                open("eu_1334_2008_annex4").map(KnowledgeTables::restricted),
+                listsOfTheUs(),
+                open("intake_limits").map(KnowledgeTables::guidance),
+                open("not_for_ingestion").map(KnowledgeTables::blocked),
+                open("toxic_plants").map(KnowledgeTables::poison),
+                open("cautions").map(KnowledgeTables::caution),
+                open("ethanol_flash_points")
+                        .map(row -> new Knowledge.FlashPoint(
+                                row.number("abv_pct_vol"), row.number("flash_point_C"), RowStatus.of(row))),
+                open("standard_drinks").map(KnowledgeTables::drink).stream()
+                        .filter(drink -> drink.grams() > 0.0)
+                        .toList());
+    }
+
+    private record Opened(Table table) {
+        <T> List<T> map(Function<Table.Row, T> reader) {
+            return table.rows().stream().map(reader).toList();
+        }
+    }
+
+    private static Opened open(String name) {
+        return new Opened(Tables.open("safety/" + name + ".csv"));
+    }
+
+    private static Watched watched(Table.Row row) {
+        return new Watched(
+                row.text("name"),
+                Words.list(row.text("members")),
+                Words.names(row.textOrEmpty("other_names")),
+                row.textOrEmpty("eu_name"),
+                row.textOrEmpty("as_such").equals("yes"));
+    }
+
+    private static Plant plant(Table.Row row) {
+        boolean oily = !row.textOrEmpty("oil_most_percent").isEmpty();
+        return new Plant(
+                row.text("plant"),
+                Words.list(row.text("botanical")),
+                Words.names(row.text("names")),
+                Words.list(row.textOrEmpty("holds")),
+                Words.list(row.textOrEmpty("oil_materials")),
+                Words.list(row.textOrEmpty("plant_materials")),
+                oily ? row.number("oil_least_percent") : 0.0,
+                oily ? row.number("oil_most_percent") : 0.0);
+    }
+
+    private static List<Composed> compositions(String table) {
+        return open(table)
+                .map(row -> new Composed(
+                        row.text("material_id"),
+                        row.text("constituent"),
+                        row.number("min"),
+                        row.number("max"),
+                        row.text("basis"),
+                        RowStatus.of(row)));
+    }
+
+    private static Knowledge.EuMaximum maximum(Table.Row row) {
+        return new Knowledge.EuMaximum(
+                row.text("id"),
+                row.text("part"),
+                row.text("substance"),
+                row.text("food_category"),
+                row.textOrEmpty("max_mg_per_kg"),
+                RowStatus.of(row));
+    }
+
+    private static Knowledge.Restricted restricted(Table.Row row) {
+        return new Knowledge.Restricted(
+                row.text("part"),
+                row.text("latin_name"),
+                row.text("common_name"),
+                row.text("condition"),
+                RowStatus.of(row));
+    }
+
+    private static List<Knowledge.UsEntry> listsOfTheUs() {
+        List<Knowledge.UsEntry> all = new ArrayList<>();
+        for (String table : List.of("us_21cfr182_20", "us_21cfr182_10")) {
+            all.addAll(open(table).map(row -> entry(row, "common_name", "botanical_name", "", "")));
+        }
+        all.addAll(open("us_21cfr182_other").map(row -> entry(row, "name", "origin_or_note", "", "")));
+        all.addAll(open("us_21cfr172_510")
+                .map(row -> entry(
+                        row,
+                        "common_name",
+                        "scientific_name",
+                        row.textOrEmpty("limitation"),
+                        row.textOrEmpty("flags"))));
+        return all;
+    }
+
+    private static Knowledge.UsEntry entry(
+            Table.Row row, String name, String botanical, String limitation, String flags) {
+        return new Knowledge.UsEntry(
+                row.text("clause"),
+                row.text(name),
+                phrases(row.text(name)),
+                row.textOrEmpty(botanical),
+                limitation,
+                Words.list(flags),
+                RowStatus.of(row));
+    }
+
+    private static List<String> phrases(String name) {
+        return BREAKS.splitAsStream(name.toLowerCase(Locale.ROOT))
+                .map(Words::plain)
+                .filter(phrase -> !phrase.isEmpty())
+                .toList();
+    }
+
+    private static Knowledge.Guidance guidance(Table.Row row) {
+        return new Knowledge.Guidance(
+                row.text("substance"),
+                row.text("kind"),
+                row.textOrEmpty("value"),
+                row.textOrEmpty("unit"),
+                row.textOrEmpty("year"),
+                row.text("issuing_body_or_paper"),
+                RowStatus.of(row),
+                row.textOrEmpty("watched"),
+                row.text("compares"),
+                row.textOrEmpty("genotoxic").equals("yes"));
+    }
+
+    private static Knowledge.Blocked blocked(Table.Row row) {
+        return new Knowledge.Blocked(
+                row.text("material"),
+                row.text("reason"),
+                row.text("program_action"),
+                RowStatus.of(row),
+                Words.names(row.text("names")),
+                row.text("stops").equals("yes"));
+    }
+
+    private static Knowledge.Poison poison(Table.Row row) {
+        return new Knowledge.Poison(
+                row.text("plant"),
+                row.text("botanical"),
+                row.text("reason"),
+                RowStatus.of(row),
+                Words.names(row.text("names")),
+                row.text("action").equals("stop"));
+    }
+
+    private static Knowledge.NamedCaution caution(Table.Row row) {
+        return new Knowledge.NamedCaution(
+                row.text("rule"),
+                Words.names(row.text("names")),
+                row.text("where"),
+                Words.list(row.textOrEmpty("kinds")),
+                Severity.valueOf(row.text("severity").toUpperCase(Locale.ROOT)),
+                row.text("verdict"),
+                row.text("message"),
+                row.text("remedy"),
+                RowStatus.of(row));
+    }
+
+    private static Knowledge.StandardDrink drink(Table.Row row) {
+        return new Knowledge.StandardDrink(
+                row.text("country"),
+                row.textOrEmpty("name"),
+                row.number("ethanol_g"),
+                row.number("ethanol_mL_20C"),
+                row.textOrEmpty("guideline"),
+                row.textOrEmpty("body"),
+                RowStatus.of(row));
+    }
+}

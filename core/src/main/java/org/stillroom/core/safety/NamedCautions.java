@@ -1,0 +1,79 @@
+package org.stillroom.core.safety;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.plan.PlannedLine;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Source;
+
+/** Look-alikes, kernels, medicines, allergens, materials and methods: what a name or the words of a step call for. */
+final class NamedCautions {
+    private NamedCautions() {}
+
+    static List<Finding> judge(Drink drink, Serving serving) {
+        List<Finding> findings = new ArrayList<>();
+        for (PlannedLine line : drink.lines()) {
+            Kind kind = line.ingredient().kind();
+            findings.addAll(find(line.name() + said(kind), line.name(), drink, row -> applies(row, kind)));
+        }
+        List<String> steps = drink.plan().recipe().steps();
+        for (int i = 0; i < steps.size(); i++) {
+            String where = "step " + (i + 1) + " of your own";
+            findings.addAll(find(steps.get(i), where, drink, row -> row.place().equals("steps")));
+        }
+        return findings;
+    }
+
+    /** A cream, an egg, a wine and a honey are such by their kind, whatever they are called. */
+    private static String said(Kind kind) {
+        boolean byKind = kind == Kind.DAIRY || kind == Kind.EGG || kind == Kind.WINE || kind == Kind.HONEY;
+        return byKind ? ", " + kind.label() : "";
+    }
+
+    /** Names are found among the rows of one family at a time: oat milk is no milk, but bitter orange oil is still bitter orange. */
+    private static List<Finding> find(String text, String where, Drink drink, Predicate<Knowledge.NamedCaution> which) {
+        Map<String, List<Knowledge.NamedCaution>> families = new LinkedHashMap<>();
+        drink.knowledge().cautions().stream()
+                .filter(which)
+                .forEach(row -> families.computeIfAbsent(family(row), any -> new ArrayList<>())
+                        .add(row));
+        List<Finding> findings = new ArrayList<>();
+        families.values()
+                .forEach(rows -> Words.named(text, rows, Knowledge.NamedCaution::names)
+                        .forEach(row -> findings.add(finding(row, where))));
+        return findings;
+    }
+
+    private static String family(Knowledge.NamedCaution row) {
+        return row.rule().startsWith("allergen-") ? "allergen" : row.rule();
+    }
+
+    private static boolean applies(Knowledge.NamedCaution row, Kind kind) {
+        boolean plant = kind == Kind.FRESH_PLANT || kind == Kind.DRIED_PLANT;
+        boolean place = row.place().equals("ingredients") || (row.place().equals("plants") && plant);
+        return place && (row.kinds().isEmpty() || row.kinds().contains(kind.label()));
+    }
+
+    private static Finding finding(Knowledge.NamedCaution row, String where) {
+        boolean law = row.rule().startsWith("allergen") || row.rule().equals("sulphites");
+        return new Finding(
+                row.rule(),
+                row.severity(),
+                where,
+                "",
+                row.verdict(),
+                row.message(),
+                row.status().mayClear() ? "" : "general knowledge, from memory",
+                row.remedy(),
+                null,
+                law ? Source.EU_1169_LABEL : source(row));
+    }
+
+    private static Source source(Knowledge.NamedCaution row) {
+        return row.status().mayClear() ? Source.NOT_FOR_DRINKING : Source.HANDLING_CAUTIONS;
+    }
+}

@@ -1,0 +1,49 @@
+package org.stillroom.core.safety;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
+
+/** Oils that are not for drinking; a row from memory stops on the cautious side and says that it is from memory. */
+final class NotForDrinking {
+    private static final List<String> AS_OIL = List.of(" oil", " crystal", " absolute", " essence");
+
+    private NotForDrinking() {}
+
+    static List<Finding> judge(Drink drink, Serving serving) {
+        List<Finding> findings = new ArrayList<>();
+        for (Portion portion : drink.portions()) {
+            if (isOil(portion) && !Portions.isFreed(portion.name())) {
+                for (Knowledge.Blocked row :
+                        Words.named(portion.name(), drink.knowledge().blocked(), Knowledge.Blocked::names)) {
+                    findings.add(finding(portion, row));
+                }
+            }
+        }
+        return findings;
+    }
+
+    private static boolean isOil(Portion portion) {
+        return portion.kind() == Kind.ESSENTIAL_OIL
+                || portion.form() == Portion.Form.OIL
+                || Words.any(portion.name(), AS_OIL);
+    }
+
+    private static Finding finding(Portion portion, Knowledge.Blocked row) {
+        return new Finding(
+                "not-for-drinking",
+                row.stops() ? Severity.STOP : Severity.CAUTION,
+                portion.where(),
+                "",
+                row.stops() ? "not for drinking" : "check",
+                portion.name() + " (" + row.material() + "): " + row.reason() + ".",
+                row.status().mayClear() ? "" : "general knowledge, from memory; on the cautious side",
+                row.stops()
+                        ? "Leave it out. Use the herb where it is allowed, or another plant."
+                        : "Keep to the limits below, and to a lot whose analysis you have.",
+                null,
+                Sources.blocked(row.status()));
+    }
+}

@@ -1,0 +1,50 @@
+package org.stillroom.core.safety;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.ingredient.Kind;
+
+/**
+ * Something in the recipe that can carry watched substances, with what it is taken for.
+ *
+ * @param where the place, such as "line 3, orange tincture"
+ * @param name as the maker wrote it
+ * @param kind of the ingredient
+ * @param form how it counts
+ * @param grams of oil, of dried plant or of the substance in the whole batch; nothing when the amount is not known
+ * @param plants that its name means; empty when it means none that is known
+ * @param substance that it is itself, or null
+ */
+public record Portion(
+        String where,
+        String name,
+        Kind kind,
+        Form form,
+        Range grams,
+        List<Plant> plants,
+        @Nullable Watched substance) {
+    /** How a portion counts. */
+    public enum Form {
+        /** Essential oil by the gram. */
+        OIL,
+        /** Plant by the gram, dried. */
+        PLANT,
+        /** A substance by itself. */
+        SUBSTANCE,
+        /** Something of a plant, and nobody said how much. */
+        AMOUNT_NOT_KNOWN
+    }
+
+    public Portion {
+        plants = List.copyOf(plants);
+    }
+
+    /** Returns whether nothing at all is known of it. */
+    boolean isNotRecognised() {
+        return plants.isEmpty() && substance == null;
+    }
+
+    boolean is(String plant) {
+        return plants.stream().anyMatch(each -> each.name().equals(plant));
+    }
+}

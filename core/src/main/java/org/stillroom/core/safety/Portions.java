@@ -1,0 +1,139 @@
+package org.stillroom.core.safety;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.ingredient.Resolved;
+import org.stillroom.core.liquid.Substance;
+import org.stillroom.core.plan.Plan;
+import org.stillroom.core.plan.PlannedLine;
+
+/** Takes a plan apart, stages and all, into what can carry watched substances. */
+final class Portions {
+    /** Words by which people say the form of a pure substance. */
+    private static final Pattern FORM = Pattern.compile(" (pure|crystals?|natural|food grade|synthetic|powder)\\b");
+
+    private static final List<String> FREED = List.of(" ffpa", " free from prussic acid");
+
+    private final Knowledge knowledge;
+    private final List<Portion> portions = new ArrayList<>();
+
+    private Portions(Knowledge knowledge) {
+        this.knowledge = knowledge;
+    }
+
+    static List<Portion> of(Plan plan, Knowledge knowledge) {
+        Portions all = new Portions(knowledge);
+        all.add(plan, new Range(1.0, 1.0), "");
+        return List.copyOf(all.portions);
+    }
+
+    /** @param part how much of the plan goes in: least where what is lost takes its share along, most where it takes nothing */
+    private void add(Plan plan, Range part, String from) {
+        for (int i = 0; i < plan.lines().size(); i++) {
+            PlannedLine line = plan.lines().get(i);
+            if (line.grams() > 0.0) {
+                String where = from.isEmpty() ? "line " + (i + 1) + ", " + line.name() : from + ": " + line.name();
+                Plan.@Nullable StagePlan stage = stage(plan, line);
+                if (stage == null) {
+                    portion(line.ingredient(), where, part.times(line.grams()));
+                } else {
+                    add(stage.plan(), part.times(share(stage, line.grams())), where);
+                }
+            }
+        }
+    }
+
+    private static Plan.@Nullable StagePlan stage(Plan plan, PlannedLine line) {
+        if (line.ingredient().ingredient().from() == null) {
+            return null;
+        }
+        return plan.stages().stream()
+                .filter(stage -> stage.ingredient().equals(line.name()))
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static Range share(Plan.StagePlan stage, double grams) {
+        double before = stage.plan().liquid().total();
+        return before > 0.0 && stage.yieldGrams() > 0.0
+                ? new Range(grams / Math.max(before, stage.yieldGrams()), grams / Math.min(before, stage.yieldGrams()))
+                : Range.NOTHING;
+    }
+
+    private void portion(Resolved ingredient, String where, Range grams) {
+        String name = ingredient.name();
+        @Nullable Watched pure = pure(name);
+        double oil = ingredient.perGram().grams(Substance.OIL);
+        if (pure != null && !isPlant(ingredient.kind())) {
+            add(where, ingredient, Portion.Form.SUBSTANCE, oil > 0.0 ? grams.times(oil) : grams, List.of(), pure);
+            return;
+        }
+        List<Plant> plants = plants(name);
+        if (isPlant(ingredient.kind())) {
+            boolean fresh = ingredient.kind() == Kind.FRESH_PLANT;
+            double dry = fresh ? 1.0 - ingredient.perGram().grams(Substance.WATER) : 1.0;
+            add(where, ingredient, Portion.Form.PLANT, grams.times(Math.max(0.0, dry)), plants, null);
+        } else if (oil > 0.0) {
+            add(where, ingredient, Portion.Form.OIL, grams.times(oil), plants, null);
+        } else if (carries(ingredient.kind()) || bringsSome(ingredient.kind(), plants)) {
+            add(where, ingredient, Portion.Form.AMOUNT_NOT_KNOWN, Range.NOTHING, plants, null);
+        }
+    }
+
+    private void add(
+            String where,
+            Resolved ingredient,
+            Portion.Form form,
+            Range grams,
+            List<Plant> plants,
+            @Nullable Watched substance) {
+        portions.add(new Portion(where, ingredient.name(), ingredient.kind(), form, grams, plants, substance));
+    }
+
+    /** An almond oil that was freed from prussic acid brings none, though its name holds that of the almond. */
+    private List<Plant> plants(String name) {
+        List<Plant> named = Words.named(name, knowledge.plants(), Plant::names);
+        return isFreed(name)
+                ? named.stream()
+                        .filter(plant -> !plant.holds().contains("hydrogen cyanide"))
+                        .toList()
+                : named;
+    }
+
+    /** Returns whether a name says that it was freed from prussic acid. */
+    static boolean isFreed(String name) {
+        return Words.any(name, FREED);
+    }
+
+    private @Nullable Watched pure(String name) {
+        String bare = FORM.matcher(Words.plain(name)).replaceAll("");
+        for (Watched watched : knowledge.watched()) {
+            if (watched.names().contains(bare)) {
+                return watched;
+            }
+        }
+        return null;
+    }
+
+    private static boolean isPlant(Kind kind) {
+        return kind == Kind.FRESH_PLANT || kind == Kind.DRIED_PLANT;
+    }
+
+    /** Kinds that are made of plants, so that not knowing of which is worth a word. */
+    private static boolean carries(Kind kind) {
+        return switch (kind) {
+            case ESSENTIAL_OIL, ESSENCE, TINCTURE, MACERATE, DISTILLATE, HYDROSOL, LIQUEUR, OTHER -> true;
+            case FRESH_PLANT, DRIED_PLANT -> true;
+            case SPIRIT, WINE, SUGAR, SYRUP, HONEY, JUICE, ACID, SALT, GLYCEROL, DAIRY, EGG, WATER -> false;
+        };
+    }
+
+    /** A spirit, wine, syrup or cream that is named after a plant with watched substances brings some of them. */
+    private static boolean bringsSome(Kind kind, List<Plant> plants) {
+        boolean flavoured = kind == Kind.SPIRIT || kind == Kind.WINE || kind == Kind.SYRUP || kind == Kind.DAIRY;
+        return flavoured && plants.stream().anyMatch(plant -> !plant.holds().isEmpty());
+    }
+}

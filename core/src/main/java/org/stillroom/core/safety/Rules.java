@@ -1,0 +1,55 @@
+package org.stillroom.core.safety;
+
+import static org.stillroom.core.safety.Rule.Holds.OF_ALL;
+import static org.stillroom.core.safety.Rule.Holds.OF_DRINKS;
+
+import java.util.List;
+
+/** The rules in force, in the order in which they are asked; what passes a limit in law comes before guidance. */
+public final class Rules {
+    /** Every rule. */
+    public static final List<Rule> ALL = List.of(
+            new Rule(
+                    "not-for-drinking",
+                    OF_ALL,
+                    "Oils that are not for drinking stop the recipe.",
+                    NotForDrinking::judge),
+            new Rule("plant", OF_ALL, "Poisonous plants stop the recipe; others ask for care.", PoisonousPlants::judge),
+            new Rule("named", OF_ALL, "Names and steps that call for a caution.", NamedCautions::judge),
+            new Rule("eu-not-as-such", OF_ALL, "EU: fifteen substances must not be added as such.", EuLaw::notAsSuch),
+            new Rule(
+                    "eu-restricted-plant",
+                    OF_ALL,
+                    "EU: plants that are banned or restricted.",
+                    EuLaw::restrictedPlants),
+            new Rule("eu-maximum", OF_DRINKS, "EU: the most of a substance in the drink as consumed.", EuMaxima::judge),
+            new Rule(
+                    "eu-use-limit",
+                    OF_DRINKS,
+                    "EU: the most of quinine, camphor, glycyrrhizic acid.",
+                    EuLaw::useLimits),
+            new Rule("eu-statement", OF_DRINKS, "EU: statements on liquorice, caffeine, quinine.", EuLaw::statements),
+            new Rule("us-prohibited", OF_ALL, "US: calamus, coumarin, tonka, safrole.", UsLaw::prohibited),
+            new Rule("us-limit", OF_DRINKS, "US: thujone free, quinine, glycyrrhizin, prussic acid.", UsLaw::limits),
+            new Rule("us-listed", OF_ALL, "US: whether oils and plants are listed, and how.", UsListing::judge),
+            new Rule(
+                    "intake",
+                    OF_DRINKS,
+                    "What a day's servings come to beside intake guidance.",
+                    IntakeGuidance::judge),
+            new Rule("not-known", OF_ALL, "What is not known is said.", NotKnown::judge),
+            new Rule("concentrate", OF_ALL, "A concentrate is not for drinking as it is.", Handling::concentrate),
+            new Rule("neat-oil", OF_ALL, "Essential oil per serving and per batch.", Handling::neatOil),
+            new Rule("growth", OF_DRINKS, "Whether strength and sugar keep it.", Growth::judge),
+            new Rule("flash-point", OF_ALL, "How easily its liquids catch fire.", Handling::flashPoint),
+            new Rule("alcohol", OF_DRINKS, "The alcohol itself.", AlcoholItself::judge));
+
+    private Rules() {}
+
+    /** Returns whether a finding of this name comes from one of these rules or from the table of cautions. */
+    public static boolean isOne(String name) {
+        return ALL.stream().anyMatch(rule -> rule.name().equals(name))
+                || Knowledge.SHIPPED.cautions().stream()
+                        .anyMatch(caution -> caution.rule().equals(name));
+    }
+}

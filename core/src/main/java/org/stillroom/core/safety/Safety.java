@@ -1,0 +1,64 @@
+package org.stillroom.core.safety;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.stillroom.core.plan.Plan;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
+
+/**
+ * A drink looked at by every rule.
+ *
+ * @param drink what was looked at
+ * @param serving who drinks how much, and where
+ * @param findings what was found, stops first
+ */
+public record Safety(Drink drink, Serving serving, List<Finding> findings) {
+    /** What every answer says once. */
+    public static final String STANDING =
+            "Information, not legal or medical advice; local law and licensed practice decide.";
+
+    public Safety {
+        findings = List.copyOf(findings);
+    }
+
+    /**
+     * Looks at what a plan makes.
+     *
+     * @throws IllegalArgumentException when it makes nothing
+     */
+    public static Safety of(Plan plan, Serving serving, Knowledge knowledge) {
+        Drink drink = Drink.of(plan, knowledge);
+        List<Finding> findings = new ArrayList<>();
+        for (Rule rule : Rules.ALL) {
+            if (rule.holds() == Rule.Holds.OF_ALL || !drink.isConcentrate()) {
+                findings.addAll(rule.check().of(drink, serving));
+            }
+        }
+        List<Finding> each = new ArrayList<>(findings.stream().distinct().toList());
+        each.sort(Comparator.comparing(Finding::severity).reversed());
+        return new Safety(drink, serving, each);
+    }
+
+    /** Returns whether a rule forbids it. */
+    public boolean isStopped() {
+        return findings.stream().anyMatch(finding -> finding.severity() == Severity.STOP);
+    }
+
+    /**
+     * Returns what a plan tells: stops, cautions and what is not known; nothing where all is known and below the limits.
+     *
+     * <p>How many a day somebody drinks is not the plan's to say, so that alcohol itself is left to the question that names it.
+     */
+    public static List<Finding> ofPlan(Plan plan) {
+        if (plan.liquid().total() == 0.0) {
+            return List.of();
+        }
+        return of(plan, Serving.USUAL, Knowledge.SHIPPED).findings().stream()
+                .filter(finding ->
+                        finding.severity() != Severity.NOTE || finding.rule().equals(NotKnown.NAME))
+                .filter(finding -> !finding.rule().equals(AlcoholItself.NAME))
+                .toList();
+    }
+}

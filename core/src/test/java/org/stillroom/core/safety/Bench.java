@@ -1,0 +1,123 @@
+package org.stillroom.core.safety;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.stillroom.core.ingredient.Ingredient;
+import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.liquid.Substance;
+import org.stillroom.core.plan.Plan;
+import org.stillroom.core.plan.Planner;
+import org.stillroom.core.plan.Planning;
+import org.stillroom.core.quantity.AlcoholByVolume;
+import org.stillroom.core.quantity.Mass;
+import org.stillroom.core.quantity.MassFraction;
+import org.stillroom.core.quantity.Share;
+import org.stillroom.core.quantity.Strength;
+import org.stillroom.core.quantity.Typed;
+import org.stillroom.core.recipe.Line;
+import org.stillroom.core.recipe.LineAmount;
+import org.stillroom.core.recipe.Making;
+import org.stillroom.core.recipe.Recipe;
+import org.stillroom.core.recipe.Target;
+import org.stillroom.core.reference.Finding;
+
+/** Drinks for tests: everything by the gram, so that what is in them follows by hand. */
+final class Bench {
+    private final List<Ingredient> ingredients = new ArrayList<>();
+    private final List<Line> lines = new ArrayList<>();
+    private final List<String> steps = new ArrayList<>();
+    private Knowledge knowledge = Knowledge.SHIPPED;
+
+    /** Adds grams of something that needs no more than its name and kind. */
+    Bench grams(String name, Kind kind, double grams) {
+        return grams(Ingredient.named(name, kind), grams);
+    }
+
+    /** Adds a fresh plant with so much water. */
+    Bench fresh(String name, double waterPercent, double grams) {
+        Typed<Share> water = new Typed<>(waterPercent + " %", new MassFraction(waterPercent / 100.0));
+        return grams(
+                new Ingredient(
+                        name,
+                        Kind.FRESH_PLANT,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        Map.of(Substance.WATER, water),
+                        null,
+                        null),
+                grams);
+    }
+
+    /** Adds grams of something with alcohol. */
+    Bench strong(String name, Kind kind, double percent, double grams) {
+        Typed<Strength> strength = new Typed<>(percent + " %", AlcoholByVolume.at20(percent));
+        return grams(
+                new Ingredient(
+                        name, kind, strength, null, null, null, null, null, null, null, null, Map.of(), null, null),
+                grams);
+    }
+
+    private Bench grams(Ingredient ingredient, double grams) {
+        if (ingredients.stream().noneMatch(other -> other.name().equals(ingredient.name()))) {
+            ingredients.add(ingredient);
+        }
+        Typed<org.stillroom.core.quantity.Amount> amount = new Typed<>(grams + " g", new Mass(grams));
+        lines.add(new Line(ingredient.name(), new LineAmount.Fixed(amount), null, null));
+        return this;
+    }
+
+    Bench step(String text) {
+        steps.add(text);
+        return this;
+    }
+
+    /** Lets the rules know no more than this. */
+    Bench knowing(Knowledge less) {
+        knowledge = less;
+        return this;
+    }
+
+    Plan plan() {
+        Recipe recipe = new Recipe(
+                "test", Target.OPEN, ingredients, lines, List.of(), null, null, null, null, null, null, steps, null);
+        Planning planning = Planner.plan(Making.alone(recipe));
+        if (planning instanceof Planning.Planned planned) {
+            return planned.plan();
+        }
+        throw new AssertionError(planning.toString());
+    }
+
+    Safety safety() {
+        return Safety.of(plan(), Serving.USUAL, knowledge);
+    }
+
+    Amount amount(String watched) {
+        Amount amount = safety().drink().amount(watched);
+        if (amount == null) {
+            throw new AssertionError("no " + watched);
+        }
+        return amount;
+    }
+
+    List<Finding> findings(String rule) {
+        return safety().findings().stream()
+                .filter(finding -> finding.rule().equals(rule))
+                .toList();
+    }
+
+    /** Returns "STOP eu-maximum: not known" and its like, of what one rule finds. */
+    List<String> verdicts(String rule) {
+        return findings(rule).stream()
+                .map(finding -> finding.severity() + " " + finding.jurisdiction() + " " + finding.verdict())
+                .map(text -> text.replace("  ", " "))
+                .toList();
+    }
+}

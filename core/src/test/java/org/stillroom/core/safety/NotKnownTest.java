@@ -1,0 +1,187 @@
+package org.stillroom.core.safety;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.reference.Finding;
+
+/** No rule passes by absence: what is taken from the tables comes back as not known, never as fine. */
+class NotKnownTest {
+    private static final long SEED = 20260;
+    private static final int DRAWS = 300;
+
+    private static final List<String> OILS = List.of(
+            "sage oil",
+            "peppermint oil",
+            "anise oil",
+            "lemon oil",
+            "cassia oil",
+            "nutmeg oil",
+            "wormwood oil",
+            "clove oil",
+            "rosemary oil",
+            "fennel oil",
+            "bergamot oil",
+            "tarragon oil");
+
+    private static Bench drink(String oil) {
+        return new Bench().grams(oil, Kind.ESSENTIAL_OIL, 0.01).strong("neutral spirit", Kind.SPIRIT, 40.0, 1000.0);
+    }
+
+    private static <T> List<T> fewer(List<T> all, Random random, double keep) {
+        List<T> some = new ArrayList<>();
+        all.forEach(each -> {
+            if (random.nextDouble() < keep) {
+                some.add(each);
+            }
+        });
+        return some;
+    }
+
+    private static Knowledge fewer(Random random) {
+        Knowledge all = Knowledge.SHIPPED;
+        return new Knowledge(
+                all.watched(),
+                fewer(all.plants(), random, 0.8),
+                fewer(all.compositions(), random, 0.6),
+                fewer(all.maxima(), random, 0.7),
+                fewer(all.restricted(), random, 0.7),
+                fewer(all.usLists(), random, 0.7),
+                fewer(all.guidance(), random, 0.7),
+                fewer(all.blocked(), random, 0.7),
+                fewer(all.poisons(), random, 0.7),
+                fewer(all.cautions(), random, 0.7),
+                fewer(all.flashPoints(), random, 0.7),
+                fewer(all.standardDrinks(), random, 0.7));
+    }
+
+    /** Every substance that is known to be in a drink is, with less data, still told with its amount, or as not known. */
+    @Test
+    @Tag("property")
+    void whatWasKnownIsNotKnownAndNeverFine() {
+        Random random = new Random(SEED);
+        for (int i = 0; i < DRAWS; i++) {
+            String oil = OILS.get(random.nextInt(OILS.size()));
+            Knowledge less = fewer(random);
+            Safety whole = drink(oil).safety();
+            Safety thin = drink(oil).knowing(less).safety();
+            String what = "draw " + i + " of seed " + SEED + ", " + oil;
+            boolean recognised = less.plants().stream()
+                    .anyMatch(plant -> thin.drink().portions().get(0).plants().contains(plant));
+            if (!recognised) {
+                assertThat(thin.findings())
+                        .as(what)
+                        .anyMatch(finding -> finding.rule().equals("not-known"));
+                assertThat(verdicts(thin)).as(what).doesNotContain("within the limit");
+            } else if (samePlants(whole, thin)) {
+                for (Amount before : whole.drink().amounts()) {
+                    assertStillTold(before, thin, what);
+                }
+            }
+        }
+    }
+
+    private static boolean samePlants(Safety whole, Safety thin) {
+        return whole.drink()
+                .portions()
+                .get(0)
+                .plants()
+                .equals(thin.drink().portions().get(0).plants());
+    }
+
+    private static void assertStillTold(Amount before, Safety thin, String what) {
+        Amount after = thin.drink().amount(before.watched().name());
+        if (after == null) {
+            throw new AssertionError(what + ": no word of " + before.watched().name());
+        }
+        if (after.perKilogram().most() < before.perKilogram().most() * (1 - 1e-12)) {
+            // Another source group can be left; where none is, it has to be not known.
+            boolean anotherGroup = !after.basis().isEmpty();
+            assertThat(anotherGroup || !after.isKnown())
+                    .as(what + ", " + before.watched().name())
+                    .isTrue();
+        }
+        if (!after.isKnown()) {
+            assertThat(thin.findings())
+                    .as(what + ", " + before.watched().name())
+                    .anyMatch(finding -> finding.rule().startsWith("not-known")
+                            && finding.where().contains(before.watched().name()));
+            assertThat(within(thin, before)).as(what).isEmpty();
+        }
+    }
+
+    private static List<Finding> within(Safety safety, Amount amount) {
+        return safety.findings().stream()
+                .filter(finding -> finding.verdict().equals("within the limit")
+                        && String.valueOf(finding.limit())
+                                .contains(" of " + amount.watched().name() + ","))
+                .toList();
+    }
+
+    private static List<String> verdicts(Safety safety) {
+        return safety.findings().stream().map(Finding::verdict).toList();
+    }
+
+    @Test
+    void withoutAnyRowOfAnnexThreeNoLimitIsKnown() {
+        Knowledge all = Knowledge.SHIPPED;
+        Knowledge none = new Knowledge(
+                all.watched(),
+                all.plants(),
+                all.compositions(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of());
+        Safety safety = drink("sage oil").knowing(none).safety();
+        assertThat(safety.findings()).anyMatch(finding -> finding.verdict().equals("no limit known"));
+        assertThat(safety.findings()).anyMatch(finding -> finding.verdict().equals("not listed"));
+        assertThat(safety.findings())
+                .filteredOn(finding -> finding.jurisdiction().equals("EU"))
+                .noneMatch(finding -> finding.verdict().equals("within the limit"));
+    }
+
+    @Test
+    void nothingIsEverCalledSafe() {
+        for (String oil : OILS) {
+            for (Finding finding : drink(oil).safety().findings()) {
+                String said = (finding.verdict() + " " + finding.message() + " " + finding.remedy())
+                        .toLowerCase(java.util.Locale.ROOT);
+                assertThat(said).doesNotContainPattern("\\bsafe(ly)?\\b");
+            }
+        }
+    }
+
+    @Test
+    void anOilThatNobodyKnowsIsACaution() {
+        assertThat(drink("moon dust oil").verdicts("not-known")).containsExactly("CAUTION not known");
+        assertThat(drink("moon dust oil").verdicts("us-listed")).containsExactly("NOTE US not listed");
+    }
+
+    @Test
+    void aBoughtTinctureOfSageBringsThujoneOfUnknownAmount() {
+        Bench bought = new Bench()
+                .strong("sage tincture", Kind.TINCTURE, 60.0, 20.0)
+                .strong("neutral spirit", Kind.SPIRIT, 40.0, 1000.0);
+        assertThat(bought.amount("thujone").isKnown()).isFalse();
+        assertThat(bought.verdicts("eu-maximum")).contains("CAUTION EU not known");
+        assertThat(bought.verdicts("us-limit")).contains("CAUTION US not known");
+    }
+
+    @Test
+    void plainSpiritAndSugarAreQuietInAPlan() {
+        Bench plain =
+                new Bench().grams("white sugar", Kind.SUGAR, 200.0).strong("neutral spirit", Kind.SPIRIT, 40.0, 800.0);
+        assertThat(Safety.ofPlan(plain.plan())).isEmpty();
+    }
+}

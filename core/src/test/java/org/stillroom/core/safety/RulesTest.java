@@ -1,0 +1,209 @@
+package org.stillroom.core.safety;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.reference.Source;
+
+/** Each rule on a drink that it is made for. */
+class RulesTest {
+    private static Bench with(String name, Kind kind, double grams) {
+        return new Bench().grams(name, kind, grams).strong("neutral spirit", Kind.SPIRIT, 40.0, 1000.0);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "wintergreen oil", "pennyroyal oil", "rue oil", "camphor oil", "sassafras oil", "tansy oil",
+                        "thuja oil",
+                "mugwort oil", "hyssop oil", "calamus oil", "bitter almond oil", "mustard oil", "boldo oil", "savin oil"
+            })
+    void blockedOilsStopTheRecipe(String oil) {
+        assertThat(with(oil, Kind.ESSENTIAL_OIL, 0.01).verdicts("not-for-drinking"))
+                .contains("STOP not for drinking");
+    }
+
+    @Test
+    void aStopFromMemorySaysThatItIsFromMemory() {
+        assertThat(with("wintergreen oil", Kind.ESSENTIAL_OIL, 0.01).findings("not-for-drinking"))
+                .allSatisfy(finding -> {
+                    assertThat(finding.status()).isEqualTo("from memory");
+                    assertThat(finding.jurisdiction()).isEmpty();
+                });
+    }
+
+    @Test
+    void bitterAlmondFreeFromPrussicAcidIsNotStopped() {
+        Bench freed = with("bitter almond oil FFPA", Kind.ESSENTIAL_OIL, 0.01);
+        assertThat(freed.verdicts("not-for-drinking")).isEmpty();
+        assertThat(freed.safety().drink().amount("hydrogen cyanide")).isNull();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"foxglove leaf", "yew tips", "white hellebore root", "Japanese star anise", "tobacco", "datura"})
+    void poisonousPlantsStopTheRecipe(String plant) {
+        assertThat(with(plant, Kind.DRIED_PLANT, 1.0).verdicts("plant")).contains("STOP poisonous");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"denatured alcohol", "isopropyl alcohol 70", "hand sanitiser", "methylated spirit"})
+    void alcoholThatIsNoneForDrinkingStopsTheRecipe(String name) {
+        Bench wrong = new Bench().strong(name, Kind.SPIRIT, 70.0, 500.0);
+        assertThat(wrong.verdicts("wrong-alcohol")).containsExactly("STOP not for drinking");
+    }
+
+    /** Regulation (EC) 1334/2008, Annex III part A. */
+    @ParameterizedTest
+    @Tag("published")
+    @ValueSource(strings = {"coumarin", "safrole", "thujone", "estragole", "pulegone", "methyl eugenol", "capsaicin"})
+    void substancesMustNotBeAddedAsSuchInTheEu(String name) {
+        assertThat(with(name, Kind.ESSENTIAL_OIL, 0.001).verdicts("eu-not-as-such"))
+                .containsExactly("STOP EU must not be added");
+    }
+
+    /** 21 CFR 189.110, 189.130, 189.180. */
+    @ParameterizedTest
+    @Tag("published")
+    @ValueSource(strings = {"calamus root", "tonka bean", "sassafras root bark"})
+    void prohibitedInTheUsa(String name) {
+        assertThat(with(name, Kind.DRIED_PLANT, 1.0).verdicts("us-prohibited")).containsExactly("STOP US prohibited");
+    }
+
+    @Test
+    void safroleIsProhibitedFromMemoryAndSaysSo() {
+        assertThat(with("safrole", Kind.ESSENTIAL_OIL, 0.001).findings("us-prohibited"))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.source()).isEqualTo(Source.CFR_21_189_180));
+    }
+
+    /** Annex IV: calamus of unknown form; quassia and St John's wort in alcoholic drinks alone. */
+    @Test
+    @Tag("published")
+    void restrictedPlantsOfTheEu() {
+        assertThat(with("calamus root", Kind.DRIED_PLANT, 1.0).verdicts("eu-restricted-plant"))
+                .containsExactly("STOP EU kind not known");
+        assertThat(with("St John's wort", Kind.DRIED_PLANT, 1.0).verdicts("eu-restricted-plant"))
+                .containsExactly("NOTE EU restricted");
+        Bench tea = new Bench().grams("St John's wort", Kind.DRIED_PLANT, 1.0).grams("water", Kind.WATER, 1000.0);
+        assertThat(tea.verdicts("eu-restricted-plant")).containsExactly("STOP EU not in this drink");
+    }
+
+    @Test
+    void listedFromMemoryIsToldAsSuch() {
+        assertThat(with("angelica root", Kind.DRIED_PLANT, 1.0).findings("us-listed"))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.verdict()).isEqualTo("listed");
+                    assertThat(finding.message()).contains("Angelica root", "182.20");
+                });
+        assertThat(with("rosemary oil", Kind.ESSENTIAL_OIL, 0.1).verdicts("us-listed"))
+                .containsExactly("NOTE US listed, from memory");
+    }
+
+    @Test
+    void lookAlikesStandAtThePlantsLine() {
+        Bench elder = new Bench().fresh("elderflowers", 80.0, 50.0).strong("neutral spirit", Kind.SPIRIT, 40.0, 1000.0);
+        assertThat(elder.findings("look-alike")).singleElement().satisfies(finding -> {
+            assertThat(finding.where()).isEqualTo("elderflowers");
+            assertThat(finding.message()).contains("hemlock");
+        });
+        assertThat(with("star anise", Kind.DRIED_PLANT, 1.0).verdicts("look-alike"))
+                .containsExactly("CAUTION look-alikes");
+    }
+
+    /** Apricot kernels, 0.4 % hydrogen cyanide at worst: 10 g in a kilogram are 40 mg/kg, above 35. */
+    @Test
+    void kernelsCountByWeight() {
+        Bench kernels = new Bench()
+                .grams("apricot kernels", Kind.DRIED_PLANT, 10.0)
+                .strong("neutral spirit", Kind.SPIRIT, 40.0, 999.0);
+        assertThat(kernels.verdicts("eu-maximum")).containsExactly("STOP EU above the limit at worst");
+        assertThat(kernels.verdicts("stones-and-kernels")).containsExactly("CAUTION counts");
+    }
+
+    @Test
+    void allergensAreNamed() {
+        Bench cream = new Bench()
+                .grams("cream", Kind.DAIRY, 300.0)
+                .grams("egg yolk", Kind.EGG, 100.0)
+                .strong("walnut macerate", Kind.MACERATE, 50.0, 500.0);
+        assertThat(cream.verdicts("allergen-milk")).containsExactly("NOTE contains milk");
+        assertThat(cream.verdicts("allergen-egg")).containsExactly("NOTE contains eggs");
+        assertThat(cream.verdicts("allergen-nuts")).containsExactly("NOTE contains nuts");
+        assertThat(cream.verdicts("growth")).isNotEmpty();
+    }
+
+    @Test
+    void aWineBringsSulphitesWhateverItsName() {
+        Bench wine = new Bench()
+                .strong("Riesling", Kind.WINE, 12.0, 300.0)
+                .strong("neutral spirit", Kind.SPIRIT, 96.0, 100.0);
+        assertThat(wine.verdicts("sulphites")).containsExactly("NOTE sulphites not known");
+    }
+
+    @Test
+    void bitterOrangeOilIsStillBitterOrange() {
+        Bench drink = with("bitter orange oil", Kind.ESSENTIAL_OIL, 0.1);
+        assertThat(drink.verdicts("medicines")).containsExactly("NOTE medicines");
+        assertThat(drink.verdicts("light-on-skin")).containsExactly("NOTE light");
+    }
+
+    @Test
+    void stepsAreReadForWhatBurnsOrBursts() {
+        Bench made = with("lemon balm", Kind.DRIED_PLANT, 5.0)
+                .step("Whizz it in a blender for a minute.")
+                .step("Keep it in a lead crystal decanter.");
+        assertThat(made.verdicts("methods")).containsExactlyInAnyOrder("CAUTION flame", "CAUTION lead");
+    }
+
+    @Test
+    void fruitBelowEighteenPercentCanFermentAgain() {
+        Bench weak = new Bench()
+                .grams("raspberry juice", Kind.JUICE, 500.0)
+                .grams("white sugar", Kind.SUGAR, 100.0)
+                .strong("neutral spirit", Kind.SPIRIT, 40.0, 300.0);
+        assertThat(weak.verdicts("growth")).contains("CAUTION can ferment again");
+    }
+
+    /** The row of 40 % vol is 26 °C; 38 % vol takes it, not the milder 29 °C of 30 % vol. */
+    @Test
+    void theFlashPointIsThatOfTheNextStrongerRow() {
+        Bench spirit = new Bench().strong("neutral spirit", Kind.SPIRIT, 38.0, 100.0);
+        assertThat(spirit.findings("flash-point"))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.message()).contains("about 26 °C"));
+    }
+
+    @Test
+    void anEssenceIsNotJudgedAsADrink() {
+        Bench essence = new Bench()
+                .grams("peppermint oil", Kind.ESSENTIAL_OIL, 30.0)
+                .strong("neutral spirit", Kind.SPIRIT, 96.0, 800.0);
+        assertThat(essence.verdicts("concentrate")).containsExactly("CAUTION not for drinking as it is");
+        assertThat(essence.verdicts("eu-maximum")).isEmpty();
+    }
+
+    /** 21 CFR 172.575 and Regulation (EU) 872/2012: 83 and 250 mg/kg; bark holds up to 6 % quinine, so 1.4 g/kg are 84. */
+    @Test
+    @Tag("published")
+    void quinineHasItsLimits() {
+        Bench bark = new Bench()
+                .grams("cinchona bark", Kind.DRIED_PLANT, 1.4)
+                .strong("neutral spirit", Kind.SPIRIT, 40.0, 999.86);
+        assertThat(bark.verdicts("us-limit")).containsExactly("STOP US above the limit at worst");
+        assertThat(bark.verdicts("eu-use-limit")).containsExactly("NOTE EU not shown to be within");
+    }
+
+    @Test
+    void everyRuleHasAName() {
+        assertThat(Rules.ALL).extracting(Rule::name).doesNotHaveDuplicates();
+        assertThat(Rules.ALL).extracting(Rule::says).allMatch(says -> says.endsWith("."));
+        assertThat(List.of(Place.values())).hasSize(2);
+    }
+}

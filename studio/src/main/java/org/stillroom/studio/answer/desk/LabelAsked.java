@@ -1,0 +1,67 @@
+package org.stillroom.studio.answer.desk;
+
+import static org.stillroom.studio.answer.desk.AskedTexts.TEXT;
+
+import java.util.List;
+import java.util.Map;
+import org.stillroom.core.label.StatedStrength;
+import org.stillroom.core.quantity.Volume;
+import org.stillroom.studio.usecase.Impossible;
+import org.stillroom.studio.usecase.TellLabel;
+import org.stillroom.studio.usecase.WorkedPlan;
+
+/** Which bottle is labelled, and what a serving of it is. */
+public final class LabelAsked {
+    /** What it takes. */
+    public static final List<Part> PARTS = List.of(
+            SafetyAsked.SERVING,
+            Part.usual("bottle", "700ml", "one bottle"),
+            new Part(
+                    "fruit-left-in", "fruit, herbs or other parts of plants stay in the bottle", null, Part.Form.FLAG));
+
+    private final AskedTexts asked;
+    private final double serving;
+    private final double bottle;
+
+    private LabelAsked(AskedTexts asked) {
+        this.asked = asked;
+        this.serving = volume("serving", "30ml");
+        this.bottle = volume("bottle", "500ml");
+        asked.refuseIfAnyWrong();
+    }
+
+    /**
+     * Returns what was typed.
+     *
+     * @param typed texts by the names of {@link #PARTS}
+     * @throws WrongInput when something is not understood
+     */
+    public static LabelAsked of(Map<String, List<String>> typed, Manner manner, Objections objections) {
+        return new LabelAsked(new AskedTexts(PARTS, typed, manner, objections));
+    }
+
+    private double volume(String part, String example) {
+        return SafetyAsked.above(
+                asked,
+                part,
+                asked.read(part, TEXT::volume).map(Volume::millilitres).orElse(1.0),
+                "Write a volume above 0, such as " + example + ".");
+    }
+
+    /**
+     * Returns the label of what a recipe makes.
+     *
+     * @throws WrongInput when it makes nothing
+     */
+    public TellLabel.Found answer(WorkedPlan worked) {
+        StatedStrength.LeftIn leftIn =
+                asked.has("fruit-left-in") ? StatedStrength.LeftIn.FRUIT_OR_PLANTS : StatedStrength.LeftIn.NOTHING;
+        try {
+            return TellLabel.answer(worked, leftIn, serving, bottle);
+        } catch (Impossible impossible) {
+            asked.object(impossible.part(), impossible.reason(), impossible.remedy());
+            asked.refuseIfAnyWrong();
+            throw impossible;
+        }
+    }
+}

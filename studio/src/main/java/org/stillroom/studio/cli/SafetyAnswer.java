@@ -1,0 +1,95 @@
+package org.stillroom.studio.cli;
+
+import java.util.List;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
+import org.stillroom.core.safety.Amount;
+import org.stillroom.core.safety.Range;
+import org.stillroom.core.safety.Safety;
+import org.stillroom.studio.answer.Fields;
+import org.stillroom.studio.answer.SafetyFields;
+
+/** What is in a drink and what rules say of it, the same for a person and for a script. */
+record SafetyAnswer(Safety safety) implements Answer {
+    @Override
+    public Exit exit() {
+        return safety.isStopped() ? Exit.OUT_OF_REACH : Exit.DONE;
+    }
+
+    @Override
+    public Fields fields() {
+        return SafetyFields.of(safety);
+    }
+
+    @Override
+    public void print(Page page) {
+        List<Amount> amounts = safety.drink().amounts();
+        page.heading(amounts.isEmpty() ? "None of the watched substances is known or expected in it" : "What is in it");
+        if (!amounts.isEmpty()) {
+            page.table(substances(amounts));
+            page.paragraph(
+                    "The most is that of the most adverse source group; of plants anything from nothing to all comes"
+                            + " over. What no table holds is not known.");
+        }
+        told(page, "Stops", Severity.STOP);
+        told(page, "Cautions", Severity.CAUTION);
+        notes(page);
+        page.blank();
+        page.paragraph(Safety.STANDING);
+    }
+
+    private Table substances(List<Amount> amounts) {
+        Table table = new Table()
+                .text("")
+                .figure("least")
+                .figure("most")
+                .text("")
+                .figure("most a day")
+                .text("");
+        for (Amount amount : amounts) {
+            Range day = amount.perLitre()
+                    .times(safety.serving().millilitres() * safety.serving().perDay() / 1000.0);
+            table.row(
+                    amount.watched().name(),
+                    Range.figures(amount.perKilogram().least()),
+                    amount.isKnown() ? Range.figures(amount.perKilogram().most()) : "not known",
+                    "mg/kg",
+                    amount.isKnown() ? Range.figures(day.most()) : "not known",
+                    "mg");
+        }
+        return table;
+    }
+
+    private void told(Page page, String heading, Severity severity) {
+        List<Finding> findings = of(severity);
+        if (!findings.isEmpty()) {
+            page.blank();
+            page.heading(heading);
+            findings.forEach(page::finding);
+        }
+    }
+
+    /** Notes take one line each, so that they do not drown what matters. */
+    private void notes(Page page) {
+        List<Finding> notes = of(Severity.NOTE);
+        if (!notes.isEmpty()) {
+            page.blank();
+            page.heading("To know");
+            notes.forEach(note -> page.paragraph("- " + note.verdict() + ": " + place(note) + note.message()));
+        }
+    }
+
+    /** Returns the place where the message does not name what it speaks of. */
+    private static String place(Finding note) {
+        boolean named = !note.jurisdiction().isEmpty()
+                || note.rule().equals("intake")
+                || note.where().isEmpty();
+        return named ? "" : note.where() + ": ";
+    }
+
+    private List<Finding> of(Severity severity) {
+        return safety.findings().stream()
+                .filter(finding -> finding.severity() == severity)
+                .toList();
+    }
+}

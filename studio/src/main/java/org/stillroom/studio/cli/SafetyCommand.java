@@ -1,0 +1,30 @@
+package org.stillroom.studio.cli;
+
+import java.nio.file.Path;
+import org.stillroom.core.reference.Workings;
+import org.stillroom.core.safety.Knowledge;
+import org.stillroom.core.safety.Safety;
+import org.stillroom.core.safety.Serving;
+import org.stillroom.studio.answer.desk.Objections;
+import org.stillroom.studio.answer.desk.SafetyAsked;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+
+/** Tells what of watched substances a recipe's drink holds, and which rules that touches. */
+final class SafetyCommand extends Subcommand {
+    @Parameters(index = "0", paramLabel = "FILE", description = "the recipe file")
+    private Path file = Path.of("");
+
+    private final PartOptions options = new PartOptions(SafetyAsked.PARTS);
+
+    @Override
+    protected void declare(CommandSpec command) {
+        options.declare(command);
+    }
+
+    @Override
+    protected Answer answer(Workings workings) {
+        Serving serving = SafetyAsked.of(options.typed(), Dashes.TWO, new Objections());
+        return new SafetyAnswer(Safety.of(RecipeArgument.worked(file, workings).plan(), serving, Knowledge.SHIPPED));
+    }
+}

@@ -1,0 +1,238 @@
+package org.stillroom.studio.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.stillroom.core.label.LegalClass;
+import org.stillroom.core.liquid.Figure;
+import org.stillroom.core.quantity.QuantityWords;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.studio.usecase.Impossible;
+import org.stillroom.studio.usecase.TellLabel;
+
+/**
+ * A plain label for bottles of one's own: one as SVG, or a sheet of A4 full of them as PDF.
+ *
+ * <p>Name, lawful name by the figures, strength, volume, allergens and statements, energy, batch and date, "not for sale".
+ */
+public final class LabelSheet {
+    private static final double A4_WIDTH = 210.0;
+    private static final double A4_HEIGHT = 297.0;
+    private static final double MARGIN = 10.0;
+    private static final double INSET = 3.0;
+    /** Width of a letter of the typeface by its height, on the wide side. */
+    private static final double LETTER = 0.62;
+
+    /** Height of the small print, mm; its small letters are 1.3 high, the law wants 1.2 (from memory: 1169/2011, article 13). */
+    private static final double SMALL = 2.4;
+
+    /** From line to line, by the height of the print. */
+    private static final double LINE = 1.35;
+
+    private LabelSheet() {}
+
+    /**
+     * How large a label is.
+     *
+     * @param width mm, 40 to 190
+     * @param height mm, 30 to 277
+     */
+    public record Size(double width, double height) {
+        public Size {
+            if (!(width >= 40.0
+                    && width <= A4_WIDTH - 2 * MARGIN
+                    && height >= 30.0
+                    && height <= A4_HEIGHT - 2 * MARGIN)) {
+                throw new IllegalArgumentException("a label is 40 to 190 mm wide and 30 to 277 mm high");
+            }
+        }
+
+        int across() {
+            return (int) Math.floor((A4_WIDTH - 2 * MARGIN) / width);
+        }
+
+        int down() {
+            return (int) Math.floor((A4_HEIGHT - 2 * MARGIN) / height);
+        }
+    }
+
+    /**
+     * Returns one label.
+     *
+     * @throws Impossible when what has to stand on it does not fit
+     */
+    public static String svg(TellLabel.Found found, Size size) {
+        Markup page = new Markup();
+        write(page, found, size);
+        return page + "\n";
+    }
+
+    /**
+     * Returns a sheet of A4 full of the same label.
+     *
+     * @throws Impossible when what has to stand on it does not fit
+     */
+    public static byte[] pdf(TellLabel.Found found, Size size) {
+        Markup page = new Markup();
+        page.open("html", "lang", "en").open("head").element("title", found.title() + ", labels");
+        page.style("@page { size: 210mm 297mm; margin: 10mm } body { margin: 0; font-family: 'DejaVu Sans' }"
+                + " table { border-collapse: collapse } td { padding: 0 }");
+        page.close().open("body").open("table", "role", "presentation").open("tbody");
+        for (int row = 0; row < size.down(); row++) {
+            page.open("tr");
+            for (int column = 0; column < size.across(); column++) {
+                page.open("td");
+                write(page, found, size);
+                page.close();
+            }
+            page.close();
+        }
+        page.close().close().close().close();
+        return Printing.pdf("<!DOCTYPE html>\n" + page + "\n");
+    }
+
+    private static void write(Markup page, TellLabel.Found found, Size size) {
+        String width = number(size.width());
+        String height = number(size.height());
+        page.open(
+                "svg",
+                "xmlns",
+                "http://www.w3.org/2000/svg",
+                "width",
+                width + "mm",
+                "height",
+                height + "mm",
+                "viewBox",
+                "0 0 " + width + " " + height,
+                "font-family",
+                "DejaVu Sans, sans-serif");
+        page.element("title", found.title() + ", label");
+        page.empty(
+                "rect",
+                "x",
+                "0.5",
+                "y",
+                "0.5",
+                "width",
+                number(size.width() - 1.0),
+                "height",
+                number(size.height() - 1.0),
+                "fill",
+                "#fff",
+                "stroke",
+                "#222",
+                "stroke-width",
+                "0.3");
+        double top = head(page, found, size.width() - 2 * INSET);
+        foot(page, small(found, size.width() - 2 * INSET), top, size);
+        page.close();
+    }
+
+    /** Writes name, lawful name and strength, and returns how far down they come. */
+    private static double head(Markup page, TellLabel.Found found, double room) {
+        double large = Math.min(7.0, room / (LETTER * Math.max(1, found.title().length())));
+        double y = INSET + large + 1.0;
+        line(page, found.title(), y, large, "700");
+        y += 5.0;
+        line(page, lawfulName(found), y, 3.2, "400");
+        y += 5.6;
+        line(page, strength(found), y, 4.0, "700");
+        return y;
+    }
+
+    /** Writes the rest from the bottom up, so that what is empty stays for a drawing or a word by hand. */
+    private static void foot(Markup page, List<String> lines, double top, Size size) {
+        double first = size.height() - INSET - (lines.size() - 1) * SMALL * LINE;
+        if (first - SMALL < top) {
+            throw new Impossible(
+                    "size",
+                    "what has to stand on it takes " + number(Math.ceil(size.height() + top - first + SMALL))
+                            + " mm of height.",
+                    "Take a larger label.");
+        }
+        for (int i = 0; i < lines.size(); i++) {
+            line(page, lines.get(i), first + i * SMALL * LINE, SMALL, "400");
+        }
+    }
+
+    private static void line(Markup page, String text, double y, double height, String weight) {
+        page.element(
+                "text",
+                text,
+                "x",
+                number(INSET),
+                "y",
+                number(y),
+                "font-size",
+                number(height),
+                "font-weight",
+                weight,
+                "fill",
+                "#111");
+    }
+
+    private static String lawfulName(TellLabel.Found found) {
+        if (isMet(found, "liqueur (general)")) {
+            return "Liqueur";
+        }
+        return isMet(found, "spirit drink (general)") ? "Spirit drink" : "Drink with alcohol";
+    }
+
+    private static boolean isMet(TellLabel.Found found, String name) {
+        return found.classes().stream()
+                .filter(LegalClass::isMet)
+                .anyMatch(each -> each.name().equals(name));
+    }
+
+    private static String strength(TellLabel.Found found) {
+        return QuantityWords.fixed(found.strength().percent(), 1) + " % vol · "
+                + QuantityWords.plain(found.bottleMillilitres()) + " mL";
+    }
+
+    private static List<String> small(TellLabel.Found found, double room) {
+        return said(found).stream()
+                .flatMap(text -> wrapped(text, (int) (room / (LETTER * SMALL))).stream())
+                .toList();
+    }
+
+    private static List<String> said(TellLabel.Found found) {
+        List<String> small = new ArrayList<>();
+        String allergens = String.join(
+                ", ",
+                found.findings().stream()
+                        .map(Finding::verdict)
+                        .filter(verdict -> verdict.startsWith("contains "))
+                        .map(verdict -> verdict.substring("contains ".length()))
+                        .distinct()
+                        .toList());
+        if (!allergens.isEmpty()) {
+            small.add("Contains " + allergens + ".");
+        }
+        String written = "Write on the label: ";
+        found.findings().stream()
+                .map(Finding::remedy)
+                .filter(remedy -> remedy.startsWith(written))
+                .forEach(remedy -> small.add(remedy.substring(written.length())));
+        small.add("Energy " + QuantityWords.fixed(found.figures().value(Figure.ENERGY_KJ), 0) + " kJ, "
+                + QuantityWords.fixed(found.figures().value(Figure.ENERGY_KCAL), 0) + " kcal per 100 mL");
+        small.add("Batch ________ Filled ________");
+        small.add(TellLabel.NOT_FOR_SALE);
+        return small;
+    }
+
+    private static List<String> wrapped(String text, int letters) {
+        List<String> lines = new ArrayList<>();
+        String rest = text;
+        while (rest.length() > letters) {
+            int cut = rest.lastIndexOf(' ', letters);
+            cut = cut <= 0 ? letters : cut;
+            lines.add(rest.substring(0, cut));
+            rest = rest.substring(cut).strip();
+        }
+        lines.add(rest);
+        return lines;
+    }
+
+    private static String number(double value) {
+        return QuantityWords.plain(Math.rint(value * 100.0) / 100.0);
+    }
+}

@@ -1,0 +1,118 @@
+package org.stillroom.studio.usecase;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import org.stillroom.core.label.BottleSizes;
+import org.stillroom.core.label.Duty;
+import org.stillroom.core.label.LegalClass;
+import org.stillroom.core.label.LegalClasses;
+import org.stillroom.core.label.Market;
+import org.stillroom.core.label.StatedStrength;
+import org.stillroom.core.label.Statements;
+import org.stillroom.core.liquid.Figure;
+import org.stillroom.core.liquid.Figures;
+import org.stillroom.core.liquid.Substance;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.safety.Knowledge;
+import org.stillroom.core.safety.Place;
+import org.stillroom.core.safety.Safety;
+import org.stillroom.core.safety.Serving;
+
+/** Tells what a liqueur may be called and what its label says. */
+public final class TellLabel {
+    /** Said on every label of a home. */
+    public static final String NOT_FOR_SALE = "Homemade – not for sale";
+
+    /** Rules whose findings belong on a label. */
+    private static final Set<String> SAID_ON_LABELS = Set.of("eu-statement", "honey", "sulphites");
+
+    private TellLabel() {}
+
+    /**
+     * What is told.
+     *
+     * @param title of the recipe
+     * @param figures of the finished drink
+     * @param strength as it is stated
+     * @param classes lawful names, with what is missed
+     * @param servingMillilitres one serving
+     * @param bottleMillilitres one bottle
+     * @param lawfulInEu whether spirits may be sold in this size
+     * @param lawfulInUs the same in the USA
+     * @param drinks standard drinks by country
+     * @param statements what the label says whatever is in it
+     * @param duty on paper
+     * @param findings statements and allergens that follow from what is in it
+     */
+    public record Found(
+            String title,
+            Figures figures,
+            StatedStrength strength,
+            List<LegalClass> classes,
+            double servingMillilitres,
+            double bottleMillilitres,
+            boolean lawfulInEu,
+            boolean lawfulInUs,
+            List<Knowledge.StandardDrink> drinks,
+            List<Statements.Statement> statements,
+            List<Duty> duty,
+            List<Finding> findings) {
+        public Found {
+            classes = List.copyOf(classes);
+            drinks = List.copyOf(drinks);
+            statements = List.copyOf(statements);
+            duty = List.copyOf(duty);
+            findings = List.copyOf(findings);
+        }
+
+        /** Returns grams of ethanol in a serving. */
+        public double ethanolPerServing() {
+            return ethanol() * servingMillilitres;
+        }
+
+        /** Returns grams of ethanol in a bottle. */
+        public double ethanolPerBottle() {
+            return ethanol() * bottleMillilitres;
+        }
+
+        private double ethanol() {
+            return figures.contents().grams(Substance.ETHANOL) / figures.value(Figure.VOLUME_20C);
+        }
+    }
+
+    /**
+     * Returns the label of what a recipe makes.
+     *
+     * @throws Impossible when it makes nothing
+     */
+    public static Found answer(
+            WorkedPlan worked, StatedStrength.LeftIn leftIn, double servingMillilitres, double bottleMillilitres) {
+        Figures figures = worked.figures();
+        if (!figures.has(Figure.STRENGTH)) {
+            throw new Impossible("recipe", "it makes nothing.", "Give its lines amounts.");
+        }
+        StatedStrength strength = StatedStrength.of(figures.value(Figure.STRENGTH), leftIn);
+        Serving serving = new Serving(servingMillilitres, 1.0, 70.0, EnumSet.of(Place.EU));
+        List<Finding> said = Safety.of(worked.plan(), serving, Knowledge.SHIPPED).findings().stream()
+                .filter(TellLabel::isSaidOnLabels)
+                .toList();
+        return new Found(
+                worked.plan().recipe().title(),
+                figures,
+                strength,
+                LegalClasses.of(figures),
+                servingMillilitres,
+                bottleMillilitres,
+                BottleSizes.isLawful(Market.EU, bottleMillilitres),
+                BottleSizes.isLawful(Market.US, bottleMillilitres),
+                Knowledge.SHIPPED.standardDrinks(),
+                Statements.of(strength),
+                Duty.of(strength.percent(), bottleMillilitres),
+                said);
+    }
+
+    private static boolean isSaidOnLabels(Finding finding) {
+        return SAID_ON_LABELS.contains(finding.rule()) || finding.rule().startsWith("allergen-");
+    }
+}

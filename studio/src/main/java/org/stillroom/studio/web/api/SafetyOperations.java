@@ -1,0 +1,218 @@
+package org.stillroom.studio.web.api;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.stillroom.core.reference.Workings;
+import org.stillroom.core.safety.Knowledge;
+import org.stillroom.core.safety.Safety;
+import org.stillroom.core.safety.Serving;
+import org.stillroom.studio.answer.LabelFields;
+import org.stillroom.studio.answer.SafetyFields;
+import org.stillroom.studio.answer.desk.LabelAsked;
+import org.stillroom.studio.answer.desk.Objections;
+import org.stillroom.studio.answer.desk.Part;
+import org.stillroom.studio.answer.desk.SafetyAsked;
+import org.stillroom.studio.answer.desk.WrongInput;
+import org.stillroom.studio.usecase.PlanRecipe;
+import org.stillroom.studio.usecase.WorkedPlan;
+
+/** What is in the drink of a recipe, what rules say of it, and what its label says. */
+final class SafetyOperations {
+    private static final String OF_A_RECIPE = """
+            {"recipe": {
+               "stillroom": 1,
+               "title": "Peppermint and lemon balm",
+               "target": {"volume": "1 L", "strength": "28 %", "sugar": "180 g/L"},
+               "ingredients": [{"name": "peppermint oil", "kind": "essential oil"}],
+               "lines": [
+                 {"use": "peppermint oil", "dose": "0.3 g/L"},
+                 {"use": "spirit 96 %", "amount": "free"},
+                 {"use": "white sugar", "amount": "free"},
+                 {"use": "water", "amount": "free"}]},
+            """;
+
+    private final RecipeTexts texts;
+
+    SafetyOperations(RecipeTexts texts) {
+        this.texts = texts;
+    }
+
+    List<Operation> all() {
+        return List.of(
+                Operation.of(
+                                Operation.Method.POST,
+                                "/safety",
+                                "safety",
+                                "What of watched substances the drink of a recipe holds, and what law and guidance say.",
+                                call -> safety(call.body()))
+                        .takes(question(SafetyAsked.PARTS), OF_A_RECIPE + " \"serving\": \"30 ml\", \"place\": \"EU\"}")
+                        .answers(Schemas.ref("Safety")),
+                Operation.of(
+                                Operation.Method.POST,
+                                "/label",
+                                "label",
+                                "What the drink of a recipe may be called, and what its label says.",
+                                call -> label(call.body()))
+                        .takes(question(LabelAsked.PARTS), OF_A_RECIPE + " \"bottle\": \"500 ml\"}")
+                        .answers(Schemas.ref("Label")));
+    }
+
+    private static Map<String, Object> question(List<Part> parts) {
+        return Schemas.question(Schemas.parts(parts)
+                .with(RecipeTexts.RECIPE, Schemas.ref("Recipe"))
+                .schema());
+    }
+
+    private Reply safety(Body body) {
+        WorkedPlan worked = worked(body, SafetyAsked.PARTS);
+        Serving serving = SafetyAsked.of(body.typed(SafetyAsked.PARTS), Keys.SNAKE_CASE, new Objections());
+        return Reply.of(SafetyFields.of(Safety.of(worked.plan(), serving, Knowledge.SHIPPED)));
+    }
+
+    private Reply label(Body body) {
+        WorkedPlan worked = worked(body, LabelAsked.PARTS);
+        LabelAsked asked = LabelAsked.of(body.typed(LabelAsked.PARTS), Keys.SNAKE_CASE, new Objections());
+        return Reply.of(LabelFields.of(asked.answer(worked)));
+    }
+
+    private WorkedPlan worked(Body body, List<Part> parts) {
+        PlanRecipe.Outcome outcome = PlanRecipe.answer(texts.read(body, parts).making(), null, Workings.NONE);
+        if (outcome instanceof PlanRecipe.Outcome.Refused refused) {
+            throw new WrongInput(refused.problems());
+        }
+        return ((PlanRecipe.Outcome.Worked) outcome).plan();
+    }
+
+    static Map<String, Object> components() {
+        Map<String, Object> all = new LinkedHashMap<>();
+        all.put("Range", range());
+        all.put("Safety", safetySchema());
+        all.put("Label", labelSchema());
+        return all;
+    }
+
+    private static Map<String, Object> range() {
+        return Schemas.group()
+                .with("min", Schemas.number("least"))
+                .with("typical", Schemas.orNull(Schemas.number("middle; null where the most is not known")))
+                .with(
+                        "max",
+                        Schemas.orNull(Schemas.number("most, by the most adverse source group; null where not known")))
+                .with("typical_basis", Schemas.text("what typical stands for"))
+                .schema();
+    }
+
+    private static Map<String, Object> safetySchema() {
+        Map<String, Object> texts = Schemas.list(Schemas.text(""));
+        Map<String, Object> substance = Schemas.group()
+                .with("name", Schemas.text(""))
+                .with("known", Schemas.flag("whether the most that can be in it is known"))
+                .with("mg_per_kg", Schemas.ref("Range"))
+                .with("mg_per_l", Schemas.ref("Range"))
+                .with("mg_per_serving", Schemas.ref("Range"))
+                .with("mg_per_day", Schemas.ref("Range"))
+                .with("known_part_max_mg_per_kg", Schemas.number("most of what is known"))
+                .with("from", texts)
+                .with("not_known_from", texts)
+                .with("source_groups", texts)
+                .with("status", Schemas.text("read, or from memory"))
+                .schema();
+        return Schemas.group()
+                .with("serving_ml", Schemas.number(""))
+                .with("servings_per_day", Schemas.number(""))
+                .with("body_kg", Schemas.number(""))
+                .with("places", texts)
+                .with("substances", Schemas.list(substance))
+                .with("findings", Schemas.list(Schemas.ref("Finding")))
+                .with("standing", Schemas.text("that it is information, no advice"))
+                .schema();
+    }
+
+    private static Map<String, Object> labelSchema() {
+        return Schemas.group()
+                .with("title", Schemas.text(""))
+                .with(
+                        "strength",
+                        numbers("stated_vol_percent", "tolerance_vol_percent", "low_vol_percent", "high_vol_percent"))
+                .with("sugar_as_invert_g_per_l", Schemas.number(""))
+                .with("sugar_mass_percent", Schemas.number(""))
+                .with("classes", Schemas.list(legalClass()))
+                .with("energy_kj_per_100ml", Schemas.number(""))
+                .with("energy_kcal_per_100ml", Schemas.number(""))
+                .with("serving_ml", Schemas.number(""))
+                .with("energy_kj_per_serving", Schemas.number(""))
+                .with("energy_kcal_per_serving", Schemas.number(""))
+                .with("bottle_ml", Schemas.number(""))
+                .with("bottle_lawful_eu", Schemas.flag("whether spirits may be sold in this size"))
+                .with("bottle_lawful_us", Schemas.flag("whether spirits may be sold in this size"))
+                .with("standard_drinks", Schemas.list(standardDrink()))
+                .with("statements", Schemas.list(texts("market", "words", "basis")))
+                .with("duty", Schemas.list(duty()))
+                .with("findings", Schemas.list(Schemas.ref("Finding")))
+                .with("not_for_sale", Schemas.text("said on a label of a home"))
+                .with("standing", Schemas.text("that it is information, no advice"))
+                .schema();
+    }
+
+    private static Map<String, Object> legalClass() {
+        Map<String, Object> miss = Schemas.group()
+                .with("what", Schemas.text(""))
+                .with("found", Schemas.number(""))
+                .with("wanted", Schemas.number(""))
+                .with("way", Schemas.text("at least, more than, at most or less than"))
+                .with("by", Schemas.number("by how much it is missed"))
+                .with("unit", Schemas.text(""))
+                .schema();
+        return Schemas.group()
+                .with("market", Schemas.text("EU or US"))
+                .with("name", Schemas.text(""))
+                .with("met_by_figures", Schemas.flag(""))
+                .with("misses", Schemas.list(miss))
+                .with("asks_besides", Schemas.text("what figures cannot show"))
+                .with("clause", Schemas.text(""))
+                .with("source", Schemas.text(""))
+                .with("status", Schemas.text(""))
+                .schema();
+    }
+
+    private static Map<String, Object> standardDrink() {
+        return Schemas.group()
+                .with("country", Schemas.text(""))
+                .with("name", Schemas.text(""))
+                .with("ethanol_g", Schemas.number(""))
+                .with("per_serving", Schemas.number(""))
+                .with("per_bottle", Schemas.number(""))
+                .with("guideline", Schemas.text(""))
+                .with("status", Schemas.text(""))
+                .schema();
+    }
+
+    private static Map<String, Object> duty() {
+        return Schemas.group()
+                .with("country", Schemas.text(""))
+                .with("per_bottle", Schemas.number(""))
+                .with("per_litre_of_pure_alcohol", Schemas.number(""))
+                .with("currency", Schemas.text(""))
+                .with("as_of", Schemas.text(""))
+                .with("note", Schemas.text(""))
+                .with("status", Schemas.text(""))
+                .schema();
+    }
+
+    private static Map<String, Object> numbers(String... keys) {
+        Schemas.Group group = Schemas.group();
+        for (String key : keys) {
+            group.with(key, Schemas.number(""));
+        }
+        return group.schema();
+    }
+
+    private static Map<String, Object> texts(String... keys) {
+        Schemas.Group group = Schemas.group();
+        for (String key : keys) {
+            group.with(key, Schemas.text(""));
+        }
+        return group.schema();
+    }
+}

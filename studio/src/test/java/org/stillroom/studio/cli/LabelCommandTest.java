@@ -1,0 +1,125 @@
+package org.stillroom.studio.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+
+/** The label command as it is typed. */
+class LabelCommandTest {
+    @TempDir
+    private Path folder;
+
+    private String recipe(String strength, String sugar) throws IOException {
+        Path file = folder.resolve("recipe.yaml");
+        Files.writeString(file, """
+                stillroom: 1
+                title: Hedge cup
+                target: {volume: 1 L, strength: STRENGTH, sugar: SUGAR}
+                lines:
+                  - {use: spirit 96 %, amount: free}
+                  - {use: white sugar, amount: free}
+                  - {use: water, amount: free}
+                """.replace("STRENGTH", strength).replace("SUGAR", sugar));
+        return file.toString();
+    }
+
+    private static boolean isMet(JsonNode json, String name) {
+        for (JsonNode each : json.get("classes")) {
+            if (each.get("name").stringValue().equals(name)) {
+                return each.get("met_by_figures").booleanValue();
+            }
+        }
+        throw new AssertionError("no class " + name);
+    }
+
+    /** A published label of 45 % vol and 100 g/L: 289 kcal and 1200 kJ per 100 mL. */
+    @Test
+    @Tag("published")
+    void energyIsPerHundredMillilitres() throws IOException {
+        Desk.Run run = Desk.ask("label " + recipe("45 %", "100 g/L"));
+        assertThat(run.number("energy_kcal_per_100ml")).isCloseTo(289, within(0.5));
+        assertThat(run.number("energy_kj_per_100ml")).isCloseTo(1200, within(0.5));
+        assertThat(run.number("energy_kj_per_serving")).isCloseTo(360, within(0.2));
+    }
+
+    /** 95.0 g/L of sucrose are 100 g/L as invert (Regulation (EU) 2019/787, Annex I 33). */
+    @Test
+    @Tag("published")
+    void ninetyFiveGramsMakeALiqueur() throws IOException {
+        assertThat(isMet(Desk.ask("label " + recipe("25 %", "95 g/L")).json(), "liqueur (general)"))
+                .isTrue();
+        assertThat(isMet(Desk.ask("label " + recipe("25 %", "94 g/L")).json(), "liqueur (general)"))
+                .isFalse();
+    }
+
+    /** 700 mL at 40 % vol are 28.0 UK units. */
+    @Test
+    @Tag("published")
+    void standardDrinksAreCountedPerBottle() throws IOException {
+        for (JsonNode drink :
+                Desk.ask("label " + recipe("40 %", "50 g/L")).json().get("standard_drinks")) {
+            if (drink.get("country").stringValue().equals("UK")) {
+                assertThat(drink.get("per_bottle").doubleValue()).isCloseTo(28.0, within(0.02));
+                return;
+            }
+        }
+        throw new AssertionError("no drink of the UK");
+    }
+
+    @Test
+    void fruitLeftInWidensTheTolerance() throws IOException {
+        String file = recipe("28 %", "200 g/L");
+        assertThat(Desk.ask("label " + file)
+                        .json()
+                        .get("strength")
+                        .get("tolerance_vol_percent")
+                        .doubleValue())
+                .isEqualTo(0.3);
+        assertThat(Desk.ask("label " + file + " --fruit-left-in")
+                        .json()
+                        .get("strength")
+                        .get("tolerance_vol_percent")
+                        .doubleValue())
+                .isEqualTo(1.5);
+    }
+
+    @Test
+    void aBottleThatHoldsNothingIsRefused() throws IOException {
+        Desk.Run run = Desk.type("label " + recipe("28 %", "200 g/L") + " --bottle 0ml --serving 0ml");
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.err()).contains("--bottle", "--serving");
+    }
+
+    @Test
+    void labelsAreWrittenToPrint() throws IOException {
+        String file = recipe("28 %", "200 g/L");
+        Path svg = folder.resolve("label.svg");
+        assertThat(Desk.type("label " + file + " --out " + svg + " --size 80x50")
+                        .exit())
+                .isZero();
+        assertThat(Files.readString(svg))
+                .startsWith("<svg")
+                .contains("width=\"80mm\"", "Hedge cup", "Liqueur", "28.0 % vol", "700 mL", "not for sale");
+        Path pdf = folder.resolve("labels.pdf");
+        assertThat(Desk.type("label " + file + " --out " + pdf).exit()).isZero();
+        assertThat(Files.readAllBytes(pdf)).startsWith("%PDF".getBytes(java.nio.charset.StandardCharsets.US_ASCII));
+        assertThat(Desk.type("label " + file + " --out " + pdf).exit()).isEqualTo(2);
+    }
+
+    @Test
+    void aSizeThatIsNoneIsRefused() throws IOException {
+        String file = recipe("28 %", "200 g/L");
+        for (String size : new String[] {"large", "10x10", "300x60", "40x30"}) {
+            Desk.Run run = Desk.type("label " + file + " --out " + folder.resolve("x.svg") + " --size " + size);
+            assertThat(run.exit()).isEqualTo(2);
+            assertThat(run.err()).contains("--size");
+        }
+    }
+}

@@ -1,0 +1,130 @@
+package org.stillroom.studio.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The safety command as it is typed, and what a plan tells of it. */
+class SafetyCommandTest {
+    @TempDir
+    private Path folder;
+
+    private String recipe(String oil, String dose) throws IOException {
+        Path file = folder.resolve("recipe.yaml");
+        Files.writeString(file, """
+                stillroom: 1
+                title: Meadow cup
+                target: {volume: 1 L, strength: 30 %, sugar: 200 g/L}
+                ingredients:
+                  - {name: OIL, kind: essential oil}
+                lines:
+                  - {use: OIL, dose: DOSE}
+                  - {use: spirit 96 %, amount: free}
+                  - {use: white sugar, amount: free}
+                  - {use: water, amount: free}
+                """.replace("OIL", oil).replace("DOSE", dose));
+        return file.toString();
+    }
+
+    private static JsonNode substance(JsonNode json, String name) {
+        for (JsonNode each : json.get("substances")) {
+            if (each.get("name").stringValue().equals(name)) {
+                return each;
+            }
+        }
+        throw new AssertionError("no " + name);
+    }
+
+    private static List<String> rules(JsonNode json, String severity) {
+        List<String> rules = new ArrayList<>();
+        for (JsonNode each : json.get("findings")) {
+            if (each.get("severity").stringValue().equals(severity)) {
+                rules.add(each.get("rule").stringValue());
+            }
+        }
+        return rules;
+    }
+
+    private static JsonNode json(Desk.Run run) {
+        return new JsonMapper().readTree(run.out());
+    }
+
+    /** 0.5 g/L of peppermint oil: pulegone at most 4 %, menthofuran 1 to 9 %; 30 mL hold 0.03 times the milligrams per litre. */
+    @Test
+    void substancesComePerKilogramAndPerServing() throws IOException {
+        JsonNode json = Desk.ask(
+                        "safety " + recipe("peppermint oil", "0.5 g/L") + " --serving 30ml --servings 2 --place EU")
+                .json();
+        JsonNode menthofuran = substance(json, "menthofuran");
+        double perLitre = menthofuran.get("mg_per_l").get("max").doubleValue();
+        assertThat(perLitre).isCloseTo(45.0, within(0.01));
+        assertThat(menthofuran.get("mg_per_l").get("min").doubleValue()).isCloseTo(5.0, within(0.01));
+        assertThat(menthofuran.get("mg_per_l").get("typical").doubleValue()).isCloseTo(25.0, within(0.01));
+        assertThat(menthofuran.get("mg_per_serving").get("max").doubleValue()).isCloseTo(perLitre * 0.03, within(1e-9));
+        assertThat(menthofuran.get("mg_per_day").get("max").doubleValue()).isCloseTo(perLitre * 0.06, within(1e-9));
+        assertThat(menthofuran.get("mg_per_kg").get("max").doubleValue()).isLessThan(perLitre);
+        assertThat(json.get("standing").stringValue()).contains("not legal or medical advice");
+    }
+
+    @Test
+    void aBlockedOilEndsWithExitOneAndStopsThePlanToo() throws IOException {
+        String file = recipe("pennyroyal oil", "0.01 g/L");
+        Desk.Run run = Desk.type("safety " + file + " --json");
+        assertThat(run.exit()).isEqualTo(1);
+        assertThat(rules(json(run), "stop")).contains("not-for-drinking");
+        assertThat(rules(Desk.ask("plan " + file).json(), "stop")).contains("not-for-drinking");
+    }
+
+    @Test
+    void placesAreAskedApart() throws IOException {
+        String file = recipe("sage oil", "0.02 g/L");
+        for (JsonNode finding :
+                json(Desk.type("safety " + file + " --place US --json")).get("findings")) {
+            assertThat(finding.get("jurisdiction").stringValue()).isNotEqualTo("EU");
+        }
+        for (JsonNode finding :
+                json(Desk.type("safety " + file + " --place EU --json")).get("findings")) {
+            assertThat(finding.get("jurisdiction").stringValue()).isNotEqualTo("US");
+        }
+    }
+
+    @Test
+    void whatIsNotKnownIsNull() throws IOException {
+        JsonNode lime =
+                substance(Desk.ask("safety " + recipe("lime oil", "0.2 g/L")).json(), "furocoumarins");
+        assertThat(lime.get("known").booleanValue()).isFalse();
+        assertThat(lime.get("mg_per_kg").get("max").isNull()).isTrue();
+        assertThat(lime.get("not_known_from").get(0).stringValue()).contains("lime oil");
+    }
+
+    @Test
+    void everythingWrongComesBackAtOnce() throws IOException {
+        Desk.Run run = Desk.type(
+                "safety " + recipe("lime oil", "0.2 g/L") + " --serving 30 --servings two --body 0kg --place Mars");
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.err()).contains("--serving", "--servings", "--body", "--place");
+    }
+
+    @Test
+    void aPlainPlanIsQuiet() throws IOException {
+        JsonNode json = Desk.ask("plan " + recipe("caraway oil", "0.05 g/L")).json();
+        for (JsonNode finding : json.get("findings")) {
+            assertThat(finding.get("rule").stringValue()).doesNotContain("not-known", "intake", "eu-", "us-");
+        }
+    }
+
+    @Test
+    void thePageSaysOnceThatItIsNoAdvice() throws IOException {
+        String page = Desk.type("safety " + recipe("lemon oil", "0.5 g/L")).out();
+        assertThat(page.split("not legal or medical advice", -1)).hasSize(2);
+    }
+}
