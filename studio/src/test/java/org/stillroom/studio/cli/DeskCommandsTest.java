@@ -22,7 +22,7 @@ class DeskCommandsTest {
                 .map(Entry::example)
                 .map(example -> example.substring("stillroom ".length()))
                 .filter(example ->
-                        !List.of("plan", "sheet", "open", "backup", "restore").contains(example.split(" ", 2)[0]));
+                        !List.of("plan", "sheet", "open", "backup", "restore", "essence", "notes").contains(example.split(" ", 2)[0]));
     }
 
     @ParameterizedTest
