@@ -48,7 +48,8 @@ public final class EssentialOils {
             all.add(oil(row, shares));
         }
         if (!shares.isEmpty()) {
-            throw new IllegalStateException("aroma/oil_compositions.csv: aroma/oils.csv does not list " + shares.keySet());
+            throw new IllegalStateException(
+                    "aroma/oil_compositions.csv: aroma/oils.csv does not list " + shares.keySet());
         }
         return List.copyOf(all);
     }
@@ -58,7 +59,9 @@ public final class EssentialOils {
         List<EssentialOil> all = new ArrayList<>(typical);
         for (Material material : Materials.list()) {
             Material.@Nullable Analysis analysis = material.analysis();
-            if (material.kind() == Material.Kind.OIL && analysis != null && !known.containsKey(PlainName.of(material.name()))) {
+            if (material.kind() == Material.Kind.OIL
+                    && analysis != null
+                    && !known.containsKey(PlainName.of(material.name()))) {
                 List<String> free = material.aliases().stream()
                         .filter(alias -> !known.containsKey(PlainName.of(alias)))
                         .toList();

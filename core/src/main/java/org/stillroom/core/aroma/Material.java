@@ -52,7 +52,8 @@ public record Material(
     public record Range(double low, double high) {
         public Range {
             if (!(low >= 0.0 && low <= high && high < 1e9)) {
-                throw new IllegalArgumentException("a range runs upwards from zero or more, not from " + low + " to " + high);
+                throw new IllegalArgumentException(
+                        "a range runs upwards from zero or more, not from " + low + " to " + high);
             }
         }
 
@@ -96,7 +97,8 @@ public record Material(
      */
     public @Nullable Analysis analysis() {
         Comparator<Analysis> byStanding = Comparator.comparing(Analysis::standing);
-        Comparator<Analysis> byNumber = Comparator.comparing(each -> -each.percent().size());
+        Comparator<Analysis> byNumber =
+                Comparator.comparing(each -> -each.percent().size());
         return analyses.stream()
                 .filter(each -> each.middles() >= A_PICTURE)
                 .min(byStanding.thenComparing(byNumber))

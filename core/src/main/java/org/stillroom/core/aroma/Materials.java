@@ -124,8 +124,8 @@ public final class Materials {
             for (String name : names) {
                 @Nullable Material other = byName.put(PlainName.of(name), material);
                 if (other != null && !other.equals(material)) {
-                    throw new IllegalStateException("aroma/materials.csv: " + name + " means both " + other.id() + " and "
-                            + material.id());
+                    throw new IllegalStateException(
+                            "aroma/materials.csv: " + name + " means both " + other.id() + " and " + material.id());
                 }
             }
         }

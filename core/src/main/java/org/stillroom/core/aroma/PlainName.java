@@ -12,7 +12,8 @@ final class PlainName {
     private PlainName() {}
 
     static String of(String name) {
-        String bare = FORM.matcher(name.toLowerCase(Locale.ROOT)).replaceAll(" ").replace(',', ' ');
+        String bare =
+                FORM.matcher(name.toLowerCase(Locale.ROOT)).replaceAll(" ").replace(',', ' ');
         return String.join(" ", bare.strip().split("\\s+"));
     }
 }

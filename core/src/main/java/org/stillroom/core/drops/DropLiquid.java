@@ -30,8 +30,7 @@ public record DropLiquid(String name, double gramsPerDrop, Material.@Nullable Ra
         if (material != null) {
             Table.Row row = TENSIONS.get(material.name());
             double tension = row == null ? OfficialDropper.OIL_TENSION : row.number("millinewtons_per_metre");
-            return new DropLiquid(
-                    material.name() + " oil", OfficialDropper.gramsPerDrop(tension), material.density());
+            return new DropLiquid(material.name() + " oil", OfficialDropper.gramsPerDrop(tension), material.density());
         }
         Table.Row row = TENSIONS.get(name.strip());
         if (row == null) {
@@ -57,8 +56,7 @@ public record DropLiquid(String name, double gramsPerDrop, Material.@Nullable Ra
     /** Returns any liquid that is not an oil. */
     public static DropLiquid of(String name, Contents contents) {
         double density = contents.total() / VolumeModel.atTwenty().millilitres(contents.toGrams());
-        return new DropLiquid(
-                name, OfficialDropper.gramsPerDrop(contents), new Material.Range(density, density));
+        return new DropLiquid(name, OfficialDropper.gramsPerDrop(contents), new Material.Range(density, density));
     }
 
     /** Returns the liquid with a density that its maker knows, g/mL. */

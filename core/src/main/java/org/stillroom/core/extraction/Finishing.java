@@ -57,14 +57,17 @@ public record Finishing(double spirit, double sugar, double water, Contents made
     private static Contents toTheMark(Contents strong, double millilitres) {
         double already = VolumeModel.atTwenty().millilitres(strong.toGrams());
         if (already > millilitres) {
-            throw new IllegalArgumentException("there is no room for water: what goes in takes "
-                    + QuantityWords.fixed(already, 0) + " mL of " + QuantityWords.fixed(millilitres, 0) + " mL already");
+            throw new IllegalArgumentException(
+                    "there is no room for water: what goes in takes " + QuantityWords.fixed(already, 0) + " mL of "
+                            + QuantityWords.fixed(millilitres, 0) + " mL already");
         }
         return MadeUp.withWater(strong.with(Substance.WATER, 0.0), new Volume(millilitres));
     }
 
     private static double ethanolDensity() {
-        return 1.0 / VolumeModel.atTwenty().millilitres(Contents.of(Substance.ETHANOL, 1.0).toGrams());
+        return 1.0
+                / VolumeModel.atTwenty()
+                        .millilitres(Contents.of(Substance.ETHANOL, 1.0).toGrams());
     }
 
     /** Returns the strength of the liqueur, % vol. */

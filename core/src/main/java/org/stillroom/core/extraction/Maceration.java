@@ -62,8 +62,8 @@ public record Maceration(Contents liquid, double held, double plants) {
         }
         Maceration maceration = new Maceration(liquid, held, plants);
         if (!(maceration.volume() > 0.0)) {
-            throw new IllegalArgumentException("the marc would hold all of the liquid: " + Math.round(held)
-                    + " mL of " + Math.round(volume(liquid)) + " mL");
+            throw new IllegalArgumentException("the marc would hold all of the liquid: " + Math.round(held) + " mL of "
+                    + Math.round(volume(liquid)) + " mL");
         }
         return maceration;
     }

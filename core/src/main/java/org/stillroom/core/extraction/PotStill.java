@@ -24,7 +24,9 @@ public final class PotStill {
     private static final double SPENT = 1e-6;
 
     private static final int PANELS = 48;
-    private static final double[] NODES = {-0.906179845938664, -0.538469310105683, 0.0, 0.538469310105683, 0.906179845938664};
+    private static final double[] NODES = {
+        -0.906179845938664, -0.538469310105683, 0.0, 0.538469310105683, 0.906179845938664
+    };
     private static final double[] WEIGHTS = {
         0.236926885056189, 0.478628670499366, 0.568888888888889, 0.478628670499366, 0.236926885056189
     };
@@ -106,17 +108,20 @@ public final class PotStill {
      */
     public Stand whenCollected(double percent) {
         double most = running(charged);
-        double least = Strengths.byVolume(new MassFraction(byMass(charged)), VolumeBasis.AT_20C).percent();
+        double least = Strengths.byVolume(new MassFraction(byMass(charged)), VolumeBasis.AT_20C)
+                .percent();
         if (!(percent < most && percent > least)) {
-            throw new IllegalArgumentException("what is collected lies between " + Math.round(least) + " % vol, all of the charge, and "
-                    + Math.round(most) + " % vol, its first drop; not at " + percent + " % vol");
+            throw new IllegalArgumentException(
+                    "what is collected lies between " + Math.round(least) + " % vol, all of the charge, and "
+                            + Math.round(most) + " % vol, its first drop; not at " + percent + " % vol");
         }
         return at(falling(x -> at(x).strength() - percent));
     }
 
     /** Returns the run in equal steps of what is left of the ethanol in the pot, first to a given stand. */
     public List<Stand> until(Stand end, int steps) {
-        double last = byAmount(Strengths.massFraction(AlcoholByVolume.at20(end.potStrength())).fraction());
+        double last = byAmount(
+                Strengths.massFraction(AlcoholByVolume.at20(end.potStrength())).fraction());
         List<Stand> stands = new ArrayList<>();
         for (int i = 1; i <= steps; i++) {
             stands.add(at(charged + (last - charged) * i / steps));
@@ -155,8 +160,7 @@ public final class PotStill {
         double left = moles * Math.exp(-logRatio(x));
         double ethanol = moles * charged - left * x;
         double water = moles * (1.0 - charged) - left * (1.0 - x);
-        double p = ethanol * GRAMS_PER_MOLE_ETHANOL
-                / (ethanol * GRAMS_PER_MOLE_ETHANOL + water * GRAMS_PER_MOLE_WATER);
+        double p = ethanol * GRAMS_PER_MOLE_ETHANOL / (ethanol * GRAMS_PER_MOLE_ETHANOL + water * GRAMS_PER_MOLE_WATER);
         double grams = ethanol * GRAMS_PER_MOLE_ETHANOL + water * GRAMS_PER_MOLE_WATER;
         double rest = left * (x * GRAMS_PER_MOLE_ETHANOL + (1.0 - x) * GRAMS_PER_MOLE_WATER);
         return new Stand(

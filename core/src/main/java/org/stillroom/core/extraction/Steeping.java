@@ -27,7 +27,8 @@ public record Steeping(double perDay, double perDayDoubt, double end) {
     public record Sample(double days, double found) {
         public Sample {
             if (!(days > 0.0 && days < 1e5 && found > 0.0 && found < 1e12)) {
-                throw new IllegalArgumentException("a sample is above zero after some time, not " + found + " after " + days + " days");
+                throw new IllegalArgumentException(
+                        "a sample is above zero after some time, not " + found + " after " + days + " days");
             }
         }
     }

@@ -51,7 +51,8 @@ final class Slips {
             return findings;
         }
         for (int i = 0; i < lines.size(); i++) {
-            Finding finding = implausible("line " + (i + 1) + ", " + lines.get(i).name(), lines.get(i), millilitres);
+            Finding finding =
+                    implausible("line " + (i + 1) + ", " + lines.get(i).name(), lines.get(i), millilitres);
             if (finding != null) {
                 findings.add(finding);
             }
@@ -62,7 +63,8 @@ final class Slips {
     private static @Nullable Finding implausible(String where, PlannedLine line, double millilitres) {
         Contents perGram = line.ingredient().perGram();
         double oil = perGram.grams(Substance.OIL);
-        boolean aroma = line.ingredient().kind() == Kind.ESSENTIAL_OIL || line.ingredient().kind() == Kind.ESSENCE;
+        boolean aroma = line.ingredient().kind() == Kind.ESSENTIAL_OIL
+                || line.ingredient().kind() == Kind.ESSENCE;
         if (!aroma || !(oil > 0.0) || !(line.grams() > 0.0)) {
             return null;
         }

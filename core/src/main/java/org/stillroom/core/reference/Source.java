@@ -66,7 +66,9 @@ public enum Source {
     RAYLEIGH("Rayleigh: On the distillation of binary mixtures, Phil. Mag. 4, 1902", Standing.FROM_MEMORY),
     STILL_CAUTIONS("Usual cautions about stills", Standing.COMMON_PRACTICE),
     ODOUR_THRESHOLDS("Odour thresholds from textbooks and compilations", Standing.SECONDARY),
-    ETHANOL_ON_THRESHOLDS("Lu and others: effect of ethanol on the thresholds of 40 compounds of a grain spirit, abstract", Standing.SECONDARY),
+    ETHANOL_ON_THRESHOLDS(
+            "Lu and others: effect of ethanol on the thresholds of 40 compounds of a grain spirit, abstract",
+            Standing.SECONDARY),
     RULE_OF_THUMB("Rule of thumb, named where it is used in docs/how-it-works", Standing.OWN),
     TRADE("Common practice of the trade", Standing.COMMON_PRACTICE),
     BALANCE("Conservation of mass", Standing.OWN);

@@ -30,12 +30,17 @@ public final class AromaContents {
             analysis.percent().forEach((key, range) -> {
                 if (Constituents.find(key) != null) {
                     double usual = typical.getOrDefault(key, range.middle() / 100.0);
-                    contents.put(key, content(range.low() / 100.0, usual, range.high() / 100.0).times(amount));
+                    contents.put(
+                            key,
+                            content(range.low() / 100.0, usual, range.high() / 100.0)
+                                    .times(amount));
                 }
             });
         }
         typical.forEach((key, part) -> contents.computeIfAbsent(
-                key, other -> content(part / WITHOUT_RANGE, part, Math.min(1.0, part * WITHOUT_RANGE)).times(amount)));
+                key,
+                other -> content(part / WITHOUT_RANGE, part, Math.min(1.0, part * WITHOUT_RANGE))
+                        .times(amount)));
         return contents;
     }
 

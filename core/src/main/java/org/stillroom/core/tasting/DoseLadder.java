@@ -24,8 +24,9 @@ public final class DoseLadder {
      */
     public static List<Double> around(double middle, double factor, int rungs) {
         if (!(middle > 0.0 && factor > 1.0 && rungs >= 1 && rungs % 2 == 1)) {
-            throw new IllegalArgumentException("a ladder has a dose above 0, a factor above 1 and an odd number of rungs, not "
-                    + middle + ", " + factor + ", " + rungs);
+            throw new IllegalArgumentException(
+                    "a ladder has a dose above 0, a factor above 1 and an odd number of rungs, not " + middle + ", "
+                            + factor + ", " + rungs);
         }
         List<Double> ladder = new ArrayList<>();
         for (int rung = -(rungs / 2); rung <= rungs / 2; rung++) {

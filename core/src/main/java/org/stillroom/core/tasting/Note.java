@@ -16,7 +16,8 @@ import org.stillroom.core.aroma.Constituents;
  * @param content mg/L
  * @param threshold in the medium nearest to the liquid, or null where none was found
  */
-public record Note(String cas, String name, Content content, @Nullable OdourThreshold threshold) {
+public record Note(
+        String cas, String name, Content content, @Nullable OdourThreshold threshold) {
     private static final double MICROGRAMS = 1000.0;
 
     /**
@@ -29,7 +30,8 @@ public record Note(String cas, String name, Content content, @Nullable OdourThre
     public record Content(double min, double typical, double max) {
         public Content {
             if (!(min >= 0.0 && min <= typical && typical <= max && max < 1e9)) {
-                throw new IllegalArgumentException("a content runs from least to typical to most, not " + min + ", " + typical + ", " + max);
+                throw new IllegalArgumentException(
+                        "a content runs from least to typical to most, not " + min + ", " + typical + ", " + max);
             }
         }
 

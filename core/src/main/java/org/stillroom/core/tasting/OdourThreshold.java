@@ -21,7 +21,8 @@ import org.stillroom.core.reference.Tables;
  * @param sources where they come from
  */
 public record OdourThreshold(Medium medium, double low, double high, Standing standing, List<String> sources) {
-    private static final Map<String, Map<Medium, OdourThreshold>> ALL = read(Tables.open("tasting/odour_thresholds.csv"));
+    private static final Map<String, Map<Medium, OdourThreshold>> ALL =
+            read(Tables.open("tasting/odour_thresholds.csv"));
     private static final Map<String, String> SMELLS = smells(Tables.open("tasting/smells.csv"));
 
     public OdourThreshold {
@@ -62,7 +63,8 @@ public record OdourThreshold(Medium medium, double low, double high, Standing st
         OdourThreshold nearest = null;
         for (OdourThreshold each : ALL.getOrDefault(cas, Map.of()).values()) {
             boolean nearer = nearest == null
-                    || Math.abs(each.medium().strength() - strength) < Math.abs(nearest.medium().strength() - strength);
+                    || Math.abs(each.medium().strength() - strength)
+                            < Math.abs(nearest.medium().strength() - strength);
             nearest = nearer ? each : nearest;
         }
         return nearest;

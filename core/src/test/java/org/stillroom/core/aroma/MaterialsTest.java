@@ -60,14 +60,18 @@ class MaterialsTest {
     void anOilWithoutATypicalCompositionIsTakenAtTheMiddleOfItsRange() {
         EssentialOil bergamot = Objects.requireNonNull(EssentialOils.find("bergamot oil"));
         assertThat(bergamot.source()).startsWith("middle of the range");
-        assertThat(bergamot.shares().values().stream().mapToDouble(share -> share).sum()).isBetween(0.5, 1.0 + 1e-9);
+        assertThat(bergamot.shares().values().stream()
+                        .mapToDouble(share -> share)
+                        .sum())
+                .isBetween(0.5, 1.0 + 1e-9);
         assertThat(bergamot.gramsPerMillilitre()).isCloseTo(0.880, within(1e-12));
     }
 
     @Test
     void atTheMiddleOfItsRangeNoOilHoldsMoreThanItself() {
         for (EssentialOil oil : EssentialOils.list()) {
-            double sum = oil.shares().values().stream().mapToDouble(share -> share).sum();
+            double sum =
+                    oil.shares().values().stream().mapToDouble(share -> share).sum();
             assertThat(sum).as(oil.name()).isLessThanOrEqualTo(1.0 + 1e-9);
         }
     }
@@ -75,8 +79,9 @@ class MaterialsTest {
     @Test
     void aTableThatNamesWhatThereIsNotIsRefused() {
         String head = "material,group,status,key,name,min_percent,max_percent\n";
-        Table none = table("id,name,aliases,kind,title,botanical,part,cas,standard,density_min,density_max,density_basis,"
-                + "n20_min,n20_max,density_status,note\n");
+        Table none =
+                table("id,name,aliases,kind,title,botanical,part,cas,standard,density_min,density_max,density_basis,"
+                        + "n20_min,n20_max,density_status,note\n");
         assertThatThrownBy(() -> Materials.read(none, table(head + "moon,seen,read,1-2-3,dust,1,2")))
                 .hasMessageContaining("is no constituent and no sum: 1-2-3");
         assertThatThrownBy(() -> Materials.read(none, table(head + "moon,seen,read,78-70-6,linalool,1,2")))

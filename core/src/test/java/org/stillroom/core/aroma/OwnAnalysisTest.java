@@ -21,15 +21,17 @@ class OwnAnalysisTest {
     void whatIsWrongIsToldByLineAllAtOnce() {
         OwnAnalysis wrong = OwnAnalysis.read("linalool,31\nmoon dust,3\nLinalool,2\nlimonene,lots\nnothing");
         assertThat(wrong.parts()).isNull();
-        assertThat(wrong.problems())
-                .extracting(Finding::where)
-                .containsExactly("line 2", "line 3", "line 4", "line 5");
+        assertThat(wrong.problems()).extracting(Finding::where).containsExactly("line 2", "line 3", "line 4", "line 5");
         assertThat(wrong.problems().get(1).message()).isEqualTo("linalool stands there twice.");
     }
 
     @Test
     void aSumThatCannotBeIsRefused() {
-        assertThat(OwnAnalysis.read("linalool,80\nlimonene,30").problems().get(0).message()).contains("110.0 %");
+        assertThat(OwnAnalysis.read("linalool,80\nlimonene,30")
+                        .problems()
+                        .get(0)
+                        .message())
+                .contains("110.0 %");
         assertThat(OwnAnalysis.read("").problems()).hasSize(1);
     }
 }

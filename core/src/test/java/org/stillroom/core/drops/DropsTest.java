@@ -15,7 +15,10 @@ import org.stillroom.core.reference.Table;
 class DropsTest {
     private static DropLiquid named(String name) {
         return name.endsWith("%")
-                ? DropLiquid.spirit(AlcoholByVolume.at20(Double.parseDouble(name.replace("%", "").strip())), name)
+                ? DropLiquid.spirit(
+                        AlcoholByVolume.at20(
+                                Double.parseDouble(name.replace("%", "").strip())),
+                        name)
                 : Objects.requireNonNull(DropLiquid.named(name), name);
     }
 
@@ -64,7 +67,9 @@ class DropsTest {
         assertThat(1.0 / millilitresPerDrop(named("lemon oil"))).isCloseTo(45.2, within(0.2));
         assertThat(DropLiquid.named("moon dust")).isNull();
         assertThat(DropLiquid.oil("moon dust").density()).isNull();
-        assertThat(Objects.requireNonNull(named("lemon").withDensity(0.9).density()).middle()).isEqualTo(0.9);
+        assertThat(Objects.requireNonNull(named("lemon").withDensity(0.9).density())
+                        .middle())
+                .isEqualTo(0.9);
     }
 
     @Test
@@ -72,7 +77,8 @@ class DropsTest {
         DropWeighings runs = new DropWeighings(50, List.of(1.02, 1.05, 0.99));
         assertThat(runs.gramsPerDrop()).isCloseTo(0.0204, within(1e-12));
         assertThat(runs.spread().orElseThrow()).isCloseTo(0.03 / 1.02, within(1e-12)); // standard deviation 0.03 g
-        assertThat(runs.doubt()).isCloseTo(2.920 * 0.03 / 1.02 / Math.sqrt(3), within(1e-12)); // Student, 2 degrees of freedom
+        assertThat(runs.doubt())
+                .isCloseTo(2.920 * 0.03 / 1.02 / Math.sqrt(3), within(1e-12)); // Student, 2 degrees of freedom
         assertThat(runs.inconsistent()).isEmpty();
     }
 
@@ -87,7 +93,8 @@ class DropsTest {
 
     @Test
     void aRunThatDoesNotGoWithTheOthersIsNamed() {
-        assertThat(new DropWeighings(50, List.of(1.02, 1.21, 1.03)).inconsistent()).containsExactly(2);
+        assertThat(new DropWeighings(50, List.of(1.02, 1.21, 1.03)).inconsistent())
+                .containsExactly(2);
         assertThat(new DropWeighings(50, List.of(1.02, 1.2)).inconsistent()).containsExactly(1, 2);
         assertThat(new DropWeighings(50, List.of(1.02, 1.05)).inconsistent()).isEmpty();
     }

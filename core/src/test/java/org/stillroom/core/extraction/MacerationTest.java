@@ -29,8 +29,7 @@ class MacerationTest {
     }
 
     private static Maceration twelveBotanicals(Pressing pressing) {
-        return Maceration.of(
-                spirit(1.2, 65), List.of(new Charge(plant("dried botanicals"), 74)), pressing);
+        return Maceration.of(spirit(1.2, 65), List.of(new Charge(plant("dried botanicals"), 74)), pressing);
     }
 
     /** Own arithmetic, within 0.5 %: 74 g of twelve dry botanicals with 10 % water in 1.2 L of 65 % vol, for 3 L of 28 % vol and 220 g/L. */
@@ -49,7 +48,8 @@ class MacerationTest {
         assertThat(liqueur.strength()).isCloseTo(28.0, within(1e-6));
         Maceration pressed = twelveBotanicals(Pressing.PRESSED);
         assertThat(pressed.volume()).isCloseTo(1148, half);
-        assertThat(Finishing.of(pressed.drained(), wanted, spirit(1, 96)).spirit()).isCloseTo(102, half);
+        assertThat(Finishing.of(pressed.drained(), wanted, spirit(1, 96)).spirit())
+                .isCloseTo(102, half);
     }
 
     /**
@@ -70,22 +70,18 @@ class MacerationTest {
      * in view, so this shows that the rounding still fits, not that it is right.
      */
     @ParameterizedTest
-    @CsvSource({
-        "BY_HAND, 113.4, 591.5, 384, 437",
-        "PRESSED, 113.4, 591.5, 490, 516",
-        "PRESSED, 100, 500, 400, 450"
-    })
+    @CsvSource({"BY_HAND, 113.4, 591.5, 384, 437", "PRESSED, 113.4, 591.5, 490, 516", "PRESSED, 100, 500, 400, 450"})
     void yieldsLieWhereHandbooksFindThem(Pressing pressing, double grams, double solvent, double low, double high) {
-        Maceration root = Maceration.of(
-                spirit(solvent / 1000, 70), List.of(new Charge(plant("dried roots"), grams)), pressing);
+        Maceration root =
+                Maceration.of(spirit(solvent / 1000, 70), List.of(new Charge(plant("dried roots"), grams)), pressing);
         assertThat(root.volume()).isBetween(low, high);
     }
 
     @Test
     @Tag("property")
     void nothingIsLostBetweenWhatComesAndWhatTheMarcHolds() {
-        Maceration peels = Maceration.of(
-                spirit(0.9, 95), List.of(new Charge(plant("lemon peel"), 500)), Pressing.BY_HAND);
+        Maceration peels =
+                Maceration.of(spirit(0.9, 95), List.of(new Charge(plant("lemon peel"), 500)), Pressing.BY_HAND);
         Contents drained = peels.drained();
         double ethanol = spirit(0.9, 95).grams(Substance.ETHANOL);
         assertThat(drained.grams(Substance.ETHANOL) / peels.partThatComes()).isCloseTo(ethanol, within(1e-9));

@@ -58,11 +58,13 @@ class PotStillTest {
     @ParameterizedTest
     @CsvSource({"10000, 30, 40", "5000, 12, 20", "20000, 45, 55", "1000, 8, 5"})
     void boilingDownStepByStepComesToTheSame(double millilitres, double strength, double to) {
-        PotStill.Stand stand = PotStill.charged(millilitres, AlcoholByVolume.at20(strength)).whenRunning(to);
+        PotStill.Stand stand =
+                PotStill.charged(millilitres, AlcoholByVolume.at20(strength)).whenRunning(to);
         Contents charge = MadeUp.spirit(AlcoholByVolume.at20(strength)).times(millilitres / 1000.0);
         double ethanol = charge.grams(Substance.ETHANOL) / 46.06844;
         double water = charge.grams(Substance.WATER) / 18.01528;
-        double end = Strengths.massFraction(AlcoholByVolume.at20(stand.potStrength())).fraction();
+        double end = Strengths.massFraction(AlcoholByVolume.at20(stand.potStrength()))
+                .fraction();
         double xEnd = end / 46.06844 / (end / 46.06844 + (1 - end) / 18.01528);
         double gone = 0.0;
         double goneWater = 0.0;
@@ -71,7 +73,8 @@ class PotStillTest {
             double y = Vapour.over(ethanol / (ethanol + water)).ethanol();
             double middleEthanol = ethanol - 0.5 * step * y;
             double middleWater = water - 0.5 * step * (1 - y);
-            double yMiddle = Vapour.over(middleEthanol / (middleEthanol + middleWater)).ethanol();
+            double yMiddle =
+                    Vapour.over(middleEthanol / (middleEthanol + middleWater)).ethanol();
             ethanol -= step * yMiddle;
             water -= step * (1 - yMiddle);
             gone += step * yMiddle;
@@ -80,9 +83,8 @@ class PotStillTest {
         double collected = stand.recovered() * charge.grams(Substance.ETHANOL) / 46.06844;
         assertThat(gone).isCloseTo(collected, within(3e-4 * collected));
         double p = gone * 46.06844 / (gone * 46.06844 + goneWater * 18.01528);
-        double percent = Strengths.byVolume(
-                        new MassFraction(p), VolumeBasis.AT_20C)
-                .percent();
+        double percent =
+                Strengths.byVolume(new MassFraction(p), VolumeBasis.AT_20C).percent();
         assertThat(stand.strength()).isCloseTo(percent, within(0.02));
     }
 
@@ -96,7 +98,8 @@ class PotStillTest {
         assertThat(stand.running()).isCloseTo(40, within(1e-6));
         assertThat(stand.strength()).isGreaterThan(40);
         List<PotStill.Stand> run = still.until(stand, 8);
-        assertThat(run.stream().map(PotStill.Stand::running).toList()).isSortedAccordingTo((a, b) -> Double.compare(b, a));
+        assertThat(run.stream().map(PotStill.Stand::running).toList())
+                .isSortedAccordingTo((a, b) -> Double.compare(b, a));
         assertThat(run.get(7).distillate()).isCloseTo(stand.distillate(), within(1e-3));
     }
 

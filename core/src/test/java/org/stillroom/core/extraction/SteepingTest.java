@@ -17,7 +17,8 @@ class SteepingTest {
         Steeping herbs = Steeping.of(PlantSort.of("dried_leaf"), 20);
         assertThat(herbs.daysTo(0.95)).isCloseTo(21, within(0.1)); // three weeks, as the rate was derived
         assertThat(herbs.after(herbs.daysTo(0.95))).isCloseTo(0.95, within(1e-12));
-        assertThat(Steeping.of(PlantSort.of("dried_leaf"), 30).perDay() / herbs.perDay()).isBetween(1.3, 1.6);
+        assertThat(Steeping.of(PlantSort.of("dried_leaf"), 30).perDay() / herbs.perDay())
+                .isBetween(1.3, 1.6);
     }
 
     @Test
@@ -36,7 +37,9 @@ class SteepingTest {
             double off = Math.max(fitted.perDay() / rate, rate / fitted.perDay());
             inside += off <= fitted.perDayDoubt() ? 1 : 0;
         }
-        assertThat(inside / 200.0).as("seed " + seed).isBetween(0.75, 0.97); // 90 % by the linear rule, with a small sample's t left out
+        assertThat(inside / 200.0)
+                .as("seed " + seed)
+                .isBetween(0.75, 0.97); // 90 % by the linear rule, with a small sample's t left out
     }
 
     @Test

@@ -31,7 +31,14 @@ class SlipsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"lemon oil, 1.5 g, 0", "lemon oil, 5 g, 1", "anise oil, 2 g, 0", "anise oil, 8 g, 1", "thyme oil, 0.3 g, 0", "thyme oil, 3 g, 1"})
+    @CsvSource({
+        "lemon oil, 1.5 g, 0",
+        "lemon oil, 5 g, 1",
+        "anise oil, 2 g, 0",
+        "anise oil, 8 g, 1",
+        "thyme oil, 0.3 g, 0",
+        "thyme oil, 3 g, 1"
+    })
     void theBoundFollowsWhatTheOilIsMadeOf(String oil, String amount, int asked) {
         assertThat(slips(oil, amount, "vodka 40 %")).hasSize(asked);
     }
@@ -43,7 +50,9 @@ class SlipsTest {
 
     @Test
     void aDoseOfWhichNothingIsSmeltIsAskedToo() {
-        assertThat(slips("caraway oil", "0.001 mg", "vodka 40 %")).extracting(Finding::rule).containsExactly("dose-not-smelt");
+        assertThat(slips("caraway oil", "0.001 mg", "vodka 40 %"))
+                .extracting(Finding::rule)
+                .containsExactly("dose-not-smelt");
     }
 
     @Test

@@ -57,7 +57,13 @@ class NoteTest {
     @Test
     void theNoteThatStandsOutMostLeads() {
         List<Note> notes = Note.of(
-                Map.of(LIMONENE, new Content(9, 10, 11), LINALOOL, new Content(9, 10, 11), "555-10-2", new Content(90, 100, 110)),
+                Map.of(
+                        LIMONENE,
+                        new Content(9, 10, 11),
+                        LINALOOL,
+                        new Content(9, 10, 11),
+                        "555-10-2",
+                        new Content(90, 100, 110)),
                 0);
         assertThat(notes).extracting(Note::name).containsExactly("linalool", "d-limonene", "beta-phellandrene");
         assertThat(notes.get(2).activity()).isEqualTo(0.0);
@@ -70,9 +76,11 @@ class NoteTest {
         Content limonene = Objects.requireNonNull(lemon.get(LIMONENE));
         assertThat(limonene.min()).isLessThan(limonene.typical());
         assertThat(limonene.max()).isBetween(limonene.typical(), 1000.0);
-        Content guessed = Objects.requireNonNull(AromaContents.of("moon dust", 100, Map.of(LINALOOL, 0.8)).get(LINALOOL));
+        Content guessed = Objects.requireNonNull(
+                AromaContents.of("moon dust", 100, Map.of(LINALOOL, 0.8)).get(LINALOOL));
         assertThat(guessed).isEqualTo(new Content(40, 80, 100));
-        assertThat(AromaContents.analysed(100, Map.of(LINALOOL, 0.8)).get(LINALOOL)).isEqualTo(new Content(80, 80, 80));
+        assertThat(AromaContents.analysed(100, Map.of(LINALOOL, 0.8)).get(LINALOOL))
+                .isEqualTo(new Content(80, 80, 80));
     }
 
     @Test
@@ -84,7 +92,9 @@ class NoteTest {
 
     @Test
     void aThresholdOfWhatIsNotThereStopsTheTable() {
-        Table table = Table.of("t", List.of("key,name,medium,low_ug_per_l,high_ug_per_l,status,source", "1-2-3,dust,water,1,2,read,x"));
+        Table table = Table.of(
+                "t",
+                List.of("key,name,medium,low_ug_per_l,high_ug_per_l,status,source", "1-2-3,dust,water,1,2,read,x"));
         assertThatThrownBy(() -> OdourThreshold.read(table)).hasMessageContaining("no constituent of the table: 1-2-3");
         assertThatThrownBy(() -> new Content(2, 1, 3)).hasMessageContaining("not 2.0");
     }

@@ -10,10 +10,12 @@ package org.stillroom.planner.drops;
 public record OilDrop(String name, double part, double gramsPerDrop) {
     public OilDrop {
         if (!(part > 0.0 && part <= 1.0)) {
-            throw new IllegalArgumentException(name + ": a part of the oils lies above 0 and at most at 1, not at " + part);
+            throw new IllegalArgumentException(
+                    name + ": a part of the oils lies above 0 and at most at 1, not at " + part);
         }
         if (!(gramsPerDrop > 0.0 && gramsPerDrop < 1.0)) {
-            throw new IllegalArgumentException(name + ": a drop weighs above 0 and below 1 g, not " + gramsPerDrop + " g");
+            throw new IllegalArgumentException(
+                    name + ": a drop weighs above 0 and below 1 g, not " + gramsPerDrop + " g");
         }
     }
 

@@ -58,9 +58,7 @@ public final class WholeDrops {
             tolerance = Math.min(WIDEST, tolerance * WIDEN);
             kept = new WholeDrops(essence.within(tolerance), wanted, Choice.NEARER_FIRST).search();
         }
-        return kept.stream()
-                .map(choice -> Choice.of(essence, choice.drops()))
-                .toList();
+        return kept.stream().map(choice -> Choice.of(essence, choice.drops())).toList();
     }
 
     private OilDrop oil(int place) {
@@ -118,7 +116,9 @@ public final class WholeDrops {
         }
         Choice choice = Choice.of(essence, chosen);
         boolean serves = choice.batches() >= 1 && choice.batches() <= essence.mostBatches();
-        if (choice.toleranceKept() && serves && best.stream().noneMatch(other -> other.drops().equals(chosen))) {
+        if (choice.toleranceKept()
+                && serves
+                && best.stream().noneMatch(other -> other.drops().equals(chosen))) {
             best.add(choice);
             best.sort(order);
             if (best.size() > wanted) {

@@ -35,9 +35,8 @@ public record Matching(List<Double> amounts, List<Compared> compared, double mis
         shelf.forEach(oil -> keys.addAll(oil.parts().keySet()));
         List<String> order = List.copyOf(keys);
         double[] b = weighted(wanted, order, weights);
-        double[][] columns = shelf.stream()
-                .map(oil -> weighted(oil.parts(), order, weights))
-                .toArray(double[][]::new);
+        double[][] columns =
+                shelf.stream().map(oil -> weighted(oil.parts(), order, weights)).toArray(double[][]::new);
         double[] x = NonNegative.leastSquares(columns, b);
         List<Double> amounts = new ArrayList<>();
         Map<String, Double> comes = new TreeMap<>();

@@ -14,9 +14,11 @@ import org.junit.jupiter.api.Test;
 
 class WholeDropsTest {
     /** Three oils 10 : 3 : 2 by mass, 0.40 g/L together, for batches of 1 L that take 5 mL of the essence. */
-    private static final Essence STORY = essence(new double[] {10, 3, 2}, new double[] {20.5, 23.0, 21.5}, 0.40, 0.02, 10);
+    private static final Essence STORY =
+            essence(new double[] {10, 3, 2}, new double[] {20.5, 23.0, 21.5}, 0.40, 0.02, 10);
 
-    private static Essence essence(double[] parts, double[] milligrams, double gramsPerBatch, double tolerance, int most) {
+    private static Essence essence(
+            double[] parts, double[] milligrams, double gramsPerBatch, double tolerance, int most) {
         double sum = IntStream.range(0, parts.length).mapToDouble(i -> parts[i]).sum();
         List<OilDrop> oils = new ArrayList<>();
         for (int i = 0; i < parts.length; i++) {
@@ -68,14 +70,13 @@ class WholeDropsTest {
             int oils = 2 + random.nextInt(3);
             double[] parts = random.doubles(oils, 1.0, 8.0).toArray();
             double[] milligrams = random.doubles(oils, 12.0, 40.0).toArray();
-            Essence essence = essence(parts, milligrams, 0.1 + 0.12 * random.nextDouble(), 0.005 + 0.05 * random.nextDouble(), 3);
+            Essence essence =
+                    essence(parts, milligrams, 0.1 + 0.12 * random.nextDouble(), 0.005 + 0.05 * random.nextDouble(), 3);
             List<Choice> all = everything(essence);
             List<Choice> found = WholeDrops.choices(essence, 5).stream()
                     .filter(Choice::toleranceKept)
                     .toList();
-            assertThat(found)
-                    .as("seed " + seed + ", run " + run)
-                    .isEqualTo(all.subList(0, Math.min(5, all.size())));
+            assertThat(found).as("seed " + seed + ", run " + run).isEqualTo(all.subList(0, Math.min(5, all.size())));
         }
     }
 
@@ -108,7 +109,8 @@ class WholeDropsTest {
     /** The goal is 50 ms for six oils; ten times that fails here, so that a busy machine does not. */
     @Test
     void sixOilsTakeNoTime() {
-        Essence six = essence(new double[] {12, 7, 5, 3, 2, 1.3}, new double[] {18.9, 21, 25, 20, 24.7, 27.5}, 0.8, 0.02, 10);
+        Essence six =
+                essence(new double[] {12, 7, 5, 3, 2, 1.3}, new double[] {18.9, 21, 25, 20, 24.7, 27.5}, 0.8, 0.02, 10);
         WholeDrops.choices(six, 5);
         long start = System.nanoTime();
         List<Choice> choices = WholeDrops.choices(six, 5);

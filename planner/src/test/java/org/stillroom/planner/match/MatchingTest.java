@@ -25,9 +25,12 @@ class MatchingTest {
             int count = 1 + random.nextInt(10);
             double[][] columns = new double[count][];
             for (int j = 0; j < count; j++) {
-                columns[j] = random.doubles(rows, -0.5, 1.0).map(v -> Math.max(0.0, v)).toArray();
+                columns[j] = random.doubles(rows, -0.5, 1.0)
+                        .map(v -> Math.max(0.0, v))
+                        .toArray();
             }
-            double[] b = random.doubles(rows, -0.3, 1.0).map(v -> Math.max(0.0, v)).toArray();
+            double[] b =
+                    random.doubles(rows, -0.3, 1.0).map(v -> Math.max(0.0, v)).toArray();
             double[] ours = NonNegative.leastSquares(columns, b);
             double[] theirs = byLibrary(columns, b);
             String where = "seed " + seed + ", run " + run;
@@ -90,7 +93,9 @@ class MatchingTest {
         assertThat(matching.amounts()).containsExactly(3.0);
         assertThat(matching.missed()).isCloseTo(0.8, within(1e-9)); // 4 of the root of 9 and 16
         assertThat(matching.compared()).contains(new Matching.Compared("z", 4.0, 0.0));
-        assertThat(Matching.of(Map.of("a", 3.0, "z", 4.0), shelf, Map.of("z", 0.0)).missed()).isCloseTo(0.0, within(1e-9));
+        assertThat(Matching.of(Map.of("a", 3.0, "z", 4.0), shelf, Map.of("z", 0.0))
+                        .missed())
+                .isCloseTo(0.0, within(1e-9));
     }
 
     @Test

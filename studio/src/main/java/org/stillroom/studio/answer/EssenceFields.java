@@ -6,8 +6,8 @@ import java.util.Map;
 import org.stillroom.core.aroma.Constituent;
 import org.stillroom.core.aroma.Constituents;
 import org.stillroom.planner.drops.Essence;
+import org.stillroom.planner.drops.OilDrop;
 import org.stillroom.planner.drops.PreDilution;
-import org.stillroom.studio.recipefile.EssenceSheet;
 import org.stillroom.studio.usecase.PlanEssence;
 
 /** The plan of an essence as fields. */
@@ -15,17 +15,19 @@ public final class EssenceFields {
     private EssenceFields() {}
 
     /** Returns the plan for scripts; lists of numbers are in the order of the oils. */
-    public static Fields of(EssenceSheet sheet, PlanEssence.Found found) {
+    public static Fields of(PlanEssence.Found found) {
         Essence asked = found.asked();
         Fields fields = new Fields()
-                .put("title", sheet.title())
-                .putTexts("oils", sheet.oils().stream().map(EssenceSheet.Oil::name).toList())
+                .put("title", found.title())
+                .putTexts("oils", asked.oils().stream().map(OilDrop::name).toList())
                 .putNumbers("drops_per_batch", asked.dropsPerBatch())
                 .put("oils_mg_per_batch", 1000.0 * asked.gramsPerBatch())
                 .put("dose_ml_per_batch", asked.dose())
-                .put("batch_ml", sheet.batch().millilitres())
-                .put("tolerance_percent", sheet.tolerance())
-                .put("choices", found.choices().stream().map(made -> choice(made)).toList());
+                .put("batch_ml", found.batch())
+                .put("tolerance_percent", 100.0 * asked.tolerance())
+                .put(
+                        "choices",
+                        found.choices().stream().map(made -> choice(made)).toList());
         PreDilution diluted = found.preDilution();
         if (diluted == null) {
             fields.putNone("pre_dilution");
@@ -45,7 +47,9 @@ public final class EssenceFields {
                 .put("tolerance_kept", made.choice().toleranceKept())
                 .putNumbers(
                         "errors_percent",
-                        made.choice().errors().stream().map(error -> 100.0 * error).toList())
+                        made.choice().errors().stream()
+                                .map(error -> 100.0 * error)
+                                .toList())
                 .put("oils_mg", 1000.0 * made.choice().grams())
                 .put("essence_ml", made.essence())
                 .put("strength_vol_percent", made.strength())

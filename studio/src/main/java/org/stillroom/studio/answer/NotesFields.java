@@ -30,7 +30,11 @@ public final class NotesFields {
                                 .put("min", note.content().min())
                                 .put("typical", note.content().typical())
                                 .put("max", note.content().max())
-                                .put("typical_basis", analysed ? "analysis of the lot where one was given" : "typical of the trade or mid-range"));
+                                .put(
+                                        "typical_basis",
+                                        analysed
+                                                ? "analysis of the lot where one was given"
+                                                : "typical of the trade or mid-range"));
         OdourThreshold threshold = note.threshold();
         if (threshold == null) {
             return fields.putNone("odour_activity").putNone("spread").putNone("threshold");
@@ -39,7 +43,9 @@ public final class NotesFields {
                 .put(
                         "spread",
                         new Fields()
-                                .put("odour_activity", new Fields().put("low", note.least()).put("high", note.most())))
+                                .put(
+                                        "odour_activity",
+                                        new Fields().put("low", note.least()).put("high", note.most())))
                 .put(
                         "threshold",
                         new Fields()

@@ -28,8 +28,7 @@ final class ClarityCommand extends Subcommand {
     @Override
     protected Answer answer(Workings workings) {
         ClarityAsked asked = ClarityAsked.of(options.typed(), Dashes.TWO, new Objections());
-        return new ClarityAnswer(
-                recipe == null ? asked.answer(workings) : asked.answer(worked(recipe), workings), map);
+        return new ClarityAnswer(recipe == null ? asked.answer(workings) : asked.answer(worked(recipe), workings), map);
     }
 
     private static WorkedPlan worked(Path file) {

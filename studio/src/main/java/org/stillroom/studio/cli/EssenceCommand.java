@@ -32,7 +32,7 @@ final class EssenceCommand extends Subcommand {
         }
         EssenceSheet sheet = ((EssenceReading.Understood) reading).sheet();
         try {
-            return new Planned(sheet, PlanEssence.answer(sheet, workings));
+            return new Planned(PlanEssence.answer(sheet, workings));
         } catch (Impossible impossible) {
             throw new Refusal(
                     Exit.WRONG_INPUT,
@@ -46,16 +46,16 @@ final class EssenceCommand extends Subcommand {
         }
     }
 
-    private record Planned(EssenceSheet sheet, PlanEssence.Found found) implements Answer {
+    private record Planned(PlanEssence.Found found) implements Answer {
         @Override
         public Fields fields() {
-            return EssenceFields.of(sheet, found);
+            return EssenceFields.of(found);
         }
 
         @Override
         public void print(Page page) {
-            page.heading(sheet.title());
-            page.paragraph("Drops for " + Figure.decimals(sheet.batch().litres(), 2) + " L at a time; each takes "
+            page.heading(found.title());
+            page.paragraph("Drops for " + Figure.decimals(found.batch() / 1000.0, 2) + " L at a time; each takes "
                     + Figure.decimals(found.asked().dose(), 2) + " mL of the essence.");
             page.table(table());
             PreDilution diluted = found.preDilution();
@@ -74,11 +74,15 @@ final class EssenceCommand extends Subcommand {
 
         private Table table() {
             Table table = new Table();
-            sheet.oils().forEach(oil -> table.figure(oil.name()));
-            table.figure("batches").figure("carrier mL").figure("% vol").figure("worst off %").figure("left over mL");
+            found.asked().oils().forEach(oil -> table.figure(oil.name()));
+            table.figure("batches")
+                    .figure("carrier mL")
+                    .figure("% vol")
+                    .figure("worst off %")
+                    .figure("left over mL");
             for (PlanEssence.Made made : found.choices()) {
                 Choice choice = made.choice();
-                String[] cells = new String[sheet.oils().size() + 5];
+                String[] cells = new String[found.asked().oils().size() + 5];
                 int at = 0;
                 for (int count : choice.drops()) {
                     cells[at++] = Integer.toString(count);
@@ -95,12 +99,14 @@ final class EssenceCommand extends Subcommand {
 
         private String words(PreDilution.Dilution each) {
             String name = found.asked().oils().get(each.oil()).name();
-            return name + " 1 in " + each.oneIn() + ": " + each.drops() + (each.drops() == 1 ? " drop" : " drops") + " and "
-                    + Figure.decimals(each.spirit(), 2) + " g of the carrier; count its drops below from this.";
+            return name + " 1 in " + each.oneIn() + ": " + each.drops() + (each.drops() == 1 ? " drop" : " drops")
+                    + " and " + Figure.decimals(each.spirit(), 2)
+                    + " g of the carrier; count its drops below from this.";
         }
 
         private static String drops(Choice choice) {
-            return String.join(" : ", choice.drops().stream().map(String::valueOf).toList());
+            return String.join(
+                    " : ", choice.drops().stream().map(String::valueOf).toList());
         }
     }
 }

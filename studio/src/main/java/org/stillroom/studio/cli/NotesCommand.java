@@ -38,7 +38,8 @@ final class NotesCommand extends Subcommand {
         if (plan instanceof PlanRecipe.Outcome.Refused refused) {
             throw new Refusal(Exit.WRONG_INPUT, refused.problems());
         }
-        return new Told(TellNotes.answer(((PlanRecipe.Outcome.Worked) plan).plan().plan(), own, workings));
+        return new Told(
+                TellNotes.answer(((PlanRecipe.Outcome.Worked) plan).plan().plan(), own, workings));
     }
 
     private static Map<String, Double> read(Path path) {
@@ -46,7 +47,8 @@ final class NotesCommand extends Subcommand {
         try {
             text = Files.readString(path);
         } catch (IOException unreadable) {
-            throw Refusal.notFound("--analysis", "there is no readable file " + path + ".", "Check the name and the folder.");
+            throw Refusal.notFound(
+                    "--analysis", "there is no readable file " + path + ".", "Check the name and the folder.");
         }
         OwnAnalysis analysis = OwnAnalysis.read(text);
         Map<String, Double> parts = analysis.parts();
@@ -74,7 +76,8 @@ final class NotesCommand extends Subcommand {
                 page.paragraph(words());
                 page.blank();
                 page.table(table());
-                page.paragraph("Odour activity is the content over the threshold; a bar grows by one for a factor of 1.8.");
+                page.paragraph(
+                        "Odour activity is the content over the threshold; a bar grows by one for a factor of 1.8.");
             }
             for (Finding finding : found.findings()) {
                 page.blank();
@@ -93,7 +96,8 @@ final class NotesCommand extends Subcommand {
 
         private static String words(Note note) {
             String smell = OdourThreshold.smell(note.cas());
-            return note.name() + (smell.isEmpty() ? "" : " (" + smell + ")")
+            return note.name()
+                    + (smell.isEmpty() ? "" : " (" + smell + ")")
                     + (note.withinADecade() ? ", known to a decade at best" : "");
         }
 
@@ -119,7 +123,10 @@ final class NotesCommand extends Subcommand {
                         known ? figure(note.activity()) : "",
                         known ? figure(note.least()) : "",
                         known ? figure(note.most()) : "",
-                        threshold == null ? "not found" : threshold.medium().label() + ", " + threshold.standing().label(),
+                        threshold == null
+                                ? "not found"
+                                : threshold.medium().label() + ", "
+                                        + threshold.standing().label(),
                         known ? bar(note.activity()) : "");
             }
             return table;

@@ -105,7 +105,8 @@ public final class EssenceReader {
 
     private void format(Fields top) {
         String format = top.required(
-                "stillroom essence", "Make “stillroom essence: 1” the first line: it says which format the file is of.");
+                "stillroom essence",
+                "Make “stillroom essence: 1” the first line: it says which format the file is of.");
         if (format != null && !format.equals("1")) {
             top.problem(
                     "stillroom essence",
@@ -120,7 +121,11 @@ public final class EssenceReader {
         List<EssenceSheet.Oil> oils = new ArrayList<>();
         Set<String> names = new HashSet<>();
         if (!top.has("oils")) {
-            top.problem("field-missing", "missing", "“oils” is missing.", "List them: “oils:” and below it “- {oil: lemon, parts: 10}”.");
+            top.problem(
+                    "field-missing",
+                    "missing",
+                    "“oils” is missing.",
+                    "List them: “oils:” and below it “- {oil: lemon, parts: 10}”.");
         }
         for (Node item : top.items("oils")) {
             String called = Objects.requireNonNullElse(Fields.peek(item, "oil"), "oil " + (oils.size() + 1));
@@ -129,13 +134,24 @@ public final class EssenceReader {
             if (oil != null) {
                 oils.add(oil);
                 if (!names.add(oil.name())) {
-                    problems.add("oil-twice", item.place(), called, "named twice", "This oil stands in the list twice.", "Put its parts together, or give the second a name of its own.");
+                    problems.add(
+                            "oil-twice",
+                            item.place(),
+                            called,
+                            "named twice",
+                            "This oil stands in the list twice.",
+                            "Put its parts together, or give the second a name of its own.");
                 }
             }
         }
         boolean none = oils.isEmpty() && top.has("oils") && problems.count() == 0;
         if (none || oils.size() > MOST_OILS) {
-            top.problem("oils", "oils", "too few or too many", "An essence has 1 to " + MOST_OILS + " oils here, not " + oils.size() + ".", "Make part of it an essence of its own.");
+            top.problem(
+                    "oils",
+                    "oils",
+                    "too few or too many",
+                    "An essence has 1 to " + MOST_OILS + " oils here, not " + oils.size() + ".",
+                    "Make part of it an essence of its own.");
         }
         return oils;
     }
@@ -167,7 +183,12 @@ public final class EssenceReader {
 
     private static @Nullable Typed<Mass> aboveZero(Fields fields, @Nullable Typed<Mass> drop) {
         if (drop != null && !(drop.value().grams() > 0.0 && drop.value().grams() < 0.5)) {
-            fields.problem("drop", "quantity", "cannot be", "A drop weighs from a few to a hundred mg, not " + Shown.quoted(drop.text()) + ".", "Write it such as “drop: 20.5 mg”.");
+            fields.problem(
+                    "drop",
+                    "quantity",
+                    "cannot be",
+                    "A drop weighs from a few to a hundred mg, not " + Shown.quoted(drop.text()) + ".",
+                    "Write it such as “drop: 20.5 mg”.");
             return null;
         }
         return drop;
@@ -175,13 +196,19 @@ public final class EssenceReader {
 
     private static @Nullable Typed<Volume> aboveZero(Fields top, String key, @Nullable Typed<Volume> volume) {
         if (volume != null && !(volume.value().millilitres() > 0.0)) {
-            top.problem(key, "quantity", "cannot be", Shown.quoted(volume.text()) + " is nothing.", "Write a volume above zero.");
+            top.problem(
+                    key,
+                    "quantity",
+                    "cannot be",
+                    Shown.quoted(volume.text()) + " is nothing.",
+                    "Write a volume above zero.");
             return null;
         }
         return volume;
     }
 
-    private <Q> @Nullable Typed<Q> needed(Fields top, String key, Function<String, Understanding<Q>> reader, String example) {
+    private <Q> @Nullable Typed<Q> needed(
+            Fields top, String key, Function<String, Understanding<Q>> reader, String example) {
         if (!top.has(key)) {
             top.problem("field-missing", "missing", "“" + key + "” is missing.", "Write it such as " + example + ".");
         }
@@ -194,11 +221,18 @@ public final class EssenceReader {
             return null;
         }
         Amount amount = dose.value().perLitre();
-        boolean above = amount instanceof Mass mass ? mass.grams() > 0.0 : amount instanceof Volume volume && volume.millilitres() > 0.0;
+        boolean above = amount instanceof Mass mass
+                ? mass.grams() > 0.0
+                : amount instanceof Volume volume && volume.millilitres() > 0.0;
         if (kind.isInstance(amount) && above) {
             return kind.cast(amount);
         }
-        top.problem(key, "quantity", "cannot be used", Shown.quoted(dose.text()) + " is not what is wanted here.", "Write it such as " + example + ".");
+        top.problem(
+                key,
+                "quantity",
+                "cannot be used",
+                Shown.quoted(dose.text()) + " is not what is wanted here.",
+                "Write it such as " + example + ".");
         return null;
     }
 
@@ -213,7 +247,12 @@ public final class EssenceReader {
                 return batches;
             }
         }
-        top.problem("batches", "quantity", "cannot be used", Shown.quoted(text) + " is no number of batches.", "Write a whole number from 1 to " + MOST_BATCHES + ".");
+        top.problem(
+                "batches",
+                "quantity",
+                "cannot be used",
+                Shown.quoted(text) + " is no number of batches.",
+                "Write a whole number from 1 to " + MOST_BATCHES + ".");
         return USUAL_BATCHES;
     }
 }

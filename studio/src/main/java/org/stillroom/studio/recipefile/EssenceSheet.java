@@ -64,5 +64,9 @@ public record EssenceSheet(
      * @param drop what one drop weighs, or null where it was not weighed
      * @param density or null where the maker does not know it
      */
-    public record Oil(String name, double parts, @Nullable Mass drop, @Nullable Density density) {}
+    public record Oil(
+            String name,
+            double parts,
+            @Nullable Mass drop,
+            @Nullable Density density) {}
 }

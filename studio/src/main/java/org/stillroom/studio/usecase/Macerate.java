@@ -21,14 +21,10 @@ import org.stillroom.core.quantity.Strength;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Source;
-import org.stillroom.core.reference.Standing;
 import org.stillroom.core.reference.Workings;
 
 /** Tells what comes of plants in spirit, what the marc holds, when to taste, and what makes a liqueur of it. */
 public final class Macerate {
-    /** Fruit below this strength may ferment or spoil, % vol. From memory. */
-    private static final double LEAST_FOR_FRUIT = 25.0;
-
     /** So much of what there is to gain has come when it is time to taste, and when little is left. Own judgement. */
     private static final double TASTE_FROM = 0.6;
 
@@ -127,7 +123,11 @@ public final class Macerate {
         Contents drained = twice ? maceration.withAnother(second) : maceration.drained();
         Essentials comes = Essentials.of(drained.toGrams());
         double heldDoubt = asked.held().isPresent() ? 0.0 : PlantSort.HELD_DOUBT * maceration.held();
-        workings.step("liquid with the juice of the plants", maceration.volume() + maceration.held(), "mL at 20 °C", Source.VOLUME_MODEL);
+        workings.step(
+                "liquid with the juice of the plants",
+                maceration.volume() + maceration.held(),
+                "mL at 20 °C",
+                Source.VOLUME_MODEL);
         workings.step("held by the marc", maceration.held(), "mL", Source.RETAINED);
         workings.step("comes", comes.millilitres(), "mL at 20 °C", Source.BALANCE);
         workings.step("strength of it", comes.strength(), "% vol at 20 °C", Source.VOLUME_MODEL);
@@ -135,7 +135,7 @@ public final class Macerate {
         double strengthDoubt = strengthDoubt(asked, maceration.strength());
         double perLitre = 1000.0 * maceration.plants() / comes.millilitres();
         Estimate volume = new Estimate(comes.millilitres(), heldDoubt);
-        List<Finding> findings = findings(asked, comes.strength());
+        List<Finding> findings = MacerateFindings.of(asked, comes.strength());
         return new Found(
                 volume,
                 new Estimate(comes.strength(), strengthDoubt),
@@ -223,11 +223,13 @@ public final class Macerate {
         double high = volume / 1000.0;
         for (int i = 0; i < 60; i++) {
             double middle = 0.5 * (low + high);
-            boolean over = Essentials.of(drained.plus(litre.times(middle)).toGrams()).millilitres() > volume;
+            boolean over =
+                    Essentials.of(drained.plus(litre.times(middle)).toGrams()).millilitres() > volume;
             low = over ? low : middle;
             high = over ? middle : high;
         }
-        double strength = Essentials.of(drained.plus(litre.times(low)).toGrams()).strength();
+        double strength =
+                Essentials.of(drained.plus(litre.times(low)).toGrams()).strength();
         return new Added(
                 new Estimate(1000.0 * low, comes.doubt()),
                 none,
@@ -248,83 +250,11 @@ public final class Macerate {
                 new Estimate(finishing.sugar(), 0.0),
                 new Estimate(finishing.water(), (1.0 - ethanol) * comes.doubt()),
                 new Estimate(liqueur.wanted().volume(), 0.0),
-                new Estimate(finishing.strength(), ModelDoubt.of(finishing.made().toGrams(), liqueur.wanted().volume())
-                        .strengthHalfWidth()));
-    }
-
-    private static List<Finding> findings(Asked asked, double strength) {
-        List<Finding> findings = new ArrayList<>();
-        for (Charge charge : asked.charges()) {
-            Plant plant = charge.plant();
-            if (plant.standing() == Standing.FROM_MEMORY) {
-                findings.add(note("plant-from-memory", plant.name(), "Its water is recalled, not read: "
-                        + QuantityWords.fixed(100.0 * plant.water(), 0) + " %.", "Give your own, if you dried a sample."));
-            }
-            if (!plant.sugarKnown() && plant.sort().fresh()) {
-                findings.add(note("plant-sugar-unknown", plant.name(), "The source states no sugar for it, so none is counted.", ""));
-            }
-            double solvent = Essentials.of(MadeUp.spirit(asked.strength()).toGrams()).strength();
-            PlantSort sort = plant.sort();
-            if (solvent < sort.strengthLow() - 1e-6 || solvent > sort.strengthHigh() + 1e-6) {
-                findings.add(strengthOff(plant, solvent));
-            }
-        }
-        boolean fruit = asked.charges().stream().anyMatch(each -> each.plant().sort().key().equals("fresh_fruit"));
-        if (fruit && strength < LEAST_FOR_FRUIT) {
-            findings.add(weakFruit(strength));
-        }
-        if (asked.steeping() == null) {
-            findings.add(new Finding(
-                    "steeping-weak",
-                    Severity.NOTE,
-                    "days",
-                    "",
-                    "weakly known",
-                    "The days are those of the slowest plant at " + QuantityWords.plain(asked.celsius()) + " °C, by rates of an order of magnitude.",
-                    "Off by a factor of 3 either way, and more for powder or whole fruit.",
-                    "Taste on these days, write down what you find, and give three samples or more.",
-                    null,
-                    Source.STEEPING));
-        }
-        return findings;
-    }
-
-    private static Finding note(String rule, String where, String message, String remedy) {
-        return Finding.of(rule, Severity.NOTE, where, "", message, remedy);
-    }
-
-    private static Finding strengthOff(Plant plant, double solvent) {
-        PlantSort sort = plant.sort();
-        boolean weak = solvent < sort.strengthLow();
-        return new Finding(
-                weak ? "solvent-weak" : "solvent-strong",
-                Severity.NOTE,
-                plant.name(),
-                "",
-                weak ? "weak for it" : "strong for it",
-                "For " + sort.words() + " " + QuantityWords.fixed(sort.strengthLow(), 0) + " to "
-                        + QuantityWords.fixed(sort.strengthHigh(), 0) + " % vol are usual, not "
-                        + QuantityWords.fixed(solvent, 1) + " % vol: "
-                        + (weak
-                                ? "oils and resins come out less, acids, tannin and colour more."
-                                : "oils and resins come out more, bitterness, sugar and colour less."),
-                "",
-                "",
-                null,
-                Source.EXTRACTION_PRACTICE);
-    }
-
-    private static Finding weakFruit(double strength) {
-        return new Finding(
-                "fruit-weak",
-                Severity.CAUTION,
-                "solvent",
-                "",
-                "may spoil",
-                "With the juice of the fruit it comes to " + QuantityWords.fixed(strength, 1) + " % vol.",
-                "25 % vol is what handbooks ask for, from memory.",
-                "Take stronger spirit or less fruit, so that at least 25 % vol are left.",
-                "25 % vol",
-                Source.EXTRACTION_PRACTICE);
+                new Estimate(
+                        finishing.strength(),
+                        ModelDoubt.of(
+                                        finishing.made().toGrams(),
+                                        liqueur.wanted().volume())
+                                .strengthHalfWidth()));
     }
 }

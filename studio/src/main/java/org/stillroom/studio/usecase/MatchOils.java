@@ -63,13 +63,17 @@ public final class MatchOils {
 
     public static Found answer(Asked asked, Workings workings) {
         Map<String, Double> wanted = new TreeMap<>();
-        asked.wanted().forEach((oil, grams) ->
-                oil.shares().forEach((cas, part) -> wanted.merge(cas, 1000.0 * grams * part, Double::sum)));
+        asked.wanted()
+                .forEach((oil, grams) ->
+                        oil.shares().forEach((cas, part) -> wanted.merge(cas, 1000.0 * grams * part, Double::sum)));
         List<Matching.OnShelf> shelf = asked.shelf().stream()
                 .map(oil -> new Matching.OnShelf(oil.name(), oil.shares()))
                 .toList();
         Matching matching = Matching.of(wanted, shelf, weights(asked, wanted));
-        workings.step("profile that is off", 100.0 * matching.missed(), "% of what was wanted", Source.OIL_COMPOSITIONS);
+        double whole = wanted.values().stream().mapToDouble(each -> each).sum();
+        workings.step("constituents wanted", whole, "mg", Source.OIL_COMPOSITIONS);
+        workings.step(
+                "profile that is off", 100.0 * matching.missed(), "% of what was wanted", Source.OIL_COMPOSITIONS);
         List<Taken> taken = new ArrayList<>();
         for (int i = 0; i < shelf.size(); i++) {
             if (matching.amounts().get(i) > 0.0) {
@@ -79,8 +83,8 @@ public final class MatchOils {
         taken.sort((one, other) -> Double.compare(other.milligrams(), one.milligrams()));
         List<Compared> compared = matching.compared().stream()
                 .map(each -> new Compared(name(each.cas()), each.wanted(), each.comes()))
-                .sorted((one, other) -> Double.compare(
-                        Math.max(other.wanted(), other.comes()), Math.max(one.wanted(), one.comes())))
+                .sorted((one, other) ->
+                        Double.compare(Math.max(other.wanted(), other.comes()), Math.max(one.wanted(), one.comes())))
                 .toList();
         return new Found(
                 List.copyOf(taken), compared, new Estimate(100.0 * matching.missed(), 0.0), findings(asked, compared));
@@ -116,10 +120,12 @@ public final class MatchOils {
                 .toList();
         List<Finding> findings = new ArrayList<>();
         if (!missing.isEmpty()) {
-            findings.add(told("cannot-be-matched", "The shelf does not bring enough of " + String.join(", ", missing) + "."));
+            findings.add(told(
+                    "cannot-be-matched", "The shelf does not bring enough of " + String.join(", ", missing) + "."));
         }
         if (!extra.isEmpty()) {
-            findings.add(told("comes-besides", "What comes besides and was not wanted: " + String.join(", ", extra) + "."));
+            findings.add(
+                    told("comes-besides", "What comes besides and was not wanted: " + String.join(", ", extra) + "."));
         }
         findings.add(new Finding(
                 "match-typical",

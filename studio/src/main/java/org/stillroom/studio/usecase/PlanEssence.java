@@ -19,12 +19,9 @@ import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.liquid.VolumeModel;
 import org.stillroom.core.quantity.Density;
 import org.stillroom.core.quantity.Mass;
-import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Root;
 import org.stillroom.core.quantity.Temperature;
-import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.reference.Finding;
-import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Source;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.planner.drops.Choice;
@@ -52,13 +49,20 @@ public final class PlanEssence {
     /**
      * The plan.
      *
+     * @param title what the maker calls it
+     * @param batch how much liqueur is made at a time, mL
      * @param asked the essence as the search saw it
      * @param choices best first
      * @param preDilution how to dose a single batch, or null where whole drops do without
      * @param findings what to know
      */
     public record Found(
-            Essence asked, List<Made> choices, @Nullable PreDilution preDilution, List<Finding> findings) {
+            String title,
+            double batch,
+            Essence asked,
+            List<Made> choices,
+            @Nullable PreDilution preDilution,
+            List<Finding> findings) {
         public Found {
             choices = List.copyOf(choices);
             findings = List.copyOf(findings);
@@ -99,7 +103,11 @@ public final class PlanEssence {
                 oils, perBatch, dose(), sheet.mark().millilitres(), sheet.tolerance() / 100.0, sheet.batches());
         workings.step("oils in a batch", 1000.0 * perBatch, "mg", Source.BALANCE);
         for (int i = 0; i < oils.size(); i++) {
-            workings.step("drops of " + oils.get(i).name() + " in a batch", asked.dropsPerBatch().get(i), "drops", Source.BALANCE);
+            workings.step(
+                    "drops of " + oils.get(i).name() + " in a batch",
+                    asked.dropsPerBatch().get(i),
+                    "drops",
+                    Source.BALANCE);
         }
         List<Choice> choices = WholeDrops.choices(asked, CHOICES);
         if (choices.isEmpty()) {
@@ -110,7 +118,13 @@ public final class PlanEssence {
         }
         List<Made> made = choices.stream().map(choice -> made(asked, choice)).toList();
         tell(asked, made.get(0));
-        return new Found(asked, made, PreDilution.of(asked, OfficialDropper.gramsPerDrop(carrier)), findings);
+        return new Found(
+                sheet.title(),
+                sheet.batch().millilitres(),
+                asked,
+                made,
+                PreDilution.of(asked, OfficialDropper.gramsPerDrop(carrier)),
+                findings);
     }
 
     private List<OilDrop> oils() {
@@ -124,14 +138,15 @@ public final class PlanEssence {
             }
             double drop = weighed == null ? liquid(oil).gramsPerDrop() : weighed.grams();
             drops.add(drop);
-            grams.add(oil.parts() * switch (sheet.by()) {
-                case MASS -> 1.0;
-                case VOLUME -> density(oil);
-                case DROPS -> drop;
-            });
+            grams.add(oil.parts()
+                    * switch (sheet.by()) {
+                        case MASS -> 1.0;
+                        case VOLUME -> density(oil);
+                        case DROPS -> drop;
+                    });
         }
         if (!byRule.isEmpty()) {
-            findings.add(byRule(byRule));
+            findings.add(EssenceFindings.byRule(byRule));
         }
         double sum = grams.stream().mapToDouble(each -> each).sum();
         List<OilDrop> oils = new ArrayList<>();
@@ -154,23 +169,11 @@ public final class PlanEssence {
         Material.Range range = liquid(oil).density();
         if (range == null) {
             throw new Impossible(
-                    oil.name(), "its density is not known, and the parts are by volume.", "Give its density, such as 0.9 g/ml.");
+                    oil.name(),
+                    "its density is not known, and the parts are by volume.",
+                    "Give its density, such as 0.9 g/ml.");
         }
         return range.middle();
-    }
-
-    private static Finding byRule(List<String> names) {
-        return new Finding(
-                "drop-by-rule",
-                Severity.CAUTION,
-                String.join(", ", names),
-                "",
-                "estimated",
-                "Nobody weighed these drops; they are taken from the official dropper.",
-                "Within 30 % for ordinary droppers, which is far more than the tolerance of the proportions.",
-                "Weigh 20 to 50 drops of each with its own dropper and write the mass of one as “drop”.",
-                null,
-                Source.SURFACE_TENSION);
     }
 
     /** Returns the dose of a batch on the nearest mark, one mark at least; the carrier makes up for the difference. */
@@ -180,34 +183,12 @@ public final class PlanEssence {
         double marks = Math.max(1.0, Math.rint(wanted / mark));
         double dose = marks * mark;
         if (Math.abs(dose - wanted) > 1e-9 * wanted) {
-            findings.add(Finding.of(
-                    "dose-on-mark",
-                    Severity.NOTE,
-                    "dose",
-                    "",
-                    "The dose is taken as " + millilitres(dose) + " for a batch, the nearest mark to "
-                            + millilitres(wanted) + "; the essence is made so much stronger or weaker.",
-                    ""));
+            findings.add(EssenceFindings.onMark(dose, wanted));
         }
         if (0.5 * mark > REPEATABLE * dose) {
-            findings.add(coarse(dose, mark));
+            findings.add(EssenceFindings.tooSmall(sheet.measure(), dose, mark));
         }
         return dose;
-    }
-
-    private Finding coarse(double dose, double mark) {
-        return new Finding(
-                "dose-too-small",
-                Severity.CAUTION,
-                "dose",
-                "",
-                "too small to repeat",
-                millilitres(dose) + " cannot be repeated to 10 % on " + sheet.measure() + ", whose marks are "
-                        + millilitres(mark) + " apart.",
-                "",
-                "Dose " + millilitres(5.0 * mark) + " or more for a batch: a weaker essence, or a finer measure.",
-                "10 %",
-                Source.TRADE);
     }
 
     private Made made(Essence asked, Choice choice) {
@@ -247,38 +228,24 @@ public final class PlanEssence {
         if (model.millilitres(oils.toGrams()) > 0.5 * volume) {
             throw new Impossible(
                     "dose",
-                    millilitres(volume) + " of essence would be more than half oil.",
+                    EssenceFindings.millilitres(volume) + " of essence would be more than half oil.",
                     "Dose more of it: a larger “dose” makes a weaker essence.");
         }
-        double litres = volume / 1000.0 * Root.of(part -> model.millilitres(
-                        oils.plus(carrier.times(part * volume / 1000.0)).toGrams())
-                - volume);
+        double litres = volume
+                / 1000.0
+                * Root.of(part -> model.millilitres(
+                                oils.plus(carrier.times(part * volume / 1000.0)).toGrams())
+                        - volume);
         return oils.plus(carrier.times(litres));
     }
 
     private void tell(Essence asked, Made best) {
-        List<Double> drops = asked.dropsPerBatch();
         boolean whole = best.choice().batches() == 1 && best.choice().toleranceKept();
         if (!whole) {
-            String wants = String.join(", ", drops.stream().map(each -> QuantityWords.fixed(each, 2)).toList());
-            findings.add(Finding.of(
-                    "drops-not-whole",
-                    Severity.NOTE,
-                    "",
-                    "",
-                    "One batch would want " + wants + " drops, and drops cannot be split.",
-                    "Make the essence for " + best.choice().batches() + " batches at once and dose it by the measure."));
+            findings.add(EssenceFindings.notWhole(asked, best.choice()));
         }
         if (!best.choice().toleranceKept()) {
-            findings.add(Finding.of(
-                    "tolerance-not-kept",
-                    Severity.CAUTION,
-                    "tolerance",
-                    "not kept",
-                    "No essence for up to " + asked.mostBatches() + " batches keeps every oil within "
-                            + QuantityWords.fixed(100.0 * asked.tolerance(), 1) + " %; the nearest is off by "
-                            + QuantityWords.fixed(100.0 * best.choice().worstError(), 1) + " %.",
-                    "Allow more batches or a wider tolerance, or dilute the oil of fewest drops first."));
+            findings.add(EssenceFindings.toleranceNotKept(asked, best.choice()));
         }
         Contents oils = Contents.NONE;
         for (int i = 0; i < asked.oils().size(); i++) {
@@ -287,22 +254,7 @@ public final class PlanEssence {
         Contents essence = filled(oils, best.essence());
         double load = Oils.of(essence).load(Medium.of(essence, Temperature.TWENTY_CELSIUS));
         if (load > 1.0) {
-            findings.add(new Finding(
-                    "essence-not-clear",
-                    Severity.CAUTION,
-                    "carrier",
-                    "",
-                    "may separate",
-                    "At " + QuantityWords.fixed(best.strength(), 1) + " % vol the essence holds "
-                            + QuantityWords.fixed(load, 1) + " times the oil that stays dissolved.",
-                    "Solubilities are known to a factor of 1.6.",
-                    "Take a stronger carrier, or a larger dose of a weaker essence.",
-                    null,
-                    Source.CLARITY_MODEL));
+            findings.add(EssenceFindings.notClear(best.strength(), load));
         }
-    }
-
-    private static String millilitres(double volume) {
-        return QuantityWords.metric(new Volume(volume));
     }
 }

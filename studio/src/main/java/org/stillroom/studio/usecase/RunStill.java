@@ -89,10 +89,14 @@ public final class RunStill {
         Strength running = asked.running();
         Strength collected = asked.collected();
         if (running != null) {
-            return Impossible.unless("to", "", () -> still.whenRunning(percent(running).percent()));
+            return Impossible.unless(
+                    "to", "", () -> still.whenRunning(percent(running).percent()));
         }
         if (collected != null) {
-            return Impossible.unless("to-average", "", () -> still.whenCollected(percent(collected).percent()));
+            return Impossible.unless(
+                    "to-average",
+                    "",
+                    () -> still.whenCollected(percent(collected).percent()));
         }
         throw new Impossible("to", "it is not said when collection stops.", "Give the strength that still runs then.");
     }

@@ -144,7 +144,9 @@ public final class WeighDrops {
                 new Estimate(count, ofCount * count),
                 new Estimate(grams, part * grams),
                 density == null ? null : millilitres(dose, grams, part, density),
-                batch == null ? null : new Estimate(1000.0 * grams / batch.litres(), part * 1000.0 * grams / batch.litres()));
+                batch == null
+                        ? null
+                        : new Estimate(1000.0 * grams / batch.litres(), part * 1000.0 * grams / batch.litres()));
     }
 
     private static Estimate millilitres(Amount dose, double grams, double part, Material.Range density) {
@@ -205,7 +207,8 @@ public final class WeighDrops {
                     Severity.CAUTION,
                     "weighing " + run,
                     "inconsistent",
-                    QuantityWords.plain(weighings.grams().get(run - 1)) + " g lie more than 5 % from the middle weighing.",
+                    QuantityWords.plain(weighings.grams().get(run - 1))
+                            + " g lie more than 5 % from the middle weighing.",
                     "Weigh this run again: count aloud, keep the dropper upright, let drops fall by themselves."));
         }
     }

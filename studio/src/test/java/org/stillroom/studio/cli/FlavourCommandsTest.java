@@ -39,36 +39,45 @@ class FlavourCommandsTest {
 
     @Test
     void aDoseIsRestatedInEveryUnit() {
-        Desk.Run run = Desk.ask("drops --liquid lemon --count 50 --mass 1g --dose 10~drops --batch 2L --density 0.85g/ml");
+        Desk.Run run =
+                Desk.ask("drops --liquid lemon --count 50 --mass 1g --dose 10~drops --batch 2L --density 0.85g/ml");
         assertThat(run.number("dose_g")).isCloseTo(0.2, within(1e-12));
         assertThat(run.number("dose_ml")).isCloseTo(0.2 / 0.85, within(1e-12));
         assertThat(run.number("dose_mg_per_l")).isCloseTo(100, within(1e-9));
-        assertThat(Desk.ask("drops --liquid lemon --count 50 --mass 1g --dose 0.2g").number("dose_drops"))
+        assertThat(Desk.ask("drops --liquid lemon --count 50 --mass 1g --dose 0.2g")
+                        .number("dose_drops"))
                 .isCloseTo(10, within(1e-9));
     }
 
     @Test
     void weighingsThatDoNotGoTogetherOrCannotBeAreTold() {
-        assertThat(rules(Desk.ask("drops --liquid lemon --count 50 --mass 1.02g --mass 1.2g --mass 1.03g").json()))
+        assertThat(rules(Desk.ask("drops --liquid lemon --count 50 --mass 1.02g --mass 1.2g --mass 1.03g")
+                        .json()))
                 .contains("drops-inconsistent");
-        assertThat(rules(Desk.ask("drops --liquid lemon --count 10 --mass 1.02g").json()))
+        assertThat(rules(
+                        Desk.ask("drops --liquid lemon --count 10 --mass 1.02g").json()))
                 .contains("few-drops", "drop-unlikely");
         assertThat(Desk.type("drops --liquid moon~dust").exit()).isEqualTo(2);
-        assertThat(Desk.type("drops --liquid lemon --count few --mass 1g").exit()).isEqualTo(2);
-        assertThat(Desk.type("drops --liquid lemon --mass 0g --count 50").exit()).isEqualTo(2);
+        assertThat(Desk.type("drops --liquid lemon --count few --mass 1g").exit())
+                .isEqualTo(2);
+        assertThat(Desk.type("drops --liquid lemon --mass 0g --count 50").exit())
+                .isEqualTo(2);
         assertThat(Desk.type("drops --liquid lemon --count 50").err()).contains("not weighed");
     }
 
     @Test
     void anEssenceIsPlannedInWholeDrops() {
-        JsonNode answer = Desk.ask("essence ../examples/essences/bay-pepper-lemon.yml").json();
+        JsonNode answer =
+                Desk.ask("essence ../examples/essences/bay-pepper-lemon.yml").json();
         JsonNode best = answer.get("choices").get(0);
         assertThat(best.get("drops").toString()).isEqualTo("[26,7,5]");
         assertThat(best.get("batches").intValue()).isEqualTo(2);
         assertThat(best.get("worst_error_percent").doubleValue()).isCloseTo(0.6, within(0.05));
         assertThat(best.get("left_over_ml").doubleValue()).isCloseTo(0.019, within(0.001));
         assertThat(answer.get("choices").get(1).get("drops").toString()).isEqualTo("[52,14,10]");
-        assertThat(Desk.type("essence ../examples/essences/bay-pepper-lemon.yml").out()).contains("For a single batch");
+        assertThat(Desk.type("essence ../examples/essences/bay-pepper-lemon.yml")
+                        .out())
+                .contains("For a single batch");
     }
 
     @Test
@@ -98,7 +107,8 @@ class FlavourCommandsTest {
 
     @Test
     void aTinctureIsHeldAgainstItsBook() {
-        JsonNode lemon = Desk.ask("macerate --tincture lemon~tincture --plant lemon~peel --mass 500g --solvent 900ml").json();
+        JsonNode lemon = Desk.ask("macerate --tincture lemon~tincture --plant lemon~peel --mass 500g --solvent 900ml")
+                .json();
         assertThat(lemon.get("strength_vol_percent").doubleValue()).isBetween(62.0, 72.0);
         assertThat(rules(lemon)).contains("tincture");
         Desk.Run order = Desk.ask("macerate --ratio 1:5 --strength 70% --plant gentian~root --yield 1L");
@@ -113,15 +123,19 @@ class FlavourCommandsTest {
         assertThat(Desk.ask(peel + " --make-up-to 1.5L").number("made_ml")).isEqualTo(1500.0);
         assertThat(Desk.ask(peel + " --again 300ml").number("volume_ml"))
                 .isGreaterThan(Desk.ask(peel).number("volume_ml") + 250);
-        assertThat(rules(Desk.ask("macerate --plant raspberry --mass 1kg --solvent 500ml --strength 40%").json()))
+        assertThat(rules(Desk.ask("macerate --plant raspberry --mass 1kg --solvent 500ml --strength 40%")
+                        .json()))
                 .contains("fruit-weak");
         assertThat(Desk.type(peel + " --to 28%").err()).contains("--make-up-to");
-        assertThat(Desk.type("macerate --plant juniper~cones --mass 5g --solvent 1L --strength 50%").err())
+        assertThat(Desk.type("macerate --plant juniper~cones --mass 5g --solvent 1L --strength 50%")
+                        .err())
                 .contains("juniper berries, dried");
         assertThat(Desk.ask(peel + " --sample 1=40 --sample 3=70 --sample 7=79").number("little_left_from_day"))
                 .isBetween(3.0, 6.0);
         assertThat(Desk.type(peel + " --sample 1=40").exit()).isEqualTo(2);
-        assertThat(Desk.type("macerate --plant lemon~peel --mass 500g --strength 95%").exit()).isEqualTo(2);
+        assertThat(Desk.type("macerate --plant lemon~peel --mass 500g --strength 95%")
+                        .exit())
+                .isEqualTo(2);
     }
 
     @Test
@@ -129,11 +143,13 @@ class FlavourCommandsTest {
         JsonNode answer = Desk.ask("still --charge 10L --strength 30% --to 40%").json();
         double ethanol = answer.get("distillate_ml").doubleValue()
                 * answer.get("distillate_strength_vol_percent").doubleValue();
-        assertThat(ethanol).isCloseTo(3000.0 * answer.get("ethanol_recovered_percent").doubleValue(), within(300.0));
+        assertThat(ethanol)
+                .isCloseTo(3000.0 * answer.get("ethanol_recovered_percent").doubleValue(), within(300.0));
         assertThat(rules(answer)).contains("distilling-law", "distilling-hazards", "methanol");
         assertThat(answer.get("run").size()).isEqualTo(10);
         assertThat(Desk.type("still --charge 10L --strength 30%").exit()).isEqualTo(2);
-        assertThat(Desk.type("still --charge 10L --strength 30% --to 90%").err()).contains("first drop");
+        assertThat(Desk.type("still --charge 10L --strength 30% --to 90%").err())
+                .contains("first drop");
     }
 
     @Test
@@ -141,12 +157,15 @@ class FlavourCommandsTest {
         JsonNode answer = Desk.ask("notes ../examples/quince-and-bay.yaml").json();
         JsonNode first = answer.get("constituents").get(0);
         JsonNode milligrams = first.get("mg_per_l");
-        assertThat(milligrams.get("min").doubleValue()).isLessThanOrEqualTo(milligrams.get("typical").doubleValue());
+        assertThat(milligrams.get("min").doubleValue())
+                .isLessThanOrEqualTo(milligrams.get("typical").doubleValue());
         assertThat(first.get("odour_activity").doubleValue()).isGreaterThan(1.0);
         assertThat(rules(answer)).contains("threshold-in-water");
         Path lot = Files.writeString(folder.resolve("lot.csv"), "constituent,percent\ncarvone,60\n");
-        JsonNode own = Desk.ask("notes ../examples/quince-and-bay.yaml --analysis caraway~oil=" + lot).json();
-        assertThat(own.get("constituents").toString()).isNotEqualTo(answer.get("constituents").toString());
+        JsonNode own = Desk.ask("notes ../examples/quince-and-bay.yaml --analysis caraway~oil=" + lot)
+                .json();
+        assertThat(own.get("constituents").toString())
+                .isNotEqualTo(answer.get("constituents").toString());
         Path wrong = Files.writeString(folder.resolve("wrong.csv"), "moon dust,60\n");
         Desk.Run refused = Desk.type("notes ../examples/quince-and-bay.yaml --analysis caraway~oil=" + wrong);
         assertThat(refused.exit()).isEqualTo(2);
@@ -155,10 +174,13 @@ class FlavourCommandsTest {
 
     @Test
     void theNearestOfTheShelfIsFound() {
-        JsonNode answer = Desk.ask("match --want lemon=100mg --have lemon --have clove").json();
+        JsonNode answer =
+                Desk.ask("match --want lemon=100mg --have lemon --have clove").json();
         assertThat(answer.get("off_percent").doubleValue()).isCloseTo(0.0, within(1e-6));
         assertThat(answer.get("take").get(0).get("mg").doubleValue()).isCloseTo(100.0, within(1e-6));
-        assertThat(rules(Desk.ask("match --want clove=100mg --have lemon --by smell").json())).contains("cannot-be-matched");
+        assertThat(rules(Desk.ask("match --want clove=100mg --have lemon --by smell")
+                        .json()))
+                .contains("cannot-be-matched");
         assertThat(Desk.type("match --want moon~dust=1g --have lemon").exit()).isEqualTo(2);
         assertThat(Desk.type("match --have lemon").exit()).isEqualTo(2);
     }

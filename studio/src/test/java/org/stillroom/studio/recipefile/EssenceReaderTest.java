@@ -84,7 +84,8 @@ class EssenceReaderTest {
 
     @Test
     void whatCannotBeIsToldWithItsLine() {
-        String text = blocks("yaml").get(0)
+        String text = blocks("yaml")
+                .get(0)
                 .replace("drop: 20.5 mg", "drop: 20.5 g")
                 .replace("laurel", "lemon")
                 .replace("batches: 10", "batches: 0")

@@ -42,29 +42,35 @@ class PlanEssenceTest {
         assertThat(oils).isCloseTo(80.0, within(1e-9)); // 400 mg in 5 mL
         assertThat(best.carrier()).isBetween(best.essence() - 0.95, best.essence() - 0.85); // 0.8 g of oil takes 0.9 mL
         assertThat(best.strength()).isBetween(86.0, 88.0); // 96 % vol in nine tenths of the volume
-        double known = best.constituents().values().stream().mapToDouble(each -> each).sum();
+        double known =
+                best.constituents().values().stream().mapToDouble(each -> each).sum();
         assertThat(known).isBetween(50.0, 80.0);
     }
 
     @Test
     void dropsThatCannotBeSplitAreToldWithWhatToDo() {
         PlanEssence.Found found = planned(example());
-        assertThat(found.findings())
-                .extracting(Finding::rule)
-                .containsExactly("drops-not-whole");
+        assertThat(found.findings()).extracting(Finding::rule).containsExactly("drops-not-whole");
         assertThat(found.findings().get(0).message()).contains("13.01, 3.48, 2.48");
-        assertThat(Objects.requireNonNull(found.preDilution()).choice().batches()).isEqualTo(1);
+        assertThat(Objects.requireNonNull(found.preDilution()).choice().batches())
+                .isEqualTo(1);
     }
 
     @Test
     void partsByVolumeAndByDropsAreTurnedIntoMass() {
-        String byDrops = example().replace("by: mass", "by: drops").replace("parts: 10", "parts: 26").replace("parts: 3", "parts: 7").replace("parts: 2,", "parts: 5,");
+        String byDrops = example()
+                .replace("by: mass", "by: drops")
+                .replace("parts: 10", "parts: 26")
+                .replace("parts: 3", "parts: 7")
+                .replace("parts: 2,", "parts: 5,");
         assertThat(planned(byDrops).choices().get(0).choice().worstError()).isLessThan(1e-9);
         String byVolume = example().replace("by: mass", "by: volume");
         double lemon = planned(byVolume).asked().oils().get(0).part();
         assertThat(lemon).isLessThan(10.0 / 15.0); // lighter than pepper and laurel
         String unknown = byVolume.replace("oil: laurel", "oil: moon dust");
-        assertThatThrownBy(() -> planned(unknown)).isInstanceOf(Impossible.class).hasMessageContaining("density");
+        assertThatThrownBy(() -> planned(unknown))
+                .isInstanceOf(Impossible.class)
+                .hasMessageContaining("density");
     }
 
     @Test
@@ -76,7 +82,8 @@ class PlanEssenceTest {
 
     @Test
     void aDoseThatNoMarkShowsOrNobodyCanRepeatIsTold() {
-        PlanEssence.Found found = planned(example().replace("dose: 5 ml/L", "dose: 1.3 ml/L").replace("0.1 ml", "1 ml"));
+        PlanEssence.Found found =
+                planned(example().replace("dose: 5 ml/L", "dose: 1.3 ml/L").replace("0.1 ml", "1 ml"));
         assertThat(found.findings()).extracting(Finding::rule).startsWith("dose-on-mark", "dose-too-small");
         assertThat(found.asked().dose()).isEqualTo(1.0);
     }

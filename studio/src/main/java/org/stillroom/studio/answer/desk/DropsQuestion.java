@@ -119,7 +119,8 @@ final class DropsQuestion extends DeskQuestion {
     }
 
     private static Optional<DropLiquid> ofStrength(String text) {
-        String bare = text.replaceAll("(?i)\\b(neutral|spirit|vodka|alcohol|ethanol)\\b", " ").strip();
+        String bare = text.replaceAll("(?i)\\b(neutral|spirit|vodka|alcohol|ethanol)\\b", " ")
+                .strip();
         return TEXT.strength(bare) instanceof Understanding.Understood<Strength> understood
                 ? Optional.of(DropLiquid.spirit(understood.typed().value(), text.strip()))
                 : Optional.empty();
@@ -150,7 +151,9 @@ final class DropsQuestion extends DeskQuestion {
         if (text == null || !text.strip().matches("[1-9]\\d{0,3}")) {
             asked.object(
                     "count",
-                    text == null ? "the drops of a weighing are not counted." : "\"" + text + "\" is no count of drops.",
+                    text == null
+                            ? "the drops of a weighing are not counted."
+                            : "\"" + text + "\" is no count of drops.",
                     "Write a whole number, such as 50.");
             return Optional.empty();
         }

@@ -32,7 +32,11 @@ final class MatchQuestion extends DeskQuestion {
     @Override
     public List<Part> parts() {
         return List.of(
-                new Part("want", "an oil of the essence and how much, as OIL=MASS, such as bergamot=100mg", null, Part.Form.NAMED_TEXTS),
+                new Part(
+                        "want",
+                        "an oil of the essence and how much, as OIL=MASS, such as bergamot=100mg",
+                        null,
+                        Part.Form.NAMED_TEXTS),
                 new Part("have", "an oil that there is, such as lemon", null, Part.Form.TEXTS),
                 Part.usual("by", "mass", "what counts: mass or smell"));
     }
@@ -41,6 +45,7 @@ final class MatchQuestion extends DeskQuestion {
     public List<Manner.Given> example() {
         return List.of(
                 new Manner.Given("want", "bergamot=100mg"),
+                new Manner.Given("want", "neroli=10mg"),
                 new Manner.Given("have", "lemon"),
                 new Manner.Given("have", "lavender"),
                 new Manner.Given("have", "petitgrain"));
@@ -67,8 +72,10 @@ final class MatchQuestion extends DeskQuestion {
             oil(asked, "have", text).filter(each -> !shelf.contains(each)).ifPresent(shelf::add);
         }
         if (!asked.has("want") || !asked.has("have")) {
-            asked.object("want", "an essence and a shelf are wanted.", "Write for instance "
-                    + asked.write("want", "bergamot=100mg", "have", "lemon") + ".");
+            asked.object(
+                    "want",
+                    "an essence and a shelf are wanted.",
+                    "Write for instance " + asked.write("want", "bergamot=100mg", "have", "lemon") + ".");
         }
         Optional<MatchOils.By> by = asked.choice(
                 "by", List.of(MatchOils.By.values()), each -> each.name().toLowerCase(Locale.ROOT));
@@ -112,7 +119,13 @@ final class MatchQuestion extends DeskQuestion {
             asked.object(
                     part,
                     "\"" + name.strip() + "\" is not in the table of oils.",
-                    "Known are: " + String.join(", ", EssentialOils.list().stream().map(EssentialOil::name).sorted().toList()) + ".");
+                    "Known are: "
+                            + String.join(
+                                    ", ",
+                                    EssentialOils.list().stream()
+                                            .map(EssentialOil::name)
+                                            .sorted()
+                                            .toList()) + ".");
         }
         return Optional.ofNullable(oil);
     }

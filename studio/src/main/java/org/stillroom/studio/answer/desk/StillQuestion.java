@@ -79,7 +79,8 @@ final class StillQuestion extends DeskQuestion {
                 .putStrength(new Name("distillate_strength_vol_percent", "its strength", "% vol", 1), found.strength())
                 .putStrength(new Name("running_strength_vol_percent", "still running", "% vol", 1), found.running())
                 .put(new Name("pot_ml", "left in the pot", "mL", 0), found.pot())
-                .putStrength(new Name("pot_strength_vol_percent", "strength in the pot", "% vol", 1), found.potStrength())
+                .putStrength(
+                        new Name("pot_strength_vol_percent", "strength in the pot", "% vol", 1), found.potStrength())
                 .put(new Name("ethanol_recovered_percent", "of the ethanol is collected", "%", 1), found.recovered())
                 .table(run(found.run()))
                 .findings(found.findings());

@@ -11,7 +11,9 @@ final class TinctureFinding {
 
     static Finding of(Tincture tincture, double strength) {
         boolean stated = !tincture.found().isEmpty();
-        boolean off = stated && !(strength >= tincture.found().get(0) && strength <= tincture.found().get(1));
+        boolean off = stated
+                && !(strength >= tincture.found().get(0)
+                        && strength <= tincture.found().get(1));
         String limit = stated
                 ? QuantityWords.fixed(tincture.found().get(0), 0) + " to "
                         + QuantityWords.fixed(tincture.found().get(1), 0) + " % vol"
@@ -21,7 +23,8 @@ final class TinctureFinding {
                 off ? Severity.CAUTION : Severity.NOTE,
                 tincture.name(),
                 off ? "outside its limits" : "",
-                "Ratio and solvent as in " + tincture.source() + " (" + tincture.standing().label() + ")"
+                "Ratio and solvent as in " + tincture.source() + " ("
+                        + tincture.standing().label() + ")"
                         + (tincture.note().isEmpty() ? "" : ": " + tincture.note())
                         + (stated ? "; the strength found there is " + limit : "") + ".",
                 off ? "Make it up as the book says, and measure the strength." : "");
