@@ -134,7 +134,7 @@ final class Slips {
                 "is this meant?",
                 "It comes to " + Words.number(1000.0 * perLitre, 3)
                         + " mg of oil per litre; nothing in it reaches a threshold that is known.",
-                "Thresholds in water, which are the lowest.",
+                "Thresholds as they were found in water; in spirit they are mostly not known.",
                 "Look at the unit: drops for millilitres, or an essence for the neat oil.",
                 null,
                 Source.ODOUR_THRESHOLDS);

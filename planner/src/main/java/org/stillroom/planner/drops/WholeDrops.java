@@ -106,8 +106,11 @@ public final class WholeDrops {
     }
 
     private void take(double sum, double low, double high) {
+        double serves = sum / essence.gramsPerBatch();
+        int batches = (int) Math.floor(serves + ROUNDING);
+        double over = Math.max(0.0, serves - batches) * essence.dose();
         boolean within = sum >= low * (1.0 - ROUNDING) && sum <= high * (1.0 + ROUNDING);
-        if (!within) {
+        if (!within || cannotBeat(Choice.steps(essence, over), batches)) {
             return;
         }
         List<Integer> chosen = new ArrayList<>();
@@ -115,9 +118,9 @@ public final class WholeDrops {
             chosen.add(each);
         }
         Choice choice = Choice.of(essence, chosen);
-        boolean serves = choice.batches() >= 1 && choice.batches() <= essence.mostBatches();
+        boolean fits = choice.batches() >= 1 && choice.batches() <= essence.mostBatches();
         if (choice.toleranceKept()
-                && serves
+                && fits
                 && best.stream().noneMatch(other -> other.drops().equals(chosen))) {
             best.add(choice);
             best.sort(order);

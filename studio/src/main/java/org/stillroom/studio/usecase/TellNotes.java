@@ -134,7 +134,7 @@ public final class TellNotes {
                             inWater,
                             known,
                             strength),
-                    "Ethanol of 20 to 60 % vol moved thresholds of 40 constituents 2 to 692 times, mostly upwards.",
+                    "Ethanol of 20 to 60 % vol moved thresholds of 40 constituents 2 to 692 times.",
                     "Take the order of the notes as a hint and trust your nose; compare a dose ladder.",
                     null,
                     Source.ETHANOL_ON_THRESHOLDS));

@@ -19,6 +19,9 @@ import org.stillroom.studio.usecase.MatchOils.Found;
 
 /** Tells which oils of a shelf come nearest to one that is not there. */
 final class MatchQuestion extends DeskQuestion {
+    /** Less of a constituent is not shown, mg. */
+    private static final double SHOWN = 0.01;
+
     @Override
     public String name() {
         return "match";
@@ -95,6 +98,7 @@ final class MatchQuestion extends DeskQuestion {
                         "Constituents",
                         List.of(new Name("wanted_mg", "wanted", "mg", 2), new Name("comes_mg", "comes", "mg", 2)),
                         found.compared().stream()
+                                .filter(each -> each.wanted() >= SHOWN || each.comes() >= SHOWN)
                                 .map(each -> new Told.Series.Line(each.name(), List.of(each.wanted(), each.comes())))
                                 .toList()))
                 .findings(found.findings());

@@ -21,6 +21,7 @@ public final class ApiRoom implements Room {
         RecipeTexts texts = new RecipeTexts(store);
         List<Operation> all = new ArrayList<>(DeskOperations.all());
         all.addAll(new PlanOperations(texts).all());
+        all.addAll(new FlavourOperations(texts).all());
         all.addAll(new RecipeOperations(store.recipes(), texts).all());
         all.addAll(new LotOperations(store.lots(), texts).all());
         all.addAll(new InstrumentOperations(store.instruments(), texts).all());
