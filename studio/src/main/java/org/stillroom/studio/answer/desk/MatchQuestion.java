@@ -47,10 +47,9 @@ final class MatchQuestion extends DeskQuestion {
     @Override
     public List<Manner.Given> example() {
         return List.of(
-                new Manner.Given("want", "bergamot=100mg"),
-                new Manner.Given("want", "neroli=10mg"),
+                new Manner.Given("want", "lime=90mg"),
+                new Manner.Given("want", "neroli=9mg"),
                 new Manner.Given("have", "lemon"),
-                new Manner.Given("have", "lavender"),
                 new Manner.Given("have", "petitgrain"));
     }
 
