@@ -3,22 +3,22 @@ package org.stillroom.core.aroma;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.reference.Table;
 import org.stillroom.core.reference.Tables;
 
-/** The essential oils whose composition ships with the program. */
+/**
+ * The essential oils whose composition ships with the program: those with a typical composition of their own, then those of
+ * {@link Materials} at the middle of their ranges.
+ */
 public final class EssentialOils {
-    /** Words by which people say in what form they have an oil, not which oil it is. */
-    private static final Pattern FORM =
-            Pattern.compile("\\b(essential|oils?|of|essence|tincture|extract|pure|organic|macerate|distillate)\\b");
+    /** Density where none is stated, g/mL: most oils lie from 0.84 to 0.98. Own estimate. */
+    private static final double USUAL_DENSITY = 0.9;
 
     private static final List<EssentialOil> ALL =
-            read(Tables.open("aroma/oils.csv"), Tables.open("aroma/oil_compositions.csv"));
+            withMaterials(read(Tables.open("aroma/oils.csv"), Tables.open("aroma/oil_compositions.csv")));
     private static final Map<String, EssentialOil> BY_NAME = byName(ALL);
 
     private EssentialOils() {}
@@ -30,13 +30,7 @@ public final class EssentialOils {
 
     /** Returns the oil that a name means, such as "lemon", "Lemon oil" or "essence of lemon", or null when there is none. */
     public static @Nullable EssentialOil find(String name) {
-        return BY_NAME.get(key(name));
-    }
-
-    private static String key(String name) {
-        String bare =
-                FORM.matcher(name.toLowerCase(Locale.ROOT)).replaceAll(" ").replace(',', ' ');
-        return String.join(" ", bare.strip().split("\\s+"));
+        return BY_NAME.get(PlainName.of(name));
     }
 
     static List<EssentialOil> read(Table oils, Table compositions) {
@@ -60,6 +54,41 @@ public final class EssentialOils {
         return List.copyOf(all);
     }
 
+    private static List<EssentialOil> withMaterials(List<EssentialOil> typical) {
+        Map<String, EssentialOil> known = byName(typical);
+        List<EssentialOil> all = new ArrayList<>(typical);
+        for (Material material : Materials.list()) {
+            Material.@Nullable Analysis analysis = material.analysis();
+            if (material.kind() == Material.Kind.OIL
+                    && analysis != null
+                    && !known.containsKey(PlainName.of(material.name()))) {
+                List<String> free = material.aliases().stream()
+                        .filter(alias -> !known.containsKey(PlainName.of(alias)))
+                        .toList();
+                all.add(middle(material, free, analysis));
+            }
+        }
+        return List.copyOf(all);
+    }
+
+    private static EssentialOil middle(Material material, List<String> aliases, Material.Analysis analysis) {
+        double over = Math.max(1.0, analysis.middles() / 100.0);
+        Map<String, Double> shares = new TreeMap<>();
+        analysis.percent().forEach((key, range) -> {
+            if (Constituents.find(key) != null) {
+                shares.put(key, range.middle() / 100.0 / over);
+            }
+        });
+        Material.@Nullable Range density = material.density();
+        return new EssentialOil(
+                material.name(),
+                aliases,
+                density == null ? USUAL_DENSITY : density.middle(),
+                shares,
+                analysis.standing(),
+                "middle of the range: " + analysis.group());
+    }
+
     private static EssentialOil oil(Table.Row row, Map<String, Map<String, Double>> shares) {
         Map<String, Double> own = shares.remove(row.text("name"));
         if (own == null) {
@@ -81,7 +110,7 @@ public final class EssentialOils {
             List<String> names = new ArrayList<>(oil.aliases());
             names.add(oil.name());
             for (String name : names) {
-                @Nullable EssentialOil other = byName.put(key(name), oil);
+                @Nullable EssentialOil other = byName.put(PlainName.of(name), oil);
                 if (other != null) {
                     throw new IllegalStateException(
                             "aroma/oils.csv: " + name + " means both " + other.name() + " and " + oil.name());

@@ -16,9 +16,14 @@ public final class OfficialDropper {
     /** Half-width of the central 90 %, part of the mass, that covers ordinary droppers; our own estimate. */
     public static final double RELATIVE_DOUBT = 0.3;
 
+    /** How far drops of one dropper may differ, part of the mass. Source: USP, a drop of water weighs 45 to 55 mg. */
+    public static final double ALLOWANCE = 0.10;
+
+    /** Surface tension of an essential oil of which nothing is known, mN/m at 20 °C; they lie from 27 to 40. From memory. */
+    static final double OIL_TENSION = 29.0;
+
     private static final double WATER_DROP_GRAMS = 0.050;
     private static final double WATER_TENSION = 72.75;
-    private static final double OIL_TENSION = 29.0;
 
     /** Mass fraction of ethanol, then surface tension at 20 °C, mN/m. */
     private static final double[][] TENSION = {
@@ -31,7 +36,16 @@ public final class OfficialDropper {
     /** Returns what a drop of the liquid weighs, g. */
     public static double gramsPerDrop(Contents liquid) {
         boolean oil = liquid.grams(Substance.OIL) > 0.5 * liquid.total();
-        return WATER_DROP_GRAMS * (oil ? OIL_TENSION : tension(liquid)) / WATER_TENSION;
+        return gramsPerDrop(oil ? OIL_TENSION : tension(liquid));
+    }
+
+    /**
+     * Returns what a drop weighs, g.
+     *
+     * @param millinewtonsPerMetre surface tension at 20 °C
+     */
+    static double gramsPerDrop(double millinewtonsPerMetre) {
+        return WATER_DROP_GRAMS * millinewtonsPerMetre / WATER_TENSION;
     }
 
     private static double tension(Contents liquid) {

@@ -8,6 +8,7 @@ import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.ingredient.Resolved;
 import org.stillroom.core.liquid.Contents;
+import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.liquid.VolumeModel;
 import org.stillroom.core.quantity.Amount;
 import org.stillroom.core.quantity.Mass;
@@ -175,6 +176,10 @@ public final class Planner {
         double millilitres = VolumeModel.atTwenty().millilitres(liquid.toGrams());
         findings.addAll(Remarks.on(recipe, lines, millilitres));
         findings.addAll(Remarks.onDoses(lines, pantry));
+        if (millilitres > 0.0) {
+            double strength = Essentials.of(liquid.toGrams()).strength();
+            findings.addAll(Slips.in(lines, millilitres, strength));
+        }
         return new Plan(recipe, lines, liquid, millilitres, reached, stages, findings);
     }
 }

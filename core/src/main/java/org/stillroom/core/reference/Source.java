@@ -85,6 +85,17 @@ public enum Source {
     HANDLING_CAUTIONS("Cautions of kitchens, workshops and poison centres, general knowledge", Standing.FROM_MEMORY),
     FLASH_POINTS("Flash points of ethanol with water, a secondary table, closed cup", Standing.SECONDARY),
     STANDARD_DRINKS("Standard drinks and low-risk guidance by country", Standing.FROM_MEMORY),
+    USDA_SR("USDA National Nutrient Database for Standard Reference, abbreviated file", Standing.SECONDARY),
+    RETAINED("Liquid that a marc holds, from yields of tinctures", Standing.OWN),
+    STEEPING("Rates of extraction, from the times after which handbooks stop", Standing.OWN),
+    EXTRACTION_PRACTICE("Handbook rules of strength for macerating", Standing.FROM_MEMORY),
+    VAPOUR_LIQUID("Activity of ethanol and water by NRTL, from an open collection of parameters", Standing.SECONDARY),
+    RAYLEIGH("Rayleigh: On the distillation of binary mixtures, Phil. Mag. 4, 1902", Standing.FROM_MEMORY),
+    STILL_CAUTIONS("Usual cautions about stills", Standing.COMMON_PRACTICE),
+    ODOUR_THRESHOLDS("Odour thresholds from textbooks and compilations", Standing.SECONDARY),
+    ETHANOL_ON_THRESHOLDS(
+            "Lu and others: effect of ethanol on the thresholds of 40 compounds of a grain spirit, abstract",
+            Standing.SECONDARY),
     RULE_OF_THUMB("Rule of thumb, named where it is used in docs/how-it-works", Standing.OWN),
     TRADE("Common practice of the trade", Standing.COMMON_PRACTICE),
     BALANCE("Conservation of mass", Standing.OWN);

@@ -43,7 +43,7 @@ class ConstituentsTest {
 
     @Test
     void everyFigureSaysWhereItComesFrom() {
-        assertThat(Constituents.list()).hasSize(66);
+        assertThat(Constituents.list()).hasSize(98);
         for (Constituent constituent : Constituents.list()) {
             assertThat(constituent.waterSolubility().source().isEmpty())
                     .as(constituent.name())
@@ -78,6 +78,7 @@ class ConstituentsTest {
             double each = switch (element) {
                 case 'C' -> 12.011;
                 case 'H' -> 1.008;
+                case 'N' -> 14.007;
                 case 'O' -> 15.999;
                 default -> throw new AssertionError(formula);
             };

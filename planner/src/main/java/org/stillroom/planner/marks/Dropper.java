@@ -13,7 +13,7 @@ import org.stillroom.core.reference.Source;
  */
 record Dropper(String name) implements Instrument {
     /** How far drops of one weighed dropper differ; from memory, after the pharmacopoeial allowance of 10 %. */
-    private static final double WEIGHED_DROPPER = 0.10;
+    private static final double WEIGHED_DROPPER = OfficialDropper.ALLOWANCE;
 
     @Override
     public boolean canTake(Portion portion) {

@@ -1,5 +1,6 @@
 package org.stillroom.studio.answer;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -45,6 +46,15 @@ public final class Fields {
     /** Puts plain texts, such as the steps of the work. */
     public Fields putTexts(String key, List<String> texts) {
         return add(key, List.copyOf(texts));
+    }
+
+    /** Puts plain numbers, such as the drops of several oils in their order; whole ones stay whole. */
+    public Fields putNumbers(String key, List<? extends Number> numbers) {
+        List<Number> plain = new ArrayList<>();
+        for (Number number : numbers) {
+            plain.add(number instanceof Double ? number : (Number) number.longValue());
+        }
+        return add(key, List.copyOf(plain));
     }
 
     /** Puts a figure that does not exist here, such as the volume of a solid: the key stays, its value is null. */

@@ -16,6 +16,7 @@ public final class Told {
     private final String heading;
     private final List<Row> rows = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
+    private final List<Series> series = new ArrayList<>();
 
     /** What a figure is called, and how it is shown. */
     public record Name(String key, String label, String unit, int decimals) {
@@ -38,6 +39,15 @@ public final class Told {
     /** Adds an amount or a content. */
     public Told put(Name name, Estimate estimate) {
         return put(name, estimate, DoubtWord.ofPart(estimate));
+    }
+
+    /** Adds a figure that may not be known; where it is not, a script sees null. */
+    public Told putOrNone(Name name, @Nullable Estimate estimate) {
+        if (estimate == null) {
+            rows.add(new Row(name, null, DoubtWord.NONE));
+            return this;
+        }
+        return put(name, estimate);
     }
 
     /** Adds a figure whose doubt has a word of its own. */
@@ -72,6 +82,50 @@ public final class Told {
         return put(name, estimate, DoubtWord.of(figure, estimate));
     }
 
+    /** Adds a table of figures under one key: rows of numbers, one per column. */
+    public Told table(Series more) {
+        series.add(more);
+        return this;
+    }
+
+    /**
+     * Figures that run on, such as the strength of what runs from a still.
+     *
+     * @param key of all of them
+     * @param heading above them
+     * @param columns what each number of a row is
+     * @param rows in order
+     */
+    public record Series(String key, String heading, List<Name> columns, List<Line> rows) {
+        public Series {
+            columns = List.copyOf(columns);
+            rows = List.copyOf(rows);
+        }
+
+        /**
+         * One row of it.
+         *
+         * @param name what it is about, or empty
+         * @param numbers in the order of the columns
+         */
+        public record Line(String name, List<Double> numbers) {}
+
+        private List<Fields> fields() {
+            List<Fields> all = new ArrayList<>();
+            for (Line row : rows) {
+                Fields fields = new Fields();
+                if (!row.name().isEmpty()) {
+                    fields.put("name", row.name());
+                }
+                for (int i = 0; i < columns.size(); i++) {
+                    fields.put(columns.get(i).key(), row.numbers().get(i));
+                }
+                all.add(fields);
+            }
+            return all;
+        }
+    }
+
     public Told finding(Finding finding) {
         findings.add(finding);
         return this;
@@ -96,6 +150,9 @@ public final class Told {
                 doubt.put(row.name().key(), estimate.doubt());
             }
         }
+        for (Series each : series) {
+            fields.put(each.key(), each.fields());
+        }
         return fields.put("doubt", doubt).put("findings", FindingFields.of(findings));
     }
 
@@ -105,6 +162,10 @@ public final class Told {
 
     public List<Row> rows() {
         return Collections.unmodifiableList(rows);
+    }
+
+    public List<Series> series() {
+        return Collections.unmodifiableList(series);
     }
 
     public List<Finding> findings() {

@@ -17,6 +17,16 @@ public final class Commands {
                 "stillroom clarity --strength 40% --sugar 200g/L --oil lemon=1.2g/L",
                 ClarityCommand::new));
         all.add(new Entry(
+                "essence",
+                "An essence of several oils in whole drops: how large to make it, and what is left over.",
+                "stillroom essence examples/essences/bay-pepper-lemon.yml",
+                EssenceCommand::new));
+        all.add(new Entry(
+                "notes",
+                "Which notes lead: what the oils of a recipe bring, and how far above the threshold it lies.",
+                "stillroom notes examples/quince-and-bay.yaml",
+                NotesCommand::new));
+        all.add(new Entry(
                 "haze",
                 "What a haze most likely is by what is seen of it, and what to try first.",
                 "stillroom haze --seen fruit,boiled",

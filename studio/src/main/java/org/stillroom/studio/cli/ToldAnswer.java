@@ -34,10 +34,30 @@ record ToldAnswer(Told told) implements Answer {
         if (doubted) {
             page.paragraph(DOUBT);
         }
+        for (Told.Series series : told.series()) {
+            page.blank();
+            page.heading(series.heading());
+            page.table(table(series));
+        }
         for (Finding finding : told.findings()) {
             page.blank();
             page.finding(finding);
         }
+    }
+
+    private static Table table(Told.Series series) {
+        Table table = new Table().text("");
+        series.columns().forEach(column -> table.figure(column.label() + " " + column.unit()));
+        for (Told.Series.Line row : series.rows()) {
+            String[] cells = new String[row.numbers().size() + 1];
+            cells[0] = row.name();
+            for (int i = 1; i < cells.length; i++) {
+                cells[i] = Figure.decimals(
+                        row.numbers().get(i - 1), series.columns().get(i - 1).decimals());
+            }
+            table.row(cells);
+        }
+        return table;
     }
 
     /** Shows a half-width in the decimals of its figure, or in one more where it would vanish. */

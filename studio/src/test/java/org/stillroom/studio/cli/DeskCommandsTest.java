@@ -21,8 +21,8 @@ class DeskCommandsTest {
         return Commands.all().stream()
                 .map(Entry::example)
                 .map(example -> example.substring("stillroom ".length()))
-                .filter(example ->
-                        !List.of("plan", "sheet", "open", "backup", "restore").contains(example.split(" ", 2)[0]));
+                .filter(example -> !List.of("plan", "sheet", "open", "backup", "restore", "essence", "notes")
+                        .contains(example.split(" ", 2)[0]));
     }
 
     @ParameterizedTest

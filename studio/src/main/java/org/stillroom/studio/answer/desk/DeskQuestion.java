@@ -25,6 +25,11 @@ public abstract class DeskQuestion {
     /** Returns the keys of its figures. */
     public abstract List<String> figures();
 
+    /** Returns the keys of tables of figures that it answers besides; mostly none. */
+    public List<String> tables() {
+        return List.of();
+    }
+
     /** Reads the parts, asks the use case, and returns its figures. */
     abstract Told tell(AskedTexts asked, Workings workings);
 

@@ -15,6 +15,10 @@ public final class DeskQuestions {
                 new BlendQuestion(),
                 new FortifyQuestion(),
                 new SyrupQuestion(),
-                new AcidQuestion());
+                new AcidQuestion(),
+                new DropsQuestion(),
+                new MacerateQuestion(),
+                new StillQuestion(),
+                new MatchQuestion());
     }
 }

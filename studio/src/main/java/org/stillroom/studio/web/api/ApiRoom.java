@@ -23,6 +23,7 @@ public final class ApiRoom implements Room {
         all.addAll(new PlanOperations(texts).all());
         all.addAll(new ClarityOperations(texts).all());
         all.addAll(new SafetyOperations(texts).all());
+        all.addAll(new FlavourOperations(texts).all());
         all.addAll(new RecipeOperations(store.recipes(), texts).all());
         all.addAll(new LotOperations(store.lots(), texts).all());
         all.addAll(new InstrumentOperations(store.instruments(), texts).all());

@@ -55,7 +55,7 @@ final class DeskOperations {
                                 .maybe(EXPLAIN, Schemas.flag("answer with each step of the computation and its source"))
                                 .schema()),
                         example(question))
-                .answers(told(question.figures()));
+                .answers(told(question));
     }
 
     private static Reply answer(DeskQuestion question, Body body) {
@@ -89,13 +89,14 @@ final class DeskOperations {
         return "{" + String.join(", ", entries) + "}";
     }
 
-    private static Map<String, Object> told(List<String> figures) {
+    private static Map<String, Object> told(DeskQuestion question) {
         Schemas.Group answer = Schemas.group();
         Schemas.Group doubts = Schemas.group();
-        for (String key : figures) {
+        for (String key : question.figures()) {
             answer.maybe(key, Schemas.orNull(Schemas.number(unit(key))));
             doubts.maybe(key, Schemas.orNull(Schemas.number("")));
         }
+        question.tables().forEach(key -> answer.maybe(key, Schemas.list(Schemas.named(Map.of(), "one row"))));
         return answer.with("doubt", doubts.schema())
                 .with("findings", Schemas.list(Schemas.ref("Finding")))
                 .maybe("steps", Schemas.list(Schemas.ref("Step")))

@@ -1,0 +1,77 @@
+package org.stillroom.core.extraction;
+
+import org.stillroom.core.liquid.Contents;
+import org.stillroom.core.liquid.Essentials;
+import org.stillroom.core.liquid.MadeUp;
+import org.stillroom.core.liquid.Substance;
+import org.stillroom.core.liquid.VolumeModel;
+import org.stillroom.core.quantity.QuantityWords;
+import org.stillroom.core.quantity.Volume;
+
+/**
+ * What makes a liqueur of a macerate: strong spirit, sugar, and water to the mark.
+ *
+ * @param spirit mL at 20 °C
+ * @param sugar g
+ * @param water g
+ * @param made the liqueur
+ */
+public record Finishing(double spirit, double sugar, double water, Contents made) {
+    /**
+     * What the liqueur is to be.
+     *
+     * @param volume mL at 20 °C
+     * @param strength % vol
+     * @param sugar g/L, as dissolved
+     */
+    public record Wanted(double volume, double strength, double sugar) {}
+
+    /**
+     * Returns what is to be added to all of a macerate.
+     *
+     * @param macerate what came
+     * @param litreOfSpirit a litre of the spirit to fortify with
+     * @throws IllegalArgumentException when it cannot be, with a text for people
+     */
+    public static Finishing of(Contents macerate, Wanted wanted, Contents litreOfSpirit) {
+        double ethanol = wanted.volume() * wanted.strength() / 100.0 * ethanolDensity();
+        double lacking = ethanol - macerate.grams(Substance.ETHANOL);
+        if (lacking < -1e-6 * ethanol) {
+            double enough = macerate.grams(Substance.ETHANOL) / ethanol * wanted.volume() / 1000.0;
+            throw new IllegalArgumentException("the macerate alone brings alcohol for "
+                    + QuantityWords.fixed(enough, 2) + " L at " + QuantityWords.fixed(wanted.strength(), 1)
+                    + " % vol; make that much, or take a part of it");
+        }
+        double litres = Math.max(0.0, lacking) / litreOfSpirit.grams(Substance.ETHANOL);
+        double sugar = wanted.sugar() * wanted.volume() / 1000.0 - macerate.sugars();
+        if (sugar < 0.0) {
+            throw new IllegalArgumentException("the plants alone bring more sugar than is wanted: "
+                    + QuantityWords.fixed(macerate.sugars(), 0) + " g");
+        }
+        Contents strong = macerate.plus(litreOfSpirit.times(litres)).plus(Contents.of(Substance.SUCROSE, sugar));
+        Contents made = toTheMark(strong, wanted.volume());
+        double water = made.grams(Substance.WATER) - strong.grams(Substance.WATER);
+        return new Finishing(1000.0 * litres, sugar, water, made);
+    }
+
+    private static Contents toTheMark(Contents strong, double millilitres) {
+        double already = VolumeModel.atTwenty().millilitres(strong.toGrams());
+        if (already > millilitres) {
+            throw new IllegalArgumentException(
+                    "there is no room for water: what goes in takes " + QuantityWords.fixed(already, 0) + " mL of "
+                            + QuantityWords.fixed(millilitres, 0) + " mL already");
+        }
+        return MadeUp.withWater(strong.with(Substance.WATER, 0.0), new Volume(millilitres));
+    }
+
+    private static double ethanolDensity() {
+        return 1.0
+                / VolumeModel.atTwenty()
+                        .millilitres(Contents.of(Substance.ETHANOL, 1.0).toGrams());
+    }
+
+    /** Returns the strength of the liqueur, % vol. */
+    public double strength() {
+        return Essentials.of(made.toGrams()).strength();
+    }
+}

@@ -1,0 +1,109 @@
+package org.stillroom.core.extraction;
+
+import java.util.List;
+import org.stillroom.core.liquid.Contents;
+import org.stillroom.core.liquid.Essentials;
+import org.stillroom.core.liquid.Substance;
+import org.stillroom.core.liquid.VolumeModel;
+
+/**
+ * Plants in spirit once they have given what they give: the liquid, and how it parts into what comes and what the marc holds.
+ *
+ * <p>The water and the sugar of the plants are taken to be one liquid with the solvent; other extract, a few per cent at most, is not
+ * counted. What the marc holds has the strength of the rest. Volumes are at 20 °C.
+ *
+ * @param liquid all of it, the part in the marc too
+ * @param held mL that the marc holds
+ * @param plants grams of plant as used
+ */
+public record Maceration(Contents liquid, double held, double plants) {
+    /** How the marc is emptied: drained and squeezed by hand, or through a press. */
+    public enum Pressing {
+        BY_HAND,
+        PRESSED
+    }
+
+    /** A plant and how much of it, g as used. */
+    public record Charge(Plant plant, double grams) {
+        public Charge {
+            if (!(grams > 0.0 && grams < 1e9)) {
+                throw new IllegalArgumentException(plant.name() + " weighs above 0 g, not " + grams + " g");
+            }
+        }
+    }
+
+    /**
+     * Returns what becomes of plants in a solvent.
+     *
+     * @param solvent grams of it
+     * @throws IllegalArgumentException when the marc would hold all of it, with a text for people
+     */
+    public static Maceration of(Contents solvent, List<Charge> charges, Pressing pressing) {
+        double held = 0.0;
+        for (Charge charge : charges) {
+            PlantSort sort = charge.plant().sort();
+            held += charge.grams()
+                    * switch (pressing) {
+                        case BY_HAND -> sort.drainedPerGram();
+                        case PRESSED -> sort.pressedPerGram();
+                    };
+        }
+        return holding(solvent, charges, held);
+    }
+
+    /** Returns what becomes of plants in a solvent when the marc holds so many mL. */
+    public static Maceration holding(Contents solvent, List<Charge> charges, double held) {
+        Contents liquid = solvent;
+        double plants = 0.0;
+        for (Charge charge : charges) {
+            liquid = liquid.plus(Contents.of(Substance.WATER, charge.plant().water() * charge.grams())
+                    .with(Substance.SUCROSE, charge.plant().sugar() * charge.grams()));
+            plants += charge.grams();
+        }
+        Maceration maceration = new Maceration(liquid, held, plants);
+        if (!(maceration.volume() > 0.0)) {
+            throw new IllegalArgumentException("the marc would hold all of the liquid: " + Math.round(held) + " mL of "
+                    + Math.round(volume(liquid)) + " mL");
+        }
+        return maceration;
+    }
+
+    /** Returns the volume that comes, mL. */
+    public double volume() {
+        return volume(liquid) - held;
+    }
+
+    /** Returns the strength of what comes, % vol. */
+    public double strength() {
+        return Essentials.of(liquid.toGrams()).strength();
+    }
+
+    /** Returns what comes. */
+    public Contents drained() {
+        return liquid.times(volume() / volume(liquid));
+    }
+
+    /** Returns the part of what the plants gave that comes with the liquid, 0 to 1; the rest stays in the marc. */
+    public double partThatComes() {
+        return volume() / volume(liquid);
+    }
+
+    /** Returns what comes when the marc is macerated once more in another solvent: both liquids together. */
+    public Contents withAnother(Contents solvent) {
+        return drained().plus(second(solvent).drained());
+    }
+
+    /** Returns the part of what the plants gave that comes with both liquids, if all of it was given in the first. */
+    public double partThatComesOfTwo(Contents solvent) {
+        return 1.0 - (1.0 - partThatComes()) * (1.0 - second(solvent).partThatComes());
+    }
+
+    private Maceration second(Contents solvent) {
+        Contents inMarc = liquid.times(held / volume(liquid));
+        return holding(inMarc.plus(solvent), List.of(), held);
+    }
+
+    private static double volume(Contents contents) {
+        return VolumeModel.atTwenty().millilitres(contents.toGrams());
+    }
+}

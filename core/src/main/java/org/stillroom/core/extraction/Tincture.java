@@ -1,0 +1,65 @@
+package org.stillroom.core.extraction;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.reference.Standing;
+import org.stillroom.core.reference.Table;
+import org.stillroom.core.reference.Tables;
+
+/**
+ * A tincture as a pharmacopoeia or a handbook makes it.
+ *
+ * @param name the name that we show
+ * @param plantPerMillilitre g of plant per mL of solvent
+ * @param solvent strength of the solvent, % vol
+ * @param found strength that the finished tincture must have, % vol, from and to; empty where none is stated
+ * @param note how it is made, or empty
+ * @param standing how it came to us
+ * @param source which book
+ */
+public record Tincture(
+        String name,
+        double plantPerMillilitre,
+        double solvent,
+        List<Double> found,
+        String note,
+        Standing standing,
+        String source) {
+    private static final List<Tincture> ALL = read(Tables.open("extraction/tinctures.csv"));
+
+    public Tincture {
+        found = List.copyOf(found);
+    }
+
+    public static List<Tincture> list() {
+        return ALL;
+    }
+
+    /** Returns the tincture of a name, or null when there is none. */
+    public static @Nullable Tincture find(String name) {
+        for (Tincture tincture : ALL) {
+            if (tincture.name().equals(name.strip().toLowerCase(Locale.ROOT))) {
+                return tincture;
+            }
+        }
+        return null;
+    }
+
+    private static List<Tincture> read(Table table) {
+        List<Tincture> all = new ArrayList<>();
+        for (Table.Row row : table.rows()) {
+            boolean stated = !row.textOrEmpty("found_low").isEmpty();
+            all.add(new Tincture(
+                    row.text("name"),
+                    row.number("plant_g") / row.number("solvent_ml"),
+                    row.number("solvent_percent"),
+                    stated ? List.of(row.number("found_low"), row.number("found_high")) : List.of(),
+                    row.textOrEmpty("note"),
+                    row.standing("status"),
+                    row.text("source")));
+        }
+        return List.copyOf(all);
+    }
+}

@@ -1,0 +1,101 @@
+package org.stillroom.core.tasting;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.stillroom.core.aroma.Constituents;
+import org.stillroom.core.reference.Standing;
+import org.stillroom.core.reference.Table;
+import org.stillroom.core.tasting.Note.Content;
+
+class NoteTest {
+    private static final String LIMONENE = "5989-27-5";
+    private static final String LINALOOL = "78-70-6";
+    private static final String EUGENOL = "97-53-0";
+
+    @Test
+    void everyNameOfTheThresholdsFindsItsPartner() {
+        List<String> without = new ArrayList<>();
+        for (String cas : OdourThreshold.known()) {
+            if (Constituents.find(cas) == null) {
+                without.add(cas);
+            }
+        }
+        assertThat(without).isEmpty();
+        assertThat(OdourThreshold.known()).hasSizeGreaterThan(25);
+    }
+
+    @Test
+    void theThresholdIsTakenFromTheNearestMediumWithItsWholeSpread() {
+        OdourThreshold water = Objects.requireNonNull(OdourThreshold.of(LIMONENE, 0));
+        assertThat(water.low()).isEqualTo(10); // Belitz and Grosch 1987
+        assertThat(water.high()).isEqualTo(200); // Belitz, Grosch, Schieberle, table 5.34
+        assertThat(water.middle()).isCloseTo(Math.sqrt(2000), within(1e-9));
+        OdourThreshold spirit = Objects.requireNonNull(OdourThreshold.of(EUGENOL, 30));
+        assertThat(spirit.medium()).isEqualTo(OdourThreshold.Medium.SPIRIT);
+        assertThat(spirit.standing()).isEqualTo(Standing.FROM_MEMORY);
+        assertThat(OdourThreshold.of("1-2-3", 30)).isNull();
+        assertThat(Objects.requireNonNull(OdourThreshold.of(LIMONENE, 40)).medium())
+                .isEqualTo(OdourThreshold.Medium.WATER);
+    }
+
+    @Test
+    void odourActivityIsContentOverThreshold() {
+        Note note = Note.of(Map.of(LIMONENE, new Content(1, 2, 4)), 0).get(0);
+        assertThat(note.activity()).isCloseTo(2000 / Math.sqrt(2000), within(1e-9));
+        assertThat(note.least()).isCloseTo(1000.0 / 200, within(1e-9));
+        assertThat(note.most()).isCloseTo(4000.0 / 10, within(1e-9));
+        assertThat(note.withinADecade()).isTrue();
+    }
+
+    @Test
+    void theNoteThatStandsOutMostLeads() {
+        List<Note> notes = Note.of(
+                Map.of(
+                        LIMONENE,
+                        new Content(9, 10, 11),
+                        LINALOOL,
+                        new Content(9, 10, 11),
+                        "555-10-2",
+                        new Content(90, 100, 110)),
+                0);
+        assertThat(notes).extracting(Note::name).containsExactly("linalool", "d-limonene", "beta-phellandrene");
+        assertThat(notes.get(2).activity()).isEqualTo(0.0);
+        assertThat(notes.get(2).withinADecade()).isFalse();
+    }
+
+    @Test
+    void anOilBringsItsConstituentsFromTheLeastToTheMost() {
+        Map<String, Content> lemon = AromaContents.of("lemon oil", 1000, Map.of());
+        Content limonene = Objects.requireNonNull(lemon.get(LIMONENE));
+        assertThat(limonene.min()).isLessThan(limonene.typical());
+        assertThat(limonene.max()).isBetween(limonene.typical(), 1000.0);
+        Content guessed = Objects.requireNonNull(
+                AromaContents.of("moon dust", 100, Map.of(LINALOOL, 0.8)).get(LINALOOL));
+        assertThat(guessed).isEqualTo(new Content(40, 80, 100));
+        assertThat(AromaContents.analysed(100, Map.of(LINALOOL, 0.8)).get(LINALOOL))
+                .isEqualTo(new Content(80, 80, 80));
+    }
+
+    @Test
+    void aLadderGoesByEqualFactors() {
+        assertThat(DoseLadder.around(10, DoseLadder.COARSE, 3)).containsExactly(5.0, 10.0, 20.0);
+        assertThatThrownBy(() -> DoseLadder.around(10, 1, 3)).hasMessageContaining("factor above 1");
+        assertThat(DoseLadder.around(8, DoseLadder.FINE, 5).get(0)).isCloseTo(4.0, within(1e-12));
+    }
+
+    @Test
+    void aThresholdOfWhatIsNotThereStopsTheTable() {
+        Table table = Table.of(
+                "t",
+                List.of("key,name,medium,low_ug_per_l,high_ug_per_l,status,source", "1-2-3,dust,water,1,2,read,x"));
+        assertThatThrownBy(() -> OdourThreshold.read(table)).hasMessageContaining("no constituent of the table: 1-2-3");
+        assertThatThrownBy(() -> new Content(2, 1, 3)).hasMessageContaining("not 2.0");
+    }
+}

@@ -1,0 +1,87 @@
+package org.stillroom.planner.drops;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A way to dose a single batch whose drops cannot be split: some oils are diluted in strong spirit first and then counted in drops of
+ * the dilution.
+ *
+ * @param dilutions one per oil that is diluted
+ * @param choice drops of each oil, or of its dilution, for one batch
+ */
+public record PreDilution(List<Dilution> dilutions, Choice choice) {
+    /** The weakest that is offered: one part of oil in so many. */
+    private static final int WEAKEST = 100;
+    /** A dilution weighs at least so much, g, so that a pocket scale makes it to 2 %. Common practice, no source. */
+    private static final double LEAST_GRAMS = 2.0;
+
+    /**
+     * One oil diluted.
+     *
+     * @param oil its place in what was asked
+     * @param oneIn parts of the dilution to one of oil, by mass: 10 or 100
+     * @param drops of neat oil that go into it
+     * @param spirit g of strong spirit that they are made up with
+     */
+    public record Dilution(int oil, int oneIn, int drops, double spirit) {}
+
+    public PreDilution {
+        dilutions = List.copyOf(dilutions);
+    }
+
+    /**
+     * Returns how one batch is dosed with dilutions, or null where whole drops do without or no dilution keeps the tolerance.
+     *
+     * @param spiritDrop what a drop of the dilution weighs, g
+     */
+    public static @Nullable PreDilution of(Essence essence, double spiritDrop) {
+        List<OilDrop> oils = new ArrayList<>();
+        List<Integer> oneIn = new ArrayList<>();
+        for (OilDrop oil : essence.oils()) {
+            int times = weakEnough(essence, oil, spiritDrop);
+            oneIn.add(times);
+            oils.add(times == 1 ? oil : oil.carrying(spiritDrop / times));
+        }
+        if (oneIn.stream().allMatch(times -> times == 1)) {
+            return null;
+        }
+        List<Choice> choices = WholeDrops.choices(essence.of(oils), 1);
+        if (choices.isEmpty() || !choices.get(0).toleranceKept()) {
+            return null;
+        }
+        return new PreDilution(dilutions(essence, oneIn, choices.get(0), spiritDrop), choices.get(0));
+    }
+
+    private static int weakEnough(Essence essence, OilDrop oil, double spiritDrop) {
+        double grams = oil.part() * essence.gramsPerBatch();
+        if (error(grams, oil.gramsPerDrop()) <= 0.5 * essence.tolerance()) {
+            return 1;
+        }
+        int times = 10;
+        while (times < WEAKEST && error(grams, spiritDrop / times) > 0.5 * essence.tolerance()) {
+            times *= 10;
+        }
+        return times;
+    }
+
+    private static double error(double grams, double perDrop) {
+        double drops = Math.max(1.0, Math.rint(grams / perDrop));
+        return Math.abs(drops * perDrop / grams - 1.0);
+    }
+
+    private static List<Dilution> dilutions(Essence essence, List<Integer> oneIn, Choice choice, double spiritDrop) {
+        List<Dilution> dilutions = new ArrayList<>();
+        for (int i = 0; i < oneIn.size(); i++) {
+            int times = oneIn.get(i);
+            if (times > 1) {
+                double drop = essence.oils().get(i).gramsPerDrop();
+                double needed = Math.max(LEAST_GRAMS, choice.drops().get(i) * spiritDrop);
+                int drops = (int) Math.ceil(needed / times / drop - 1e-9);
+                dilutions.add(new Dilution(i, times, drops, drops * drop * (times - 1)));
+            }
+        }
+        return dilutions;
+    }
+}

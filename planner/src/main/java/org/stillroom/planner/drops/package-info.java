@@ -1,0 +1,3 @@
+/** Whole drops: essences of several oils in which each is a whole number of drops. */
+@org.jspecify.annotations.NullMarked
+package org.stillroom.planner.drops;

@@ -1,0 +1,86 @@
+package org.stillroom.studio.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.stillroom.core.aroma.Constituent;
+import org.stillroom.core.aroma.Constituents;
+import org.stillroom.planner.drops.Essence;
+import org.stillroom.planner.drops.OilDrop;
+import org.stillroom.planner.drops.PreDilution;
+import org.stillroom.studio.usecase.PlanEssence;
+
+/** The plan of an essence as fields. */
+public final class EssenceFields {
+    private EssenceFields() {}
+
+    /** Returns the plan for scripts; lists of numbers are in the order of the oils. */
+    public static Fields of(PlanEssence.Found found) {
+        Essence asked = found.asked();
+        Fields fields = new Fields()
+                .put("title", found.title())
+                .putTexts("oils", asked.oils().stream().map(OilDrop::name).toList())
+                .putNumbers("drops_per_batch", asked.dropsPerBatch())
+                .put("oils_mg_per_batch", 1000.0 * asked.gramsPerBatch())
+                .put("dose_ml_per_batch", asked.dose())
+                .put("batch_ml", found.batch())
+                .put("tolerance_percent", 100.0 * asked.tolerance())
+                .put(
+                        "choices",
+                        found.choices().stream().map(made -> choice(made)).toList());
+        PreDilution diluted = found.preDilution();
+        if (diluted == null) {
+            fields.putNone("pre_dilution");
+        } else {
+            fields.put("pre_dilution", preDilution(diluted, asked));
+        }
+        return fields.put("findings", FindingFields.of(found.findings()));
+    }
+
+    private static Fields choice(PlanEssence.Made made) {
+        return new Fields()
+                .putNumbers("drops", made.choice().drops())
+                .put("carrier_ml", made.carrier())
+                .putCount("batches", made.choice().batches())
+                .put("worst_error_percent", 100.0 * made.choice().worstError())
+                .put("left_over_ml", made.choice().leftOver())
+                .put("tolerance_kept", made.choice().toleranceKept())
+                .putNumbers(
+                        "errors_percent",
+                        made.choice().errors().stream()
+                                .map(error -> 100.0 * error)
+                                .toList())
+                .put("oils_mg", 1000.0 * made.choice().grams())
+                .put("essence_ml", made.essence())
+                .put("strength_vol_percent", made.strength())
+                .putNumbers("oils_g_per_l", made.oils())
+                .put("constituents", constituents(made.constituents()));
+    }
+
+    private static List<Fields> constituents(Map<String, Double> gramsPerLitre) {
+        List<Fields> all = new ArrayList<>();
+        gramsPerLitre.forEach((key, grams) -> {
+            Constituent constituent = Constituents.find(key);
+            all.add(new Fields()
+                    .put("cas", constituent == null ? null : constituent.cas())
+                    .put("name", constituent == null ? key : constituent.name())
+                    .put("g_per_l", grams));
+        });
+        return all;
+    }
+
+    private static Fields preDilution(PreDilution diluted, Essence asked) {
+        List<Fields> dilutions = new ArrayList<>();
+        for (PreDilution.Dilution each : diluted.dilutions()) {
+            dilutions.add(new Fields()
+                    .put("oil", asked.oils().get(each.oil()).name())
+                    .putCount("one_in", each.oneIn())
+                    .putCount("drops", each.drops())
+                    .put("spirit_g", each.spirit()));
+        }
+        return new Fields()
+                .put("dilutions", dilutions)
+                .putNumbers("drops", diluted.choice().drops())
+                .put("worst_error_percent", 100.0 * diluted.choice().worstError());
+    }
+}

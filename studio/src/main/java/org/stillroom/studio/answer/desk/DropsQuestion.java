@@ -1,0 +1,162 @@
+package org.stillroom.studio.answer.desk;
+
+import static org.stillroom.studio.answer.desk.AskedTexts.TEXT;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.drops.DropLiquid;
+import org.stillroom.core.drops.DropWeighings;
+import org.stillroom.core.quantity.AlcoholByVolume;
+import org.stillroom.core.quantity.Amount;
+import org.stillroom.core.quantity.Mass;
+import org.stillroom.core.quantity.Strength;
+import org.stillroom.core.quantity.Understanding;
+import org.stillroom.core.quantity.Volume;
+import org.stillroom.core.reference.Workings;
+import org.stillroom.studio.answer.Told;
+import org.stillroom.studio.answer.Told.Name;
+import org.stillroom.studio.usecase.WeighDrops;
+import org.stillroom.studio.usecase.WeighDrops.Found;
+
+/** Tells what a drop weighs and how many make a millilitre. */
+final class DropsQuestion extends DeskQuestion {
+    @Override
+    public String name() {
+        return "drops";
+    }
+
+    @Override
+    public String summary() {
+        return "What a drop weighs, by your own weighings or by the official dropper.";
+    }
+
+    @Override
+    public List<Part> parts() {
+        return List.of(
+                Part.required("liquid", "what drops: an oil such as \"lemon oil\", water, or a spirit such as 40%"),
+                Part.text("count", "drops of each weighing, such as 50"),
+                new Part("mass", "what they weighed together, such as 1.02g; once per weighing", null, Part.Form.TEXTS),
+                Part.text("density", "of the liquid where you know it, such as 0.852g/ml"),
+                Part.text("dose", "an amount to restate, such as \"12 drops\", 0.3ml or 0.2g"),
+                Part.text("batch", "finished liqueur that the dose goes into, such as 2L"));
+    }
+
+    @Override
+    public List<Manner.Given> example() {
+        return List.of(
+                new Manner.Given("liquid", "lemon"),
+                new Manner.Given("count", "50"),
+                new Manner.Given("mass", "1.02g"),
+                new Manner.Given("mass", "1.05g"),
+                new Manner.Given("mass", "1.03g"));
+    }
+
+    @Override
+    public List<String> figures() {
+        return List.of(
+                "drop_mass_mg", "drops_per_ml", "spread_percent", "dose_drops", "dose_g", "dose_ml", "dose_mg_per_l");
+    }
+
+    @Override
+    Told tell(AskedTexts asked, Workings workings) {
+        Optional<DropLiquid> liquid = liquid(asked);
+        Optional<DropWeighings> weighings = weighings(asked);
+        Optional<Amount> dose = asked.read("dose", TEXT::amount);
+        Optional<Volume> batch = asked.read("batch", TEXT::volume);
+        batch.filter(volume -> volume.millilitres() == 0.0)
+                .ifPresent(none -> asked.object("batch", "there is no liqueur in 0 mL.", "Give its volume."));
+        asked.refuseIfAnyWrong();
+        Found found = WeighDrops.answer(
+                new WeighDrops.Asked(
+                        liquid.orElseThrow(), weighings.orElse(null), dose.orElse(null), batch.orElse(null)),
+                workings);
+        Told told = new Told("Drops of " + liquid.orElseThrow().name())
+                .put(new Name("drop_mass_mg", "a drop weighs", "mg", 1), found.dropMass())
+                .putOrNone(new Name("drops_per_ml", "drops per millilitre", "at 20 °C", 1), found.dropsPerMillilitre())
+                .put(new Name("spread_percent", "drops differ by", "% of the mean", 1), found.spread());
+        putDose(told, found.dose());
+        return told.findings(found.findings());
+    }
+
+    private static void putDose(Told told, WeighDrops.@Nullable Restated dose) {
+        if (dose != null) {
+            told.put(new Name("dose_drops", "the dose", "drops", 1), dose.drops())
+                    .put(new Name("dose_g", "the dose", "g", 3), dose.grams())
+                    .putOrNone(new Name("dose_ml", "the dose", "mL", 3), dose.millilitres());
+            if (dose.milligramsPerLitre() != null) {
+                told.put(new Name("dose_mg_per_l", "in the liqueur", "mg/L", 0), dose.milligramsPerLitre());
+            }
+        }
+    }
+
+    private static Optional<DropLiquid> liquid(AskedTexts asked) {
+        String text = asked.text("liquid");
+        if (text == null) {
+            return Optional.empty();
+        }
+        Optional<DropLiquid> liquid = known(text).or(() -> ofStrength(text));
+        boolean weighed = asked.has("mass");
+        if (liquid.isEmpty() && !weighed) {
+            asked.object(
+                    "liquid",
+                    "\"" + text + "\" is not known here, and nothing was weighed.",
+                    "Name an oil of the table, water or a strength such as 40%; or weigh drops: "
+                            + asked.write("count", "50", "mass", "1.02g") + ".");
+        }
+        Optional<DropLiquid> named = liquid.or(() -> Optional.of(DropLiquid.oil(text.strip())));
+        return asked.read("density", TEXT::density)
+                .map(density -> named.map(each -> each.withDensity(density.kilogramsPerCubicMetre() / 1000.0)))
+                .orElse(named);
+    }
+
+    private static Optional<DropLiquid> known(String text) {
+        if (text.strip().equalsIgnoreCase("water")) {
+            return Optional.of(DropLiquid.spirit(AlcoholByVolume.at20(0.0), "water"));
+        }
+        return Optional.ofNullable(DropLiquid.named(text));
+    }
+
+    private static Optional<DropLiquid> ofStrength(String text) {
+        String bare = text.replaceAll("(?i)\\b(neutral|spirit|vodka|alcohol|ethanol)\\b", " ")
+                .strip();
+        return TEXT.strength(bare) instanceof Understanding.Understood<Strength> understood
+                ? Optional.of(DropLiquid.spirit(understood.typed().value(), text.strip()))
+                : Optional.empty();
+    }
+
+    private static Optional<DropWeighings> weighings(AskedTexts asked) {
+        if (!asked.has("mass")) {
+            if (asked.has("count")) {
+                asked.object("mass", "the drops were counted but not weighed.", "Give what they weighed.");
+            }
+            return Optional.empty();
+        }
+        List<Double> grams = new ArrayList<>();
+        for (String text : asked.texts("mass")) {
+            Optional<Mass> mass = asked.read("mass", text, TEXT::mass);
+            mass.filter(each -> each.grams() == 0.0)
+                    .ifPresent(none -> asked.object("mass", "a run of drops weighs more than 0 g.", "Weigh it again."));
+            mass.filter(each -> each.grams() > 0.0).ifPresent(each -> grams.add(each.grams()));
+        }
+        Optional<Integer> count = count(asked);
+        return count.isPresent() && !grams.isEmpty()
+                ? Optional.of(new DropWeighings(count.get(), grams))
+                : Optional.empty();
+    }
+
+    private static Optional<Integer> count(AskedTexts asked) {
+        String text = asked.text("count");
+        if (text == null || !text.strip().matches("[1-9]\\d{0,3}")) {
+            asked.object(
+                    "count",
+                    text == null
+                            ? "the drops of a weighing are not counted."
+                            : "\"" + text + "\" is no count of drops.",
+                    "Write a whole number, such as 50.");
+            return Optional.empty();
+        }
+        return Optional.of(Integer.parseInt(text.strip()));
+    }
+}

@@ -1,0 +1,224 @@
+package org.stillroom.studio.answer.desk;
+
+import static org.stillroom.studio.answer.desk.AskedTexts.TEXT;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.extraction.Finishing;
+import org.stillroom.core.extraction.Maceration.Charge;
+import org.stillroom.core.extraction.Maceration.Pressing;
+import org.stillroom.core.extraction.Plant;
+import org.stillroom.core.extraction.Plants;
+import org.stillroom.core.extraction.Steeping;
+import org.stillroom.core.extraction.Tincture;
+import org.stillroom.core.liquid.Essentials;
+import org.stillroom.core.liquid.MadeUp;
+import org.stillroom.core.quantity.AlcoholByVolume;
+import org.stillroom.core.quantity.Mass;
+import org.stillroom.core.quantity.MassConcentration;
+import org.stillroom.core.quantity.Ratio;
+import org.stillroom.core.quantity.Strength;
+import org.stillroom.core.quantity.Temperature;
+import org.stillroom.core.quantity.Typed;
+import org.stillroom.core.quantity.Understanding;
+import org.stillroom.core.quantity.Volume;
+import org.stillroom.core.quantity.VolumeBasis;
+import org.stillroom.studio.usecase.Macerate;
+
+/** Reads what is asked of plants in spirit. */
+final class MacerateAsked {
+    private MacerateAsked() {}
+
+    /**
+     * Returns the question.
+     *
+     * @throws WrongInput when it cannot be asked so
+     */
+    static Macerate.Asked read(AskedTexts asked, Optional<Tincture> tincture) {
+        Optional<Strength> strength = asked.strength("strength", VolumeBasis.AT_20C)
+                .or(() -> tincture.map(each -> AlcoholByVolume.at20(each.solvent())));
+        if (strength.isEmpty() && !asked.has("strength")) {
+            asked.object(
+                    "strength",
+                    "it is missing.",
+                    "Give the strength of the spirit, such as " + asked.write("strength", "70%") + ".");
+        }
+        OptionalDouble perMillilitre = perMillilitre(asked, tincture);
+        List<Charge> charges = charges(asked, perMillilitre);
+        Optional<Double> solvent = solvent(asked, perMillilitre, charges);
+        OptionalDouble held = held(asked);
+        OptionalDouble again = millilitres(asked, "again");
+        Steeping steeping = steeping(asked);
+        Optional<Temperature> temperature = asked.temperature();
+        Macerate.End end = end(asked);
+        asked.refuseIfAnyWrong();
+        return new Macerate.Asked(
+                charges,
+                solvent.orElseThrow(),
+                strength.orElseThrow(),
+                held,
+                asked.has("pressed") ? Pressing.PRESSED : Pressing.BY_HAND,
+                again,
+                temperature.orElseThrow().celsius(),
+                steeping,
+                end);
+    }
+
+    /** Returns the tincture that was named. */
+    static Optional<Tincture> tincture(AskedTexts asked) {
+        String text = asked.text("tincture");
+        if (text == null) {
+            return Optional.empty();
+        }
+        Tincture tincture = Tincture.find(text);
+        if (tincture == null) {
+            asked.object(
+                    "tincture",
+                    "\"" + text + "\" is not known here.",
+                    "Known are: "
+                            + String.join(
+                                    ", ",
+                                    Tincture.list().stream().map(Tincture::name).toList()) + ".");
+        }
+        return Optional.ofNullable(tincture);
+    }
+
+    private static OptionalDouble perMillilitre(AskedTexts asked, Optional<Tincture> tincture) {
+        Optional<Ratio> ratio = asked.read("ratio", TEXT::ratio);
+        if (ratio.isPresent()) {
+            return OptionalDouble.of(ratio.get().leftPerRight());
+        }
+        return tincture.isPresent() ? OptionalDouble.of(tincture.get().plantPerMillilitre()) : OptionalDouble.empty();
+    }
+
+    private static List<Charge> charges(AskedTexts asked, OptionalDouble perMillilitre) {
+        List<String> names = asked.texts("plant");
+        List<String> masses = asked.has("yield") && !asked.has("mass")
+                ? names.stream().map(each -> "100 g").toList()
+                : asked.texts("mass");
+        if (names.isEmpty() || names.size() != masses.size()) {
+            asked.object(
+                    "plant",
+                    "each plant is wanted with its mass; there are " + names.size() + " and " + masses.size() + ".",
+                    "Write for instance " + asked.write("plant", "lemon peel", "mass", "500g") + ".");
+            return List.of();
+        }
+        if (asked.has("yield") && (perMillilitre.isEmpty() || asked.has("mass") || asked.has("solvent"))) {
+            asked.object(
+                    "yield",
+                    "a yield is asked for with a ratio, in place of mass and solvent.",
+                    "Write for instance " + asked.write("ratio", "1:5", "yield", "1L") + ".");
+        }
+        List<Charge> charges = new ArrayList<>();
+        for (int i = 0; i < names.size(); i++) {
+            Optional<Plant> plant = plant(asked, names.get(i));
+            Optional<Mass> mass = asked.read("mass", masses.get(i), TEXT::mass);
+            mass.filter(each -> each.grams() == 0.0)
+                    .ifPresent(none -> asked.object("mass", "there is no plant in 0 g.", "Give its mass."));
+            plant.ifPresent(each -> mass.filter(grams -> grams.grams() > 0.0)
+                    .ifPresent(grams -> charges.add(new Charge(each, grams.grams()))));
+        }
+        return charges;
+    }
+
+    private static Optional<Plant> plant(AskedTexts asked, String name) {
+        Plant plant = Plants.find(name);
+        if (plant == null) {
+            List<String> like = Plants.like(name);
+            asked.object(
+                    "plant",
+                    "\"" + name + "\" is not in the table of plants.",
+                    (like.isEmpty() ? "" : "Did you mean " + String.join(", ", like) + "? ")
+                            + "Otherwise take \"dried herbs\" or \"dried botanicals\" and give its water.");
+            return Optional.empty();
+        }
+        return asked.has("water")
+                ? asked.read("water", TEXT::percent).map(percent -> plant.withWater(percent / 100.0))
+                : Optional.of(plant);
+    }
+
+    private static Optional<Double> solvent(AskedTexts asked, OptionalDouble perMillilitre, List<Charge> charges) {
+        OptionalDouble volume = millilitres(asked, "solvent");
+        if (volume.isPresent()) {
+            return Optional.of(volume.getAsDouble());
+        }
+        if (perMillilitre.isPresent()) {
+            return Optional.of(charges.stream().mapToDouble(Charge::grams).sum() / perMillilitre.getAsDouble());
+        }
+        if (!asked.has("solvent")) {
+            asked.object(
+                    "solvent",
+                    "how much spirit is missing.",
+                    "Give " + asked.write("solvent", "900ml") + " or " + asked.write("ratio", "1:5") + ".");
+        }
+        return Optional.empty();
+    }
+
+    /** Returns the volume of a part, mL; empty when it was left out or, noted, cannot be. */
+    static OptionalDouble millilitres(AskedTexts asked, String part) {
+        Optional<Volume> volume = asked.read(part, TEXT::volume);
+        volume.filter(each -> each.millilitres() == 0.0)
+                .ifPresent(none -> asked.object(part, "0 mL are nothing.", "Give a volume, or leave it out."));
+        return volume.map(each -> OptionalDouble.of(each.millilitres())).orElse(OptionalDouble.empty());
+    }
+
+    private static OptionalDouble held(AskedTexts asked) {
+        return asked.read("held", TEXT::volume)
+                .map(each -> OptionalDouble.of(each.millilitres()))
+                .orElse(OptionalDouble.empty());
+    }
+
+    private static Macerate.@Nullable End end(AskedTexts asked) {
+        Optional<Volume> mark = asked.read("make-up-to", TEXT::volume);
+        boolean liqueur = asked.has("to") || asked.has("sugar");
+        if (liqueur && !(asked.has("to") && asked.has("make-up-to"))) {
+            asked.object(
+                    "to",
+                    "a liqueur is wanted with its volume and its strength.",
+                    "Write for instance " + asked.write("make-up-to", "3L", "to", "28%") + ".");
+        }
+        Optional<Strength> to = asked.strength("to", VolumeBasis.AT_20C);
+        Optional<MassConcentration> sugar = asked.sugar();
+        Optional<Strength> with = asked.strength("with", VolumeBasis.AT_20C);
+        if (mark.isEmpty()) {
+            return null;
+        }
+        if (!liqueur || to.isEmpty() || with.isEmpty()) {
+            return new Macerate.UpTo(mark.get().millilitres());
+        }
+        double percent = Essentials.of(MadeUp.spirit(to.get()).toGrams()).strength();
+        double gramsPerLitre = sugar.map(MassConcentration::gramsPerLitre).orElse(0.0);
+        return new Macerate.Liqueur(new Finishing.Wanted(mark.get().millilitres(), percent, gramsPerLitre), with.get());
+    }
+
+    private static @Nullable Steeping steeping(AskedTexts asked) {
+        List<Steeping.Sample> samples = new ArrayList<>();
+        for (String text : asked.texts("sample")) {
+            asked.read("sample", text, MacerateAsked::sample).ifPresent(samples::add);
+        }
+        if (samples.isEmpty()) {
+            return null;
+        }
+        if (samples.size() < 3) {
+            asked.object(
+                    "sample", "three samples or more tell a rate, not " + samples.size() + ".", "Taste on more days.");
+            return null;
+        }
+        return Steeping.fitted(samples);
+    }
+
+    private static Understanding<Steeping.Sample> sample(String text) {
+        if (text.strip().matches("\\d{1,4}([.]\\d{1,3})?=\\d{1,6}([.]\\d{1,6})?")) {
+            String[] sides = text.strip().split("=", -1);
+            double days = Double.parseDouble(sides[0]);
+            double found = Double.parseDouble(sides[1]);
+            if (days > 0.0 && found > 0.0) {
+                return new Understanding.Understood<>(new Typed<>(text, new Steeping.Sample(days, found)));
+            }
+        }
+        return new Understanding.Refused<>(text, "a sample is a day and what was found, such as 3=41");
+    }
+}

@@ -1,0 +1,149 @@
+package org.stillroom.studio.answer.desk;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.extraction.Maceration.Charge;
+import org.stillroom.core.extraction.Tincture;
+import org.stillroom.core.liquid.Estimate;
+import org.stillroom.core.reference.Workings;
+import org.stillroom.studio.answer.Told;
+import org.stillroom.studio.answer.Told.Name;
+import org.stillroom.studio.usecase.Macerate;
+import org.stillroom.studio.usecase.Macerate.Added;
+import org.stillroom.studio.usecase.Macerate.Found;
+
+/** Tells what comes of plants in spirit. */
+final class MacerateQuestion extends DeskQuestion {
+    @Override
+    public String name() {
+        return "macerate";
+    }
+
+    @Override
+    public String summary() {
+        return "What comes of plants in spirit: strength, volume, what the marc holds, what to add.";
+    }
+
+    @Override
+    public List<Part> parts() {
+        return List.of(
+                new Part("plant", "such as \"lemon peel\" or \"dried herbs\"; once per plant", null, Part.Form.TEXTS),
+                new Part("mass", "of the plant as used, such as 500g; once per plant", null, Part.Form.TEXTS),
+                Part.text("solvent", "how much spirit, such as 900ml"),
+                Part.text("strength", "of the spirit, such as 95%"),
+                Part.text(
+                        "tincture",
+                        "a tincture of the pharmacopoeias in place of these two, such as \"lemon tincture\""),
+                Part.text("ratio", "plant to solvent in g and mL in place of the volume, such as 1:5"),
+                Part.text("yield", "volume that is to come, such as 1L; with a ratio, in place of the mass"),
+                Part.text("water", "water in the plant, where you know it, such as 12%"),
+                Part.text("held", "what a gram of the plant holds back, where you know it, such as 1.2ml"),
+                new Part("pressed", "the marc goes through a press", null, Part.Form.FLAG),
+                Part.text("again", "more of the same spirit on the marc, such as 300ml"),
+                Part.usual("temperature", "20C", "where the jar stands"),
+                new Part(
+                        "sample",
+                        "what you found on a day, as DAY=VALUE, such as 3=41; three or more",
+                        null,
+                        Part.Form.NAMED_TEXTS),
+                Part.text(
+                        "make-up-to",
+                        "volume to fill up to: with the same spirit, or with water to the strength wanted"),
+                Part.text("to", "strength of the liqueur, such as 28%"),
+                Part.text("sugar", "of the liqueur, such as 220g/L"),
+                Part.usual("with", "96%", "spirit to fortify the liqueur with"));
+    }
+
+    @Override
+    public List<Manner.Given> example() {
+        return List.of(
+                new Manner.Given("plant", "blackcurrant"),
+                new Manner.Given("mass", "500g"),
+                new Manner.Given("solvent", "1L"),
+                new Manner.Given("strength", "60%"));
+    }
+
+    @Override
+    public List<String> figures() {
+        return List.of(
+                "strength_vol_percent",
+                "volume_ml",
+                "held_by_marc_ml",
+                "yield_percent",
+                "plant_g_per_l",
+                "taste_from_day",
+                "little_left_from_day",
+                "plant_g",
+                "solvent_ml",
+                "add_solvent_ml",
+                "add_spirit_ml",
+                "add_sugar_g",
+                "add_water_g",
+                "made_ml",
+                "made_vol_percent");
+    }
+
+    @Override
+    Told tell(AskedTexts asked, Workings workings) {
+        Optional<Tincture> tincture = MacerateAsked.tincture(asked);
+        Macerate.Asked question = MacerateAsked.read(asked, tincture);
+        Macerate.Asked scaled = asked.has("yield") ? scaled(asked, question) : question;
+        return told(asked, scaled, Macerate.answer(scaled, workings), tincture);
+    }
+
+    private static Told told(AskedTexts asked, Macerate.Asked question, Found found, Optional<Tincture> tincture) {
+        Told told = new Told("Maceration at 20 °C")
+                .putStrength(new Name("strength_vol_percent", "strength", "% vol at 20 °C", 1), found.strength())
+                .put(new Name("volume_ml", "comes", "mL at 20 °C", 0), found.volume())
+                .put(new Name("held_by_marc_ml", "held by the marc", "mL", 0), found.held())
+                .put(new Name("yield_percent", "of the extract comes", "%", 1), found.yield())
+                .put(new Name("plant_g_per_l", "plant in it", "g/L", 0), found.plantPerLitre())
+                .put(new Name("taste_from_day", "taste from day", "", 1), found.tasteFrom())
+                .put(new Name("little_left_from_day", "little left to gain from day", "", 1), found.littleLeft());
+        if (asked.has("yield")) {
+            double plants =
+                    question.charges().stream().mapToDouble(Charge::grams).sum();
+            told.put(new Name("plant_g", "plant to take", "g", 0), new Estimate(plants, 0.0))
+                    .put(new Name("solvent_ml", "solvent to take", "mL", 0), new Estimate(question.solvent(), 0.0));
+        }
+        putAdded(told, found.end());
+        told.findings(found.findings());
+        tincture.ifPresent(
+                each -> told.finding(TinctureFinding.of(each, found.strength().value())));
+        return told;
+    }
+
+    private static void putAdded(Told told, @Nullable Added added) {
+        if (added == null) {
+            return;
+        }
+        told.put(new Name("add_solvent_ml", "add of the same spirit", "mL at 20 °C", 0), added.solvent())
+                .put(new Name("add_spirit_ml", "add of the strong spirit", "mL at 20 °C", 0), added.spirit())
+                .put(new Name("add_sugar_g", "add sugar", "g", 0), added.sugar())
+                .put(new Name("add_water_g", "add water", "g", 0), added.water())
+                .put(new Name("made_ml", "makes", "mL at 20 °C", 0), added.volume())
+                .putStrength(new Name("made_vol_percent", "strength then", "% vol at 20 °C", 1), added.strength());
+    }
+
+    /** What comes grows in proportion to plant and solvent together, so that one trial tells how much to take. */
+    private static Macerate.Asked scaled(AskedTexts asked, Macerate.Asked trial) {
+        double wanted = MacerateAsked.millilitres(asked, "yield").orElseThrow();
+        double factor = wanted / Macerate.answer(trial, Workings.NONE).volume().value();
+        List<Charge> charges = trial.charges().stream()
+                .map(each -> new Charge(each.plant(), factor * each.grams()))
+                .toList();
+        OptionalDouble again = trial.again();
+        return new Macerate.Asked(
+                charges,
+                factor * trial.solvent(),
+                trial.strength(),
+                trial.held(),
+                trial.pressing(),
+                again.isPresent() ? OptionalDouble.of(factor * again.getAsDouble()) : again,
+                trial.celsius(),
+                trial.steeping(),
+                trial.end());
+    }
+}

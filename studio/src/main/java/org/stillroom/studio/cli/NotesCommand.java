@@ -1,0 +1,144 @@
+package org.stillroom.studio.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.stillroom.core.aroma.OwnAnalysis;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Workings;
+import org.stillroom.core.tasting.Note;
+import org.stillroom.core.tasting.OdourThreshold;
+import org.stillroom.studio.answer.Fields;
+import org.stillroom.studio.answer.NotesFields;
+import org.stillroom.studio.usecase.PlanRecipe;
+import org.stillroom.studio.usecase.TellNotes;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Tells which notes lead in what a recipe makes. */
+final class NotesCommand extends Subcommand {
+    @Parameters(index = "0", paramLabel = "RECIPE", description = "the recipe file")
+    private Path file = Path.of("");
+
+    @Option(
+            names = "--analysis",
+            paramLabel = "INGREDIENT=FILE",
+            description = "the analysis of a lot, as lines of constituent,percent; in place of the usual range")
+    private Map<String, Path> analyses = new LinkedHashMap<>();
+
+    @Override
+    protected Answer answer(Workings workings) {
+        Map<String, Map<String, Double>> own = new LinkedHashMap<>();
+        analyses.forEach((ingredient, path) -> own.put(ingredient, read(path)));
+        PlanRecipe.Outcome plan =
+                PlanRecipe.answer(PlanRecipe.making(RecipeArgument.open(file).recipe()), null, Workings.NONE);
+        if (plan instanceof PlanRecipe.Outcome.Refused refused) {
+            throw new Refusal(Exit.WRONG_INPUT, refused.problems());
+        }
+        return new Told(
+                TellNotes.answer(((PlanRecipe.Outcome.Worked) plan).plan().plan(), own, workings));
+    }
+
+    private static Map<String, Double> read(Path path) {
+        String text;
+        try {
+            text = Files.readString(path);
+        } catch (IOException unreadable) {
+            throw Refusal.notFound(
+                    "--analysis", "there is no readable file " + path + ".", "Check the name and the folder.");
+        }
+        OwnAnalysis analysis = OwnAnalysis.read(text);
+        Map<String, Double> parts = analysis.parts();
+        if (parts == null) {
+            throw new Refusal(Exit.WRONG_INPUT, analysis.problems());
+        }
+        return parts;
+    }
+
+    private record Told(TellNotes.Found found) implements Answer {
+        private static final int LEADING = 3;
+        private static final double ONE_BAR = 0.25;
+
+        @Override
+        public Fields fields() {
+            return NotesFields.of(found);
+        }
+
+        @Override
+        public void print(Page page) {
+            page.heading("Notes at " + Figure.decimals(found.strength(), 1) + " % vol, the leading one first");
+            if (found.notes().isEmpty()) {
+                page.paragraph("No oil of this recipe has a constituent that is known here.");
+            } else {
+                page.paragraph(words());
+                page.blank();
+                page.table(table());
+                page.paragraph(
+                        "Odour activity is the content over the threshold; a bar grows by one for a factor of 1.8.");
+            }
+            for (Finding finding : found.findings()) {
+                page.blank();
+                page.finding(finding);
+            }
+        }
+
+        private String words() {
+            List<String> leading = found.notes().stream()
+                    .filter(note -> note.activity() >= 1.0)
+                    .limit(LEADING)
+                    .map(Told::words)
+                    .toList();
+            return leading.isEmpty() ? "No note is sure to be smelt." : "In front: " + String.join("; ", leading) + ".";
+        }
+
+        private static String words(Note note) {
+            String smell = OdourThreshold.smell(note.cas());
+            return note.name()
+                    + (smell.isEmpty() ? "" : " (" + smell + ")")
+                    + (note.withinADecade() ? ", known to a decade at best" : "");
+        }
+
+        private Table table() {
+            Table table = new Table()
+                    .text("constituent")
+                    .figure("mg/L")
+                    .figure("from")
+                    .figure("to")
+                    .figure("odour activity")
+                    .figure("from")
+                    .figure("to")
+                    .text("threshold in")
+                    .text("");
+            for (Note note : found.notes()) {
+                OdourThreshold threshold = note.threshold();
+                boolean known = threshold != null;
+                table.row(
+                        note.name(),
+                        figure(note.content().typical()),
+                        figure(note.content().min()),
+                        figure(note.content().max()),
+                        known ? figure(note.activity()) : "",
+                        known ? figure(note.least()) : "",
+                        known ? figure(note.most()) : "",
+                        threshold == null
+                                ? "not found"
+                                : threshold.medium().label() + ", "
+                                        + threshold.standing().label(),
+                        known ? bar(note.activity()) : "");
+            }
+            return table;
+        }
+
+        private static String figure(double value) {
+            return Figure.decimals(value, value >= 100.0 ? 0 : value >= 1.0 ? 1 : 3);
+        }
+
+        private static String bar(double activity) {
+            int length = activity <= 1.0 ? 0 : (int) Math.round(Math.log10(activity) / ONE_BAR);
+            return "▪".repeat(length);
+        }
+    }
+}

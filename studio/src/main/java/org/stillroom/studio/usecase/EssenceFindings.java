@@ -1,0 +1,101 @@
+package org.stillroom.studio.usecase;
+
+import java.util.List;
+import org.stillroom.core.quantity.QuantityWords;
+import org.stillroom.core.quantity.Volume;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
+import org.stillroom.core.reference.Source;
+import org.stillroom.planner.drops.Choice;
+import org.stillroom.planner.drops.Essence;
+
+/** What is to be known about an essence in whole drops. */
+final class EssenceFindings {
+    private EssenceFindings() {}
+
+    static Finding byRule(List<String> names) {
+        return new Finding(
+                "drop-by-rule",
+                Severity.CAUTION,
+                String.join(", ", names),
+                "",
+                "estimated",
+                "Nobody weighed these drops; they are taken from the official dropper.",
+                "Within 30 % for ordinary droppers, which is far more than the tolerance of the proportions.",
+                "Weigh 20 to 50 drops of each with its own dropper and write the mass of one as “drop”.",
+                null,
+                Source.SURFACE_TENSION);
+    }
+
+    static Finding onMark(double dose, double wanted) {
+        return Finding.of(
+                "dose-on-mark",
+                Severity.NOTE,
+                "dose",
+                "",
+                "The dose is taken as " + millilitres(dose) + " for a batch, the nearest mark to " + millilitres(wanted)
+                        + "; the essence is made so much stronger or weaker.",
+                "");
+    }
+
+    static Finding tooSmall(String measure, double dose, double mark) {
+        return new Finding(
+                "dose-too-small",
+                Severity.CAUTION,
+                "dose",
+                "",
+                "too small to repeat",
+                millilitres(dose) + " cannot be repeated to 10 % on " + measure + ", whose marks are "
+                        + millilitres(mark) + " apart.",
+                "",
+                "Dose " + millilitres(5.0 * mark) + " or more for a batch: a weaker essence, or a finer measure.",
+                "10 %",
+                Source.TRADE);
+    }
+
+    static Finding notWhole(Essence asked, Choice best) {
+        String wants = String.join(
+                ", ",
+                asked.dropsPerBatch().stream()
+                        .map(each -> QuantityWords.fixed(each, 2))
+                        .toList());
+        return Finding.of(
+                "drops-not-whole",
+                Severity.NOTE,
+                "",
+                "",
+                "One batch would want " + wants + " drops, and drops cannot be split.",
+                "Make the essence for " + best.batches() + " batches at once and dose it by the measure.");
+    }
+
+    static Finding toleranceNotKept(Essence asked, Choice best) {
+        return Finding.of(
+                "tolerance-not-kept",
+                Severity.CAUTION,
+                "tolerance",
+                "not kept",
+                "No essence for up to " + asked.mostBatches() + " batches keeps every oil within "
+                        + QuantityWords.fixed(100.0 * asked.tolerance(), 1) + " %; the nearest is off by "
+                        + QuantityWords.fixed(100.0 * best.worstError(), 1) + " %.",
+                "Allow more batches or a wider tolerance, or dilute the oil of fewest drops first.");
+    }
+
+    static Finding notClear(double strength, double load) {
+        return new Finding(
+                "essence-not-clear",
+                Severity.CAUTION,
+                "carrier",
+                "",
+                "may separate",
+                "At " + QuantityWords.fixed(strength, 1) + " % vol the essence holds " + QuantityWords.fixed(load, 1)
+                        + " times the oil that stays dissolved.",
+                "Solubilities are known to a factor of 1.6.",
+                "Take a stronger carrier, or a larger dose of a weaker essence.",
+                null,
+                Source.CLARITY_MODEL);
+    }
+
+    static String millilitres(double volume) {
+        return QuantityWords.metric(new Volume(volume));
+    }
+}

@@ -1,0 +1,260 @@
+package org.stillroom.studio.usecase;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.extraction.Finishing;
+import org.stillroom.core.extraction.Maceration;
+import org.stillroom.core.extraction.Maceration.Charge;
+import org.stillroom.core.extraction.Maceration.Pressing;
+import org.stillroom.core.extraction.Plant;
+import org.stillroom.core.extraction.PlantSort;
+import org.stillroom.core.extraction.Steeping;
+import org.stillroom.core.liquid.Contents;
+import org.stillroom.core.liquid.Essentials;
+import org.stillroom.core.liquid.Estimate;
+import org.stillroom.core.liquid.MadeUp;
+import org.stillroom.core.liquid.ModelDoubt;
+import org.stillroom.core.quantity.QuantityWords;
+import org.stillroom.core.quantity.Strength;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
+import org.stillroom.core.reference.Source;
+import org.stillroom.core.reference.Workings;
+
+/** Tells what comes of plants in spirit, what the marc holds, when to taste, and what makes a liqueur of it. */
+public final class Macerate {
+    /** So much of what there is to gain has come when it is time to taste, and when little is left. Own judgement. */
+    private static final double TASTE_FROM = 0.6;
+
+    private static final double LITTLE_LEFT = 0.95;
+
+    private Macerate() {}
+
+    /**
+     * The question.
+     *
+     * @param charges plants as used
+     * @param solvent mL at 20 °C
+     * @param strength of it
+     * @param held mL per gram that the marc holds, or empty for what is usual
+     * @param pressing how the marc is emptied
+     * @param again mL of the same solvent for the marc once more, or empty
+     * @param celsius where the jar stands
+     * @param steeping fitted to the maker's samples, or null
+     * @param end what is made of it, or null
+     */
+    public record Asked(
+            List<Charge> charges,
+            double solvent,
+            Strength strength,
+            OptionalDouble held,
+            Pressing pressing,
+            OptionalDouble again,
+            double celsius,
+            @Nullable Steeping steeping,
+            @Nullable End end) {
+        public Asked {
+            charges = List.copyOf(charges);
+        }
+    }
+
+    /** What is made of a macerate. */
+    public sealed interface End {}
+
+    /** Washed through with the same solvent up to a volume, mL. */
+    public record UpTo(double volume) implements End {}
+
+    /** A liqueur, fortified with a spirit. */
+    public record Liqueur(Finishing.Wanted wanted, Strength spirit) implements End {}
+
+    /**
+     * What comes.
+     *
+     * @param volume mL
+     * @param strength % vol
+     * @param held by the marc, mL
+     * @param yield of what the plants gave, %
+     * @param plantPerLitre g of plant per litre of it
+     * @param tasteFrom day
+     * @param littleLeft day
+     * @param end what is added, or null
+     * @param findings what to know
+     */
+    public record Found(
+            Estimate volume,
+            Estimate strength,
+            Estimate held,
+            Estimate yield,
+            Estimate plantPerLitre,
+            Estimate tasteFrom,
+            Estimate littleLeft,
+            @Nullable Added end,
+            List<Finding> findings) {
+        public Found {
+            findings = List.copyOf(findings);
+        }
+    }
+
+    /**
+     * What is added to all that came.
+     *
+     * @param solvent mL of the same solvent
+     * @param spirit mL of the spirit to fortify with
+     * @param sugar g
+     * @param water g
+     * @param volume mL that it comes to
+     * @param strength % vol that it comes to
+     */
+    public record Added(
+            Estimate solvent, Estimate spirit, Estimate sugar, Estimate water, Estimate volume, Estimate strength) {}
+
+    /**
+     * Returns what comes.
+     *
+     * @throws Impossible when it cannot be
+     */
+    public static Found answer(Asked asked, Workings workings) {
+        Maceration maceration = maceration(asked, 0.0);
+        Contents litre = MadeUp.spirit(asked.strength());
+        boolean twice = asked.again().isPresent();
+        Contents second = litre.times(asked.again().orElse(0.0) / 1000.0);
+        Contents drained = twice ? maceration.withAnother(second) : maceration.drained();
+        Essentials comes = Essentials.of(drained.toGrams());
+        double heldDoubt = asked.held().isPresent() ? 0.0 : PlantSort.HELD_DOUBT * maceration.held();
+        workings.step(
+                "liquid with the juice of the plants",
+                maceration.volume() + maceration.held(),
+                "mL at 20 °C",
+                Source.VOLUME_MODEL);
+        workings.step("held by the marc", maceration.held(), "mL", Source.RETAINED);
+        workings.step("comes", comes.millilitres(), "mL at 20 °C", Source.BALANCE);
+        workings.step("strength of it", comes.strength(), "% vol at 20 °C", Source.VOLUME_MODEL);
+        double comesThrough = 100.0 * (twice ? maceration.partThatComesOfTwo(second) : maceration.partThatComes());
+        double strengthDoubt = strengthDoubt(asked, maceration.strength());
+        double perLitre = 1000.0 * maceration.plants() / comes.millilitres();
+        Estimate volume = new Estimate(comes.millilitres(), heldDoubt);
+        List<Finding> findings = MacerateFindings.of(asked, comes.strength());
+        return new Found(
+                volume,
+                new Estimate(comes.strength(), strengthDoubt),
+                new Estimate(maceration.held(), heldDoubt),
+                new Estimate(comesThrough, 100.0 * heldDoubt / (maceration.volume() + maceration.held())),
+                new Estimate(perLitre, perLitre * heldDoubt / comes.millilitres()),
+                days(asked, TASTE_FROM),
+                days(asked, LITTLE_LEFT),
+                added(asked, drained, volume, strengthDoubt, findings),
+                findings);
+    }
+
+    /** Returns the maceration when the plants hold so many times the doubt of their water more than the table says. */
+    private static Maceration maceration(Asked asked, double wetter) {
+        List<Charge> charges = new ArrayList<>();
+        double grams = 0.0;
+        for (Charge charge : asked.charges()) {
+            Plant plant = charge.plant();
+            double water = Math.max(0.0, Math.min(1.0, plant.water() + wetter * plant.waterDoubt()));
+            charges.add(wetter == 0.0 ? charge : new Charge(plant.withWater(water), charge.grams()));
+            grams += charge.grams();
+        }
+        Contents solvent = MadeUp.spirit(asked.strength()).times(asked.solvent() / 1000.0);
+        double held = asked.held().orElse(0.0) * grams;
+        return Impossible.unless(
+                "solvent",
+                "Take more solvent, or less of the plant.",
+                () -> asked.held().isPresent()
+                        ? Maceration.holding(solvent, charges, held)
+                        : Maceration.of(solvent, charges, asked.pressing()));
+    }
+
+    private static double strengthDoubt(Asked asked, double strength) {
+        Maceration wetter = maceration(asked, 1.0);
+        double model = ModelDoubt.of(wetter.liquid().toGrams(), wetter.volume() + wetter.held())
+                .strengthHalfWidth();
+        return Math.hypot(strength - wetter.strength(), model);
+    }
+
+    private static Steeping slowest(Asked asked) {
+        Steeping own = asked.steeping();
+        if (own != null) {
+            return own;
+        }
+        Steeping slowest = Steeping.of(asked.charges().get(0).plant().sort(), asked.celsius());
+        for (Charge charge : asked.charges()) {
+            Steeping each = Steeping.of(charge.plant().sort(), asked.celsius());
+            slowest = each.perDay() < slowest.perDay() ? each : slowest;
+        }
+        return slowest;
+    }
+
+    private static Estimate days(Asked asked, double part) {
+        Steeping steeping = slowest(asked);
+        double days = steeping.daysTo(part);
+        return new Estimate(days, days * (steeping.perDayDoubt() - 1.0 / steeping.perDayDoubt()) / 2.0);
+    }
+
+    private static @Nullable Added added(
+            Asked asked, Contents drained, Estimate comes, double strengthDoubt, List<Finding> findings) {
+        End end = asked.end();
+        if (end instanceof UpTo upTo) {
+            return washed(asked, drained, comes, upTo.volume(), strengthDoubt, findings);
+        }
+        return end instanceof Liqueur liqueur ? finished(drained, comes, liqueur) : null;
+    }
+
+    private static Added washed(
+            Asked asked, Contents drained, Estimate comes, double volume, double doubt, List<Finding> findings) {
+        Estimate none = new Estimate(0.0, 0.0);
+        if (comes.value() >= volume) {
+            findings.add(Finding.of(
+                    "more-comes",
+                    Severity.NOTE,
+                    "make-up-to",
+                    "",
+                    "More comes than it is to be made up to: " + QuantityWords.fixed(comes.value(), 0) + " mL of "
+                            + QuantityWords.fixed(volume, 0) + " mL.",
+                    "Nothing needs to be added."));
+            double strength = Essentials.of(drained.toGrams()).strength();
+            return new Added(none, none, none, none, comes, new Estimate(strength, doubt));
+        }
+        Contents litre = MadeUp.spirit(asked.strength());
+        double low = 0.0;
+        double high = volume / 1000.0;
+        for (int i = 0; i < 60; i++) {
+            double middle = 0.5 * (low + high);
+            boolean over =
+                    Essentials.of(drained.plus(litre.times(middle)).toGrams()).millilitres() > volume;
+            low = over ? low : middle;
+            high = over ? middle : high;
+        }
+        double strength =
+                Essentials.of(drained.plus(litre.times(low)).toGrams()).strength();
+        return new Added(
+                new Estimate(1000.0 * low, comes.doubt()),
+                none,
+                none,
+                none,
+                new Estimate(volume, 0.0),
+                new Estimate(strength, doubt));
+    }
+
+    private static Added finished(Contents drained, Estimate comes, Liqueur liqueur) {
+        Finishing finishing = Impossible.unless(
+                "make-up-to", "", () -> Finishing.of(drained, liqueur.wanted(), MadeUp.spirit(liqueur.spirit())));
+        double ethanol = Essentials.of(drained.toGrams()).strength()
+                / Essentials.of(MadeUp.spirit(liqueur.spirit()).toGrams()).strength();
+        return new Added(
+                new Estimate(0.0, 0.0),
+                new Estimate(finishing.spirit(), ethanol * comes.doubt()),
+                new Estimate(finishing.sugar(), 0.0),
+                new Estimate(finishing.water(), (1.0 - ethanol) * comes.doubt()),
+                new Estimate(liqueur.wanted().volume(), 0.0),
+                new Estimate(
+                        finishing.strength(),
+                        ModelDoubt.of(
+                                        finishing.made().toGrams(),
+                                        liqueur.wanted().volume())
+                                .strengthHalfWidth()));
+    }
+}

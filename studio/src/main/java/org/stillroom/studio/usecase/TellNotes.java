@@ -1,0 +1,156 @@
+package org.stillroom.studio.usecase;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.aroma.EssentialOils;
+import org.stillroom.core.aroma.Materials;
+import org.stillroom.core.liquid.Contents;
+import org.stillroom.core.liquid.Essentials;
+import org.stillroom.core.liquid.Substance;
+import org.stillroom.core.plan.Plan;
+import org.stillroom.core.plan.PlannedLine;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
+import org.stillroom.core.reference.Source;
+import org.stillroom.core.reference.Workings;
+import org.stillroom.core.tasting.AromaContents;
+import org.stillroom.core.tasting.Note;
+import org.stillroom.core.tasting.OdourThreshold;
+
+/** Tells which constituents a recipe's oils bring, how much of each, and which notes lead. */
+public final class TellNotes {
+    private final Map<String, Map<String, Double>> analyses;
+    private final Map<String, Note.Content> perLitre = new TreeMap<>();
+    private final List<Finding> findings = new ArrayList<>();
+
+    private TellNotes(Map<String, Map<String, Double>> analyses) {
+        this.analyses = analyses;
+    }
+
+    /**
+     * The notes.
+     *
+     * @param notes the leading one first
+     * @param strength of the liquid, % vol
+     * @param analysed whether typical figures are those of lots' own analyses
+     * @param findings what to know
+     */
+    public record Found(List<Note> notes, double strength, boolean analysed, List<Finding> findings) {
+        public Found {
+            notes = List.copyOf(notes);
+            findings = List.copyOf(findings);
+        }
+    }
+
+    /**
+     * Returns the notes of what a plan makes.
+     *
+     * @param analyses parts by CAS number of lots that were analysed, by the name of the ingredient
+     */
+    public static Found answer(Plan plan, Map<String, Map<String, Double>> analyses, Workings workings) {
+        Map<String, Map<String, Double>> byName = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+        byName.putAll(analyses);
+        TellNotes tell = new TellNotes(byName);
+        tell.add(plan, 1.0, plan.millilitres() / 1000.0);
+        double strength = Essentials.of(plan.liquid().toGrams()).strength();
+        List<Note> notes = Note.of(tell.perLitre, strength);
+        for (Note note : notes) {
+            workings.step(note.name(), note.content().typical(), "mg/L", Source.OIL_COMPOSITIONS);
+        }
+        tell.tellMedia(notes, strength);
+        return new Found(notes, strength, !byName.isEmpty(), tell.findings);
+    }
+
+    private void add(Plan plan, double factor, double litres) {
+        for (PlannedLine line : plan.lines()) {
+            Contents contents = line.ingredient().perGram().times(line.grams() * factor);
+            double oil = contents.grams(Substance.OIL);
+            Plan.StagePlan stage = stage(plan, line.name());
+            if (stage != null && oil > 0.0) {
+                double part = line.grams() * factor / stage.plan().liquid().total();
+                add(stage.plan(), part, litres);
+            } else if (oil > 0.0) {
+                addOil(line.name(), contents, oil, litres);
+            }
+        }
+    }
+
+    private static Plan.@Nullable StagePlan stage(Plan plan, String name) {
+        for (Plan.StagePlan stage : plan.stages()) {
+            if (stage.ingredient().equals(name)) {
+                return stage;
+            }
+        }
+        return null;
+    }
+
+    private void addOil(String name, Contents contents, double oil, double litres) {
+        Map<String, Double> typical = new TreeMap<>();
+        contents.aroma().forEach((cas, grams) -> typical.put(cas, grams / oil));
+        Map<String, Double> own = analyses.get(name);
+        double milligrams = 1000.0 * oil / litres;
+        Map<String, Note.Content> brings =
+                own == null ? AromaContents.of(name, milligrams, typical) : AromaContents.analysed(milligrams, own);
+        if (brings.isEmpty()) {
+            findings.add(Finding.of(
+                    "oil-not-known",
+                    Severity.CAUTION,
+                    name,
+                    "not known",
+                    "What this oil is made of is in no table, so its notes are missing here.",
+                    "Give the analysis of your lot, or name the oil as the table of materials does."));
+        } else if (own == null && Materials.find(name) == null && EssentialOils.find(name) != null) {
+            findings.add(Finding.of(
+                    "oil-without-range",
+                    Severity.NOTE,
+                    name,
+                    "",
+                    "Only a typical composition is known; half to twice as much is shown as its range.",
+                    ""));
+        }
+        brings.forEach((cas, content) -> perLitre.merge(cas, content, Note.Content::plus));
+    }
+
+    private void tellMedia(List<Note> notes, double strength) {
+        long known = notes.stream().filter(note -> note.threshold() != null).count();
+        long inWater = notes.stream()
+                .map(Note::threshold)
+                .filter(each -> each != null && each.medium() == OdourThreshold.Medium.WATER)
+                .count();
+        if (inWater > 0 && strength > 5.0) {
+            findings.add(new Finding(
+                    "threshold-in-water",
+                    Severity.CAUTION,
+                    "odour activity",
+                    "",
+                    "weakly known",
+                    String.format(
+                            Locale.ROOT,
+                            "%d of %d thresholds were found in water, and this is %.1f %% vol.",
+                            inWater,
+                            known,
+                            strength),
+                    "Ethanol of 20 to 60 % vol moved thresholds of 40 constituents 2 to 692 times.",
+                    "Take the order of the notes as a hint and trust your nose; compare a dose ladder.",
+                    null,
+                    Source.ETHANOL_ON_THRESHOLDS));
+        }
+        List<String> without = notes.stream()
+                .filter(note -> note.threshold() == null)
+                .map(Note::name)
+                .toList();
+        if (!without.isEmpty()) {
+            findings.add(Finding.of(
+                    "threshold-unknown",
+                    Severity.NOTE,
+                    "odour activity",
+                    "not known",
+                    "No threshold was found of " + String.join(", ", without) + "; they may lead all the same.",
+                    ""));
+        }
+    }
+}

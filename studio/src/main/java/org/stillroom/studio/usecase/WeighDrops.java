@@ -1,0 +1,230 @@
+package org.stillroom.studio.usecase;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.aroma.Material;
+import org.stillroom.core.drops.DropLiquid;
+import org.stillroom.core.drops.DropWeighings;
+import org.stillroom.core.drops.OfficialDropper;
+import org.stillroom.core.liquid.Estimate;
+import org.stillroom.core.quantity.Amount;
+import org.stillroom.core.quantity.Drops;
+import org.stillroom.core.quantity.Mass;
+import org.stillroom.core.quantity.QuantityWords;
+import org.stillroom.core.quantity.Volume;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
+import org.stillroom.core.reference.Source;
+import org.stillroom.core.reference.Workings;
+
+/** Tells what a drop weighs: by the maker's own weighings, else by the official dropper; and restates a dose by it. */
+public final class WeighDrops {
+    /** A weighed drop this many times heavier or lighter than the official one is asked about; bottle lips double it. */
+    private static final double UNLIKELY = 2.5;
+
+    /** Drops of a run from which a pocket scale tells their weight to a few per cent. Common practice, no source. */
+    private static final int FEW = 20;
+
+    private WeighDrops() {}
+
+    /**
+     * The question.
+     *
+     * @param liquid what drops; its density may be unknown
+     * @param weighings the maker's own, or null
+     * @param dose an amount to restate, or null
+     * @param batch the finished liquid that the dose goes into, or null
+     */
+    public record Asked(
+            DropLiquid liquid,
+            @Nullable DropWeighings weighings,
+            @Nullable Amount dose,
+            @Nullable Volume batch) {}
+
+    /**
+     * The drop.
+     *
+     * @param dropMass mg
+     * @param dropsPerMillilitre or null where the density is not known
+     * @param spread how far drops differ, % of the mean: between weighed runs, else as the rule allows
+     * @param dose the dose restated, or null
+     * @param findings where the figures come from, and what is odd about the weighings
+     */
+    public record Found(
+            Estimate dropMass,
+            @Nullable Estimate dropsPerMillilitre,
+            Estimate spread,
+            @Nullable Restated dose,
+            List<Finding> findings) {}
+
+    /**
+     * One dose in every unit.
+     *
+     * @param drops count
+     * @param grams mass
+     * @param millilitres volume near 20 °C, or null where the density is not known
+     * @param milligramsPerLitre of the batch, or null where none was named
+     */
+    public record Restated(
+            Estimate drops,
+            Estimate grams,
+            @Nullable Estimate millilitres,
+            @Nullable Estimate milligramsPerLitre) {}
+
+    /**
+     * Returns the drop.
+     *
+     * @throws Impossible when a volume is asked of a liquid whose density is not known
+     */
+    public static Found answer(Asked asked, Workings workings) {
+        DropLiquid liquid = asked.liquid();
+        DropWeighings weighings = asked.weighings();
+        double byRule = liquid.gramsPerDrop();
+        workings.step("drop by the official dropper", 1000.0 * byRule, "mg", Source.SURFACE_TENSION);
+        double grams = weighings == null ? byRule : weighings.gramsPerDrop();
+        double part = weighings == null ? OfficialDropper.RELATIVE_DOUBT : weighings.doubt();
+        workings.step("drop", 1000.0 * grams, "mg", weighings == null ? Source.SURFACE_TENSION : Source.BALANCE);
+        Estimate drop = new Estimate(grams, part * grams);
+        Amount dose = asked.dose();
+        return new Found(
+                new Estimate(1000.0 * drop.value(), 1000.0 * drop.doubt()),
+                perMillilitre(liquid, drop),
+                new Estimate(100.0 * spread(weighings), 0.0),
+                dose == null ? null : restated(dose, liquid, drop, asked.batch()),
+                findings(liquid, weighings));
+    }
+
+    private static double spread(@Nullable DropWeighings weighings) {
+        if (weighings == null) {
+            return OfficialDropper.RELATIVE_DOUBT;
+        }
+        OptionalDouble measured = weighings.spread();
+        return measured.orElse(OfficialDropper.ALLOWANCE);
+    }
+
+    private static @Nullable Estimate perMillilitre(DropLiquid liquid, Estimate drop) {
+        Material.Range density = liquid.density();
+        if (density == null) {
+            return null;
+        }
+        double count = density.middle() / drop.value();
+        double part = Math.hypot(drop.doubt() / drop.value(), relative(density));
+        return new Estimate(count, part * count);
+    }
+
+    private static double relative(Material.Range density) {
+        return 0.5 * (density.high() - density.low()) / density.middle();
+    }
+
+    private static Restated restated(Amount dose, DropLiquid liquid, Estimate drop, @Nullable Volume batch) {
+        Material.Range density = liquid.density();
+        double ofDrop = drop.doubt() / drop.value();
+        double grams;
+        double part;
+        if (dose instanceof Drops drops) {
+            grams = drops.count() * drop.value();
+            part = ofDrop;
+        } else if (dose instanceof Mass mass) {
+            grams = mass.grams();
+            part = 0.0;
+        } else if (density == null) {
+            throw new Impossible(
+                    "dose",
+                    "the density of " + liquid.name() + " is not known.",
+                    "Give its density, or the dose by mass or in drops.");
+        } else {
+            grams = ((Volume) dose).millilitres() * density.middle();
+            part = relative(density);
+        }
+        double count = grams / drop.value();
+        double ofCount = dose instanceof Drops ? 0.0 : Math.hypot(part, ofDrop);
+        return new Restated(
+                new Estimate(count, ofCount * count),
+                new Estimate(grams, part * grams),
+                density == null ? null : millilitres(dose, grams, part, density),
+                batch == null
+                        ? null
+                        : new Estimate(1000.0 * grams / batch.litres(), part * 1000.0 * grams / batch.litres()));
+    }
+
+    private static Estimate millilitres(Amount dose, double grams, double part, Material.Range density) {
+        double millilitres = grams / density.middle();
+        double ofVolume = dose instanceof Volume ? 0.0 : Math.hypot(part, relative(density));
+        return new Estimate(millilitres, ofVolume * millilitres);
+    }
+
+    private static List<Finding> findings(DropLiquid liquid, @Nullable DropWeighings weighings) {
+        List<Finding> findings = new ArrayList<>();
+        if (weighings == null) {
+            findings.add(byRule());
+            return findings;
+        }
+        int runs = weighings.grams().size();
+        findings.add(note(
+                "drop-weighed",
+                runs >= DropWeighings.ENOUGH
+                        ? "Mean and spread are those of your " + runs + " weighings."
+                        : "The drop is weighed; how far drops differ is the official allowance of 10 %, not measured.",
+                runs >= DropWeighings.ENOUGH ? "" : "Weigh three runs or more and the spread is your dropper's own."));
+        if (weighings.count() < FEW) {
+            findings.add(note(
+                    "few-drops",
+                    "A run of " + weighings.count() + " drops weighs little beside what a scale may be off by.",
+                    "Count 20 to 50 drops into each run."));
+        }
+        strange(weighings, findings);
+        double times = weighings.gramsPerDrop() / liquid.gramsPerDrop();
+        if (!(times < UNLIKELY && times > 1.0 / UNLIKELY)) {
+            findings.add(unlikely(liquid, weighings));
+        }
+        return findings;
+    }
+
+    private static Finding note(String rule, String message, String remedy) {
+        return Finding.of(rule, Severity.NOTE, "", "", message, remedy);
+    }
+
+    private static Finding byRule() {
+        return new Finding(
+                "drop-by-rule",
+                Severity.NOTE,
+                "",
+                "",
+                "estimated",
+                "The drop is that of the official dropper, by surface tension; bottle lips and inserts give up to twice as much.",
+                "Within 10 % for the official dropper, within 30 % for ordinary ones.",
+                "Weigh 20 to 50 drops of your own dropper, three times.",
+                null,
+                Source.SURFACE_TENSION);
+    }
+
+    private static void strange(DropWeighings weighings, List<Finding> findings) {
+        for (int run : weighings.inconsistent()) {
+            findings.add(Finding.of(
+                    "drops-inconsistent",
+                    Severity.CAUTION,
+                    "weighing " + run,
+                    "inconsistent",
+                    QuantityWords.plain(weighings.grams().get(run - 1))
+                            + " g lie more than 5 % from the middle weighing.",
+                    "Weigh this run again: count aloud, keep the dropper upright, let drops fall by themselves."));
+        }
+    }
+
+    private static Finding unlikely(DropLiquid liquid, DropWeighings weighings) {
+        return Finding.of(
+                "drop-unlikely",
+                Severity.CAUTION,
+                "weighing 1",
+                "unlikely",
+                "A drop of " + liquid.name() + " would weigh " + milligrams(weighings.gramsPerDrop())
+                        + "; from the official dropper it weighs about " + milligrams(liquid.gramsPerDrop()) + ".",
+                "Look whether the count is right, the scale was tared, and grams were meant.");
+    }
+
+    private static String milligrams(double grams) {
+        return QuantityWords.fixed(1000.0 * grams, 1) + " mg";
+    }
+}

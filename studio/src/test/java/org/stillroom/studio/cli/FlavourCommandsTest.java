@@ -1,0 +1,187 @@
+package org.stillroom.studio.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.assertj.core.data.Percentage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+
+/** Drops, essences, macerates, stills, notes and matches as they are typed. */
+class FlavourCommandsTest {
+    @TempDir
+    private Path folder = Path.of("");
+
+    private static List<String> rules(JsonNode answer) {
+        List<String> rules = new ArrayList<>();
+        answer.get("findings").forEach(finding -> rules.add(finding.get("rule").stringValue()));
+        return rules;
+    }
+
+    @Test
+    void dropsAreThoseOfTheWeighingsAndElseOfTheRule() {
+        Desk.Run weighed = Desk.ask("drops --liquid lemon~oil --count 50 --mass 1.02g --mass 1.05g --mass 0.99g");
+        assertThat(weighed.number("drop_mass_mg")).isCloseTo(20.4, within(1e-9));
+        assertThat(weighed.number("spread_percent")).isCloseTo(100 * 0.03 / 1.02, within(1e-9));
+        assertThat(weighed.number("drops_per_ml")).isCloseTo(0.854 / 0.0204, within(1e-9)); // 0.850 to 0.858 g/mL
+        assertThat(rules(weighed.json())).containsExactly("drop-weighed");
+        Desk.Run rule = Desk.ask("drops --liquid 96%");
+        assertThat(rule.number("drop_mass_mg")).isCloseTo(15.7, within(0.05));
+        assertThat(rules(rule.json())).containsExactly("drop-by-rule");
+        assertThat(Desk.ask("drops --liquid water").number("drops_per_ml")).isCloseTo(20, within(0.1));
+    }
+
+    @Test
+    void aDoseIsRestatedInEveryUnit() {
+        Desk.Run run =
+                Desk.ask("drops --liquid lemon --count 50 --mass 1g --dose 10~drops --batch 2L --density 0.85g/ml");
+        assertThat(run.number("dose_g")).isCloseTo(0.2, within(1e-12));
+        assertThat(run.number("dose_ml")).isCloseTo(0.2 / 0.85, within(1e-12));
+        assertThat(run.number("dose_mg_per_l")).isCloseTo(100, within(1e-9));
+        assertThat(Desk.ask("drops --liquid lemon --count 50 --mass 1g --dose 0.2g")
+                        .number("dose_drops"))
+                .isCloseTo(10, within(1e-9));
+    }
+
+    @Test
+    void weighingsThatDoNotGoTogetherOrCannotBeAreTold() {
+        assertThat(rules(Desk.ask("drops --liquid lemon --count 50 --mass 1.02g --mass 1.2g --mass 1.03g")
+                        .json()))
+                .contains("drops-inconsistent");
+        assertThat(rules(
+                        Desk.ask("drops --liquid lemon --count 10 --mass 1.02g").json()))
+                .contains("few-drops", "drop-unlikely");
+        assertThat(Desk.type("drops --liquid moon~dust").exit()).isEqualTo(2);
+        assertThat(Desk.type("drops --liquid lemon --count few --mass 1g").exit())
+                .isEqualTo(2);
+        assertThat(Desk.type("drops --liquid lemon --mass 0g --count 50").exit())
+                .isEqualTo(2);
+        assertThat(Desk.type("drops --liquid lemon --count 50").err()).contains("not weighed");
+    }
+
+    @Test
+    void anEssenceIsPlannedInWholeDrops() {
+        JsonNode answer =
+                Desk.ask("essence ../examples/essences/bay-pepper-lemon.yml").json();
+        JsonNode best = answer.get("choices").get(0);
+        assertThat(best.get("drops").toString()).isEqualTo("[26,7,5]");
+        assertThat(best.get("batches").intValue()).isEqualTo(2);
+        assertThat(best.get("worst_error_percent").doubleValue()).isCloseTo(0.6, within(0.05));
+        assertThat(best.get("left_over_ml").doubleValue()).isCloseTo(0.019, within(0.001));
+        assertThat(answer.get("choices").get(1).get("drops").toString()).isEqualTo("[52,14,10]");
+        assertThat(Desk.type("essence ../examples/essences/bay-pepper-lemon.yml")
+                        .out())
+                .contains("For a single batch");
+    }
+
+    @Test
+    void anEssenceFileThatIsNotThereOrWrongIsRefused() throws IOException {
+        assertThat(Desk.type("essence no-such.yml").exit()).isEqualTo(3);
+        Path wrong = Files.writeString(folder.resolve("wrong.yml"), "stillroom essence: 1\ntitle: x\n");
+        Desk.Run run = Desk.type("essence " + wrong);
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.err()).contains("“oils” is missing");
+    }
+
+    @Test
+    void twelveBotanicalsComeOutAsTheirStoryIsTold() {
+        Percentage half = Percentage.withPercentage(0.5);
+        String story = "macerate --plant dried~botanicals --mass 74g --solvent 1.2L --strength 65%";
+        Desk.Run run = Desk.ask(story + " --make-up-to 3L --to 28% --sugar 220g/L");
+        assertThat(run.number("volume_ml")).isCloseTo(1096, half);
+        assertThat(run.number("strength_vol_percent")).isCloseTo(64.6, half);
+        assertThat(run.number("held_by_marc_ml")).isEqualTo(111.0);
+        assertThat(run.number("add_spirit_ml")).isCloseTo(137, half);
+        assertThat(run.number("add_sugar_g")).isCloseTo(660, half);
+        assertThat(run.number("add_water_g")).isCloseTo(1390, half);
+        Desk.Run pressed = Desk.ask(story + " --pressed --make-up-to 3L --to 28% --sugar 220g/L");
+        assertThat(pressed.number("volume_ml")).isCloseTo(1148, half);
+        assertThat(pressed.number("add_spirit_ml")).isCloseTo(102, half);
+    }
+
+    @Test
+    void aTinctureIsHeldAgainstItsBook() {
+        JsonNode lemon = Desk.ask("macerate --tincture lemon~tincture --plant lemon~peel --mass 500g --solvent 900ml")
+                .json();
+        assertThat(lemon.get("strength_vol_percent").doubleValue()).isBetween(62.0, 72.0);
+        assertThat(rules(lemon)).contains("tincture");
+        Desk.Run order = Desk.ask("macerate --ratio 1:5 --strength 70% --plant gentian~root --yield 1L");
+        assertThat(order.number("volume_ml")).isCloseTo(1000, within(0.01));
+        assertThat(order.number("solvent_ml") / order.number("plant_g")).isCloseTo(5.0, within(1e-9));
+    }
+
+    @Test
+    void whatAMacerateTakesMoreIsToldAndWhatCannotBeIsRefused() {
+        String peel = "macerate --plant lemon~peel --mass 500g --solvent 900ml --strength 95%";
+        assertThat(rules(Desk.ask(peel + " --make-up-to 800ml").json())).contains("more-comes");
+        assertThat(Desk.ask(peel + " --make-up-to 1.5L").number("made_ml")).isEqualTo(1500.0);
+        assertThat(Desk.ask(peel + " --again 300ml").number("volume_ml"))
+                .isGreaterThan(Desk.ask(peel).number("volume_ml") + 250);
+        assertThat(rules(Desk.ask("macerate --plant raspberry --mass 1kg --solvent 500ml --strength 40%")
+                        .json()))
+                .contains("fruit-weak");
+        assertThat(Desk.type(peel + " --to 28%").err()).contains("--make-up-to");
+        assertThat(Desk.type("macerate --plant juniper~cones --mass 5g --solvent 1L --strength 50%")
+                        .err())
+                .contains("juniper berries, dried");
+        assertThat(Desk.ask(peel + " --sample 1=40 --sample 3=70 --sample 7=79").number("little_left_from_day"))
+                .isBetween(3.0, 6.0);
+        assertThat(Desk.type(peel + " --sample 1=40").exit()).isEqualTo(2);
+        assertThat(Desk.type("macerate --plant lemon~peel --mass 500g --strength 95%")
+                        .exit())
+                .isEqualTo(2);
+    }
+
+    @Test
+    void aStillRunsOnPaperWithItsNotice() {
+        JsonNode answer = Desk.ask("still --charge 10L --strength 30% --to 40%").json();
+        double ethanol = answer.get("distillate_ml").doubleValue()
+                * answer.get("distillate_strength_vol_percent").doubleValue();
+        assertThat(ethanol)
+                .isCloseTo(3000.0 * answer.get("ethanol_recovered_percent").doubleValue(), within(300.0));
+        assertThat(rules(answer)).contains("distilling-law", "distilling-hazards", "methanol");
+        assertThat(answer.get("run").size()).isEqualTo(10);
+        assertThat(Desk.type("still --charge 10L --strength 30%").exit()).isEqualTo(2);
+        assertThat(Desk.type("still --charge 10L --strength 30% --to 90%").err())
+                .contains("first drop");
+    }
+
+    @Test
+    void theNotesOfARecipeComeWithTheirSpread() throws IOException {
+        JsonNode answer = Desk.ask("notes ../examples/quince-and-bay.yaml").json();
+        JsonNode first = answer.get("constituents").get(0);
+        JsonNode milligrams = first.get("mg_per_l");
+        assertThat(milligrams.get("min").doubleValue())
+                .isLessThanOrEqualTo(milligrams.get("typical").doubleValue());
+        assertThat(first.get("odour_activity").doubleValue()).isGreaterThan(1.0);
+        assertThat(rules(answer)).contains("threshold-in-water");
+        Path lot = Files.writeString(folder.resolve("lot.csv"), "constituent,percent\ncarvone,60\n");
+        JsonNode own = Desk.ask("notes ../examples/quince-and-bay.yaml --analysis caraway~oil=" + lot)
+                .json();
+        assertThat(own.get("constituents").toString())
+                .isNotEqualTo(answer.get("constituents").toString());
+        Path wrong = Files.writeString(folder.resolve("wrong.csv"), "moon dust,60\n");
+        Desk.Run refused = Desk.type("notes ../examples/quince-and-bay.yaml --analysis caraway~oil=" + wrong);
+        assertThat(refused.exit()).isEqualTo(2);
+        assertThat(refused.err()).contains("line 1");
+    }
+
+    @Test
+    void theNearestOfTheShelfIsFound() {
+        JsonNode answer =
+                Desk.ask("match --want lemon=100mg --have lemon --have clove").json();
+        assertThat(answer.get("off_percent").doubleValue()).isCloseTo(0.0, within(1e-6));
+        assertThat(answer.get("take").get(0).get("mg").doubleValue()).isCloseTo(100.0, within(1e-6));
+        assertThat(rules(Desk.ask("match --want clove=100mg --have lemon --by smell")
+                        .json()))
+                .contains("cannot-be-matched");
+        assertThat(Desk.type("match --want moon~dust=1g --have lemon").exit()).isEqualTo(2);
+        assertThat(Desk.type("match --have lemon").exit()).isEqualTo(2);
+    }
+}
