@@ -5,11 +5,13 @@ import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 /**
@@ -33,8 +35,12 @@ final class RealBrowser implements AutoCloseable {
 
     /** A screen that pages are looked at on. */
     enum Device {
+        /** What WCAG 2.2, 1.4.10, asks a page to fit without scrolling sideways; also a desk at four times its size. */
+        NARROW(320, 640),
         PHONE(390, 844),
-        DESK(1280, 900);
+        TABLET(1024, 768),
+        DESK(1280, 900),
+        WIDE(1440, 900);
 
         private final int width;
         private final int height;
@@ -57,24 +63,41 @@ final class RealBrowser implements AutoCloseable {
 
     /** Opens a file as a page. */
     Page open(Path file, Device device) {
-        boolean phone = device == Device.PHONE;
-        Page page = browser.newContext(new Browser.NewContextOptions()
-                        .setViewportSize(device.width, device.height)
-                        .setHasTouch(phone)
-                        .setIsMobile(phone))
-                .newPage();
+        return open(file.toUri(), device);
+    }
+
+    /** Opens a page; it may load from its own server or file and from nowhere else. */
+    Page open(URI address, Device device) {
+        return open(address, device, options -> {});
+    }
+
+    /** Opens a page in a browser that is more than usual, such as dark, without scripts, or of another language. */
+    Page open(URI address, Device device, Consumer<Browser.NewContextOptions> more) {
+        boolean held = device == Device.PHONE || device == Device.NARROW;
+        Browser.NewContextOptions options = new Browser.NewContextOptions()
+                .setViewportSize(device.width, device.height)
+                .setHasTouch(held || device == Device.TABLET)
+                .setIsMobile(held);
+        more.accept(options);
+        Page page = browser.newContext(options).newPage();
         page.onConsoleMessage(message -> {
             if (message.type().equals("error")) {
                 problems.add(message.text());
             }
         });
         page.onPageError(problems::add);
-        page.route(url -> !url.startsWith("file:") && !url.startsWith("data:"), route -> {
+        page.route(url -> !isAtHome(url, address), route -> {
             problems.add("asked the network for " + route.request().url());
             route.abort();
         });
-        page.navigate(file.toUri().toString());
+        page.navigate(address.toString());
         return page;
+    }
+
+    private static boolean isAtHome(String url, URI address) {
+        return url.startsWith("file:")
+                || url.startsWith("data:")
+                || (address.getAuthority() != null && url.startsWith("http://" + address.getAuthority() + "/"));
     }
 
     /** Returns errors and requests to the network so far; a page that stands alone has none. */

@@ -9,9 +9,10 @@ import org.stillroom.studio.cli.Cli;
 import org.stillroom.studio.cli.Commands;
 import org.stillroom.studio.cli.Entry;
 import org.stillroom.studio.cli.Exit;
-import org.stillroom.studio.cli.FaultLog;
 import org.stillroom.studio.cli.Page;
 import org.stillroom.studio.cli.Screen;
+import org.stillroom.studio.faults.FaultLog;
+import org.stillroom.studio.faults.LibraryLogs;
 
 /**
  * Runs the example of every command once, for people and for scripts, and throws the answers away.
@@ -23,6 +24,7 @@ public final class Rehearsal {
     private Rehearsal() {}
 
     public static void main(String[] args) {
+        LibraryLogs.quiet();
         PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
         Screen screen = new Screen(nowhere, err, Page.Colour.NOT_SEEN);

@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.aroma.Constituent.Property;
-import org.stillroom.core.reference.Standing;
 import org.stillroom.core.reference.Table;
 import org.stillroom.core.reference.Tables;
 
@@ -58,9 +57,9 @@ public final class Constituents {
                 positive(row, "molar_mass"),
                 new Property(
                         positive(row, "water_solubility_mg_per_l"),
-                        standing(row, "water_solubility_status"),
+                        row.standing("water_solubility_status"),
                         row.textOrEmpty("water_solubility_source")),
-                new Property(row.number("log_p"), standing(row, "log_p_status"), row.textOrEmpty("log_p_source")),
+                new Property(row.number("log_p"), row.standing("log_p_status"), row.textOrEmpty("log_p_source")),
                 density(row));
     }
 
@@ -69,7 +68,7 @@ public final class Constituents {
             return null;
         }
         return new Property(
-                positive(row, "density_g_per_ml"), standing(row, "density_status"), row.textOrEmpty("density_source"));
+                positive(row, "density_g_per_ml"), row.standing("density_status"), row.textOrEmpty("density_source"));
     }
 
     private static List<String> aliases(String cell) {
@@ -82,16 +81,6 @@ public final class Constituents {
             throw row.fault(column, "is not above zero");
         }
         return number;
-    }
-
-    private static Standing standing(Table.Row row, String column) {
-        String label = row.text(column);
-        for (Standing standing : Standing.values()) {
-            if (standing.label().equals(label)) {
-                return standing;
-            }
-        }
-        throw row.fault(column, "is no standing: " + label);
     }
 
     /** The last digit is the sum of the others, each times its place from the right, modulo 10. */

@@ -68,6 +68,12 @@ public final class Generics {
         return BY_NAME.get(plain(name));
     }
 
+    /** Returns whether two names mean the same: alike but for how they are written, or names of one generic. */
+    public static boolean same(String one, String other) {
+        Generic generic = find(one);
+        return plain(one).equals(plain(other)) || (generic != null && generic.equals(find(other)));
+    }
+
     /**
      * Returns a listed ingredient with what the maker left out taken from the generic of its name, else from the one
      * that its kind alone implies (sugar is sucrose, water is water); what the maker wrote always stands.

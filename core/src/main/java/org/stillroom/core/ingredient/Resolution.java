@@ -5,6 +5,8 @@ import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.acid.Acid;
 import org.stillroom.core.alcohol.Strengths;
+import org.stillroom.core.aroma.EssentialOil;
+import org.stillroom.core.aroma.EssentialOils;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.liquid.VolumeModel;
@@ -107,6 +109,12 @@ public record Resolution(@Nullable Resolved resolved, List<Finding> findings) {
 
     /** Returns the contents of one gram when the label errs by so many times its tolerance. */
     private static Contents contents(Ingredient ingredient, double labelErrors) {
+        Contents contents = substances(ingredient, labelErrors);
+        EssentialOil oil = contents.grams(Substance.OIL) > 0.0 ? EssentialOils.find(ingredient.name()) : null;
+        return oil == null ? contents : contents.knowingOil(oil.shares());
+    }
+
+    private static Contents substances(Ingredient ingredient, double labelErrors) {
         Typed<Double> tolerance = ingredient.tolerance();
         double error = tolerance == null ? 0.0 : labelErrors * tolerance.value();
         boolean onStrength = ingredient.strength() != null;
@@ -239,11 +247,18 @@ public record Resolution(@Nullable Resolved resolved, List<Finding> findings) {
         return Finding.of(
                 "ingredient-incomplete",
                 Severity.STOP,
-                ingredient.name(),
+                ingredient.name() + ", " + what,
                 "not known",
-                "The " + what + " of " + ingredient.name() + " is not said, and a "
-                        + ingredient.kind().label() + " cannot be counted without it.",
+                "The " + what + " of " + ingredient.name() + " is not said, and " + withArticle(ingredient.kind())
+                        + " cannot be counted without it.",
                 "Write it, such as " + example + ".");
+    }
+
+    private static String withArticle(Kind kind) {
+        if (kind == Kind.OTHER) {
+            return "what is of no other kind";
+        }
+        return ("aeiou".indexOf(kind.label().charAt(0)) < 0 ? "a " : "an ") + kind.label();
     }
 
     private static List<Finding> assumptions(Ingredient ingredient) {

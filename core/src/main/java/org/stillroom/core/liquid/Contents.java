@@ -32,11 +32,17 @@ public final class Contents {
             throw new IllegalArgumentException(
                     "grams are wanted of " + Substance.COUNT + " substances, not " + grams.length);
         }
-        Contents contents = NONE;
         for (Substance substance : Substance.values()) {
-            contents = contents.with(substance, grams[substance.ordinal()]);
+            check(substance, grams[substance.ordinal()]);
         }
-        return contents;
+        return new Contents(grams.clone(), Map.of());
+    }
+
+    private static void check(Substance substance, double amount) {
+        if (!(amount >= 0 && amount < 1e12)) {
+            throw new IllegalArgumentException(
+                    "grams of " + substance.label() + " lie from 0 to below 1e12, not " + amount);
+        }
     }
 
     /**
@@ -45,10 +51,7 @@ public final class Contents {
      * @param amount grams, zero or more
      */
     public Contents with(Substance substance, double amount) {
-        if (!(amount >= 0 && amount < 1e12)) {
-            throw new IllegalArgumentException(
-                    "grams of " + substance.label() + " lie from 0 to below 1e12, not " + amount);
-        }
+        check(substance, amount);
         double[] changed = grams.clone();
         changed[substance.ordinal()] = amount;
         return new Contents(changed, aroma);
@@ -65,6 +68,18 @@ public final class Contents {
         Map<String, Double> changed = new TreeMap<>(aroma);
         changed.merge(constituent, amount, Double::sum);
         return new Contents(more.grams, Collections.unmodifiableMap(changed));
+    }
+
+    /**
+     * Returns these contents with what is known of their oil in place of what was: the oil as a whole stays as it is.
+     *
+     * @param shares part of the oil's mass by CAS number, or by the name of a group of constituents that have none in common;
+     *     together at most 1
+     */
+    public Contents knowingOil(Map<String, Double> shares) {
+        Map<String, Double> known = new TreeMap<>();
+        shares.forEach((constituent, share) -> known.put(constituent, share * grams(Substance.OIL)));
+        return new Contents(grams, Collections.unmodifiableMap(known));
     }
 
     public Contents plus(Contents other) {

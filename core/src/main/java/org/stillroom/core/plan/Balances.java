@@ -51,10 +51,7 @@ final class Balances {
         if (pantry.hasStop()) {
             return null;
         }
-        Map<Asked, double[]> weights = new EnumMap<>(Asked.class);
-        for (Asked asked : Asked.values()) {
-            weights.put(asked, asked.weights(recipe.target().sugarBasis()));
-        }
+        Map<Asked, double[]> weights = Problem.weights(recipe.target().sugarBasis());
         Problem problem = new Problem(lines.toArray(new Problem.Line[0]), asked(), weights);
         return new Costs(recipe, ingredients, findings).putOn(problem);
     }

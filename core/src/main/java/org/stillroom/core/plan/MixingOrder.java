@@ -79,12 +79,17 @@ public final class MixingOrder {
         return Shortfall.joined(lines.stream().map(i -> line(i).name()).toList(), "and");
     }
 
-    private void add(List<Integer> lines, String what, String why) {
-        steps.add(new MixingStep(what, why, lines));
+    private void pour(List<Integer> lines, String what, String why) {
+        add(MixingStep.Act.POUR, lines, what, why);
+    }
+
+    private void add(MixingStep.Act act, List<Integer> lines, String what, String why) {
+        steps.add(new MixingStep(what, why, lines, act));
     }
 
     private void weighVessel() {
         add(
+                MixingStep.Act.WEIGH_VESSEL,
                 List.of(),
                 "Weigh the empty jar and write its weight on it.",
                 "Then what is in it can be weighed later, even half full.");
@@ -93,7 +98,7 @@ public final class MixingOrder {
     private void plants() {
         List<Integer> plants = take(i -> kind(i) == Kind.FRESH_PLANT || kind(i) == Kind.DRIED_PLANT);
         if (!plants.isEmpty()) {
-            add(plants, "Put " + names(plants) + " into the jar.", "Plants are covered by the spirit that follows.");
+            pour(plants, "Put " + names(plants) + " into the jar.", "Plants are covered by the spirit that follows.");
         }
     }
 
@@ -102,17 +107,17 @@ public final class MixingOrder {
         strong.sort(Comparator.comparingDouble(this::ethanol).reversed());
         List<Integer> oils = take(i -> kind(i) == Kind.ESSENTIAL_OIL || kind(i) == Kind.ESSENCE);
         if (!strong.isEmpty()) {
-            add(strong.subList(0, 1), "Pour " + names(strong.subList(0, 1)) + ". No flame near; lid on.", "");
+            pour(strong.subList(0, 1), "Pour " + names(strong.subList(0, 1)) + ". No flame near; lid on.", "");
         }
         if (!oils.isEmpty()) {
-            add(
+            pour(
                     oils,
                     "Add " + names(oils) + " and swirl until it is clear.",
                     "Oils dissolve in strong spirit; in weak spirit they would stay as a haze.");
         }
         if (strong.size() > 1) {
             List<Integer> others = strong.subList(1, strong.size());
-            add(others, "Add " + names(others) + (others.size() > 1 ? ", the strongest first." : "."), "");
+            pour(others, "Add " + names(others) + (others.size() > 1 ? ", the strongest first." : "."), "");
         }
     }
 
@@ -134,7 +139,12 @@ public final class MixingOrder {
             String what = thick.isEmpty() || thin.size() == thick.size()
                     ? "Pour in " + names(thin) + " slowly, stirring."
                     : "Stir " + names(thick) + " with the water in a second jar, then pour it in slowly, stirring.";
-            add(thin, what, "Poured slowly, no part of it turns weak before the rest.");
+            boolean second = !thick.isEmpty() && thin.size() > thick.size();
+            add(
+                    second ? MixingStep.Act.SECOND_JAR : MixingStep.Act.POUR,
+                    thin,
+                    what,
+                    "Poured slowly, no part of it turns weak before the rest.");
         }
     }
 
@@ -144,6 +154,7 @@ public final class MixingOrder {
         both.addAll(water);
         if (!water.isEmpty() || waterToTheMark) {
             add(
+                    MixingStep.Act.SECOND_JAR,
                     both,
                     "Dissolve " + names(crystals) + " in " + (water.isEmpty() ? "part of the water" : "the water")
                             + ", warm, in a second jar. Let it cool. Pour it in slowly, stirring.",
@@ -151,7 +162,7 @@ public final class MixingOrder {
             return;
         }
         rest();
-        add(
+        pour(
                 both,
                 "Add " + names(crystals) + " and shake now and then until nothing is left at the bottom.",
                 "There is no water of its own to dissolve it in: it takes days.");
@@ -160,7 +171,7 @@ public final class MixingOrder {
     private void rest() {
         List<Integer> others = take(i -> !toTheMark(i));
         if (!others.isEmpty()) {
-            add(others, "Add " + names(others) + " slowly, stirring.", "");
+            pour(others, "Add " + names(others) + " slowly, stirring.", "");
         }
     }
 
@@ -170,6 +181,7 @@ public final class MixingOrder {
                 .toList());
         if (blend.warming().value() >= WORTH_SAYING_CELSIUS) {
             add(
+                    MixingStep.Act.COOL,
                     List.of(),
                     "Let it cool to the room's temperature before you measure anything.",
                     "Mixing warms it by up to " + Words.number(blend.warming().value(), 0)
@@ -178,16 +190,17 @@ public final class MixingOrder {
         List<Integer> toTheMark = take(i -> true);
         if (!toTheMark.isEmpty()) {
             add(
+                    MixingStep.Act.MAKE_UP,
                     toTheMark,
                     "Fill up to the mark with " + names(toTheMark) + ", mix, and fill up again.",
                     "It shrinks as it mixes.");
         }
         Typed<Wait> wait = plan.recipe().rest();
         if (wait != null) {
-            add(List.of(), "Let it rest for " + wait.text() + ".", "");
+            add(MixingStep.Act.REST, List.of(), "Let it rest for " + wait.text() + ".", "");
         }
         for (String own : plan.recipe().steps()) {
-            add(List.of(), own, "");
+            add(MixingStep.Act.OWN, List.of(), own, "");
         }
     }
 }

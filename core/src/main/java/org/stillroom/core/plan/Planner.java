@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.ingredient.Resolved;
@@ -59,9 +58,8 @@ public final class Planner {
             problems.addAll(plan.findings());
             return;
         }
-        double total = plan.liquid().total();
-        double left = Math.max(0.0, total - lostGrams(plan));
-        if (left == 0.0) {
+        Plan.StagePlan done = leaving(ingredient.name(), plan);
+        if (done.yieldGrams() == 0.0) {
             problems.add(Finding.of(
                     "stage-leaves-nothing",
                     Severity.STOP,
@@ -71,9 +69,26 @@ public final class Planner {
                     "Make more of it, or correct its loss."));
             return;
         }
-        Plan.StagePlan done = new Plan.StagePlan(ingredient.name(), plan, left, plan.millilitres() * left / total);
         stages.put(ingredient.name(), done);
         inOrder.add(done);
+    }
+
+    /** Returns what a stage leaves after the loss that its recipe reckons with; nothing when the loss is more than all. */
+    public static Plan.StagePlan leaving(String ingredient, Plan plan) {
+        double total = plan.liquid().total();
+        double left = Math.max(0.0, total - lostGrams(plan));
+        return new Plan.StagePlan(ingredient, plan, left, plan.millilitres() * left / total);
+    }
+
+    /**
+     * Returns the plan of a recipe whose stages are made, or planned, already.
+     *
+     * @param stages what they leave
+     */
+    public static Planning withStages(Recipe recipe, List<Plan.StagePlan> stages) {
+        Map<String, Plan.StagePlan> byIngredient = new HashMap<>();
+        stages.forEach(stage -> byIngredient.put(stage.ingredient(), stage));
+        return planRecipe(recipe, byIngredient, stages);
     }
 
     private static double lostGrams(Plan plan) {
@@ -111,7 +126,7 @@ public final class Planner {
         }
         Solution solution;
         try {
-            solution = bestSolution(recipe, problem);
+            solution = Solver.best(problem, recipe.aim() == null);
         } catch (ArithmeticException noLeastCost) {
             return refuseBoundless(recipe, noLeastCost);
         }
@@ -140,25 +155,6 @@ public final class Planner {
                 "cannot be told",
                 "As much " + aim.ingredient() + " as can be is to be used up, and nothing says how much that is.",
                 "Write at hand with " + aim.ingredient() + ", or a volume under target.")));
-    }
-
-    /** A range is aimed at its middle where that can be reached and no aim is named that would rather have its end. */
-    private static Solution bestSolution(Recipe recipe, Problem problem) {
-        if (recipe.aim() == null && problem.asksForARange()) {
-            Solution middle = solveOrNull(problem.aimingAtTheMiddle());
-            if (middle != null && middle.reached()) {
-                return middle;
-            }
-        }
-        return Solver.solve(problem);
-    }
-
-    private static @Nullable Solution solveOrNull(Problem problem) {
-        try {
-            return Solver.solve(problem);
-        } catch (ArithmeticException doesNotSettle) {
-            return null;
-        }
     }
 
     private static Plan assemble(

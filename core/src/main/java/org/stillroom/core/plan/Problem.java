@@ -2,7 +2,9 @@ package org.stillroom.core.plan;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 import org.stillroom.core.quantity.Span;
+import org.stillroom.core.recipe.SugarBasis;
 
 /**
  * A recipe in numbers: what each line brings, how much of it may be taken, and what is asked of the whole.
@@ -66,6 +68,19 @@ record Problem(Line[] lines, Map<Asked, Span> asked, Map<Asked, double[]> weight
         return new Problem(lines, changed, weights);
     }
 
+    /** Returns the problem leaving a figure open. */
+    Problem leavingOpen(Asked what) {
+        Map<Asked, Span> changed = new EnumMap<>(Asked.class);
+        changed.putAll(asked);
+        changed.remove(what);
+        return new Problem(lines, changed, weights);
+    }
+
+    /** Returns the problem asking for nothing but its volume. */
+    Problem leavingOpenComposition() {
+        return leavingOpen(Asked.STRENGTH).leavingOpen(Asked.SUGAR).leavingOpen(Asked.ACIDITY);
+    }
+
     /** Returns the problem with every range narrowed to its middle. */
     Problem aimingAtTheMiddle() {
         Problem narrowed = this;
@@ -78,5 +93,51 @@ record Problem(Line[] lines, Map<Asked, Span> asked, Map<Asked, double[]> weight
 
     boolean asksForARange() {
         return asked.values().stream().anyMatch(span -> !span.isExact());
+    }
+
+    /** Returns what an answer comes to in a figure, in the figure's unit. */
+    double figure(Asked what, Solution solution) {
+        if (what == Asked.VOLUME) {
+            return solution.millilitres();
+        }
+        double[] each = Objects.requireNonNull(weights.get(what));
+        double sum = 0.0;
+        for (int i = 0; i < lines.length; i++) {
+            for (int s = 0; s < each.length; s++) {
+                sum += each[s] * lines[i].perGram()[s] * solution.grams()[i];
+            }
+        }
+        return sum / solution.millilitres();
+    }
+
+    /** Returns whether an answer lies beside what is asked by less than can be measured. */
+    boolean isMetWithinDoubt(Solution solution) {
+        for (Map.Entry<Asked, Span> each : asked.entrySet()) {
+            Span span = each.getValue();
+            double value = figure(each.getKey(), solution);
+            if (Math.max(span.low() - value, value - span.high()) > unseen(each.getKey(), span)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Returns by how much a figure may lie beside the target before anyone's measure shows it. */
+    static double unseen(Asked asked, Span span) {
+        return switch (asked) {
+            case VOLUME -> 1e-3 * span.low();
+            case STRENGTH -> 0.05;
+            case SUGAR -> 0.5;
+            case ACIDITY -> 0.05;
+        };
+    }
+
+    /** Returns the weights of every figure. */
+    static Map<Asked, double[]> weights(SugarBasis basis) {
+        Map<Asked, double[]> weights = new EnumMap<>(Asked.class);
+        for (Asked asked : Asked.values()) {
+            weights.put(asked, asked.weights(basis));
+        }
+        return weights;
     }
 }

@@ -34,7 +34,7 @@ final class Remarks {
                 remarks.add(toTheMark(where, line));
             }
         }
-        addVessel(remarks, recipe.vessel(), millilitres);
+        remarks.addAll(onVessel(recipe.vessel(), millilitres));
         return remarks;
     }
 
@@ -94,25 +94,24 @@ final class Remarks {
                 "Fill to the mark only when all is dissolved and at room temperature.");
     }
 
-    private static void addVessel(List<Finding> remarks, @Nullable Typed<Volume> vessel, double millilitres) {
-        if (vessel == null) {
-            return;
+    /** Returns whether the liquid fits the vessel with room to stir. */
+    static List<Finding> onVessel(@Nullable Typed<Volume> vessel, double millilitres) {
+        double usable =
+                vessel == null ? 0.0 : (1.0 - HEADSPACE) * vessel.value().millilitres();
+        if (vessel == null || millilitres <= usable) {
+            return List.of();
         }
-        double usable = (1.0 - HEADSPACE) * vessel.value().millilitres();
-        if (millilitres > usable) {
-            remarks.add(new Finding(
-                    "vessel-too-small",
-                    Severity.CAUTION,
-                    "vessel",
-                    "",
-                    "does not fit",
-                    Words.number(millilitres, 0) + " mL do not fit a vessel of " + vessel.text()
-                            + " with a tenth of it left free for stirring.",
-                    "",
-                    "Take a vessel of at least " + Words.number(millilitres / (1.0 - HEADSPACE), 0)
-                            + " mL, or make less.",
-                    Words.number(usable, 0) + " mL",
-                    Source.TRADE));
-        }
+        return List.of(new Finding(
+                "vessel-too-small",
+                Severity.CAUTION,
+                "vessel",
+                "",
+                "does not fit",
+                Words.number(millilitres, 0) + " mL do not fit a vessel of " + vessel.text()
+                        + " with a tenth of it left free for stirring.",
+                "",
+                "Take a vessel of at least " + Words.number(millilitres / (1.0 - HEADSPACE), 0) + " mL, or make less.",
+                Words.number(usable, 0) + " mL",
+                Source.TRADE));
     }
 }

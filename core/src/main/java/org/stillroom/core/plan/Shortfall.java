@@ -2,7 +2,6 @@ package org.stillroom.core.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.function.DoubleFunction;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.ingredient.Ingredient;
@@ -39,25 +38,7 @@ final class Shortfall {
 
     /** Returns whether the nearest lies beside the target by less than can be measured. */
     boolean isWithinDoubt() {
-        for (Map.Entry<Asked, Span> each : problem.asked().entrySet()) {
-            double value = figure(each.getKey());
-            double off = Math.max(
-                    each.getValue().low() - value, value - each.getValue().high());
-            if (off > unseen(each.getKey(), each.getValue())) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    /** Returns by how much a figure may lie beside the target before anyone's measure shows it. */
-    private static double unseen(Asked asked, Span span) {
-        return switch (asked) {
-            case VOLUME -> 1e-3 * span.low();
-            case STRENGTH -> 0.05;
-            case SUGAR -> 0.5;
-            case ACIDITY -> 0.05;
-        };
+        return problem.isMetWithinDoubt(nearest);
     }
 
     List<Finding> findings() {
@@ -204,18 +185,7 @@ final class Shortfall {
     }
 
     private double figure(Asked asked) {
-        if (asked == Asked.VOLUME) {
-            return nearest.millilitres();
-        }
-        double[] weights = asked.weights(recipe.target().sugarBasis());
-        double sum = 0.0;
-        for (int i = 0; i < ingredients.size(); i++) {
-            double[] perGram = problem.lines()[i].perGram();
-            for (int s = 0; s < weights.length; s++) {
-                sum += weights[s] * perGram[s] * nearest.grams()[i];
-            }
-        }
-        return sum / nearest.millilitres();
+        return problem.figure(asked, nearest);
     }
 
     private List<Double> strengths() {

@@ -2,6 +2,7 @@ package org.stillroom.core.plan;
 
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.stillroom.core.liquid.Substance;
 
 /**
@@ -20,6 +21,30 @@ final class Solver {
     private static final int MOST_ROUNDS = 60;
 
     private Solver() {}
+
+    /**
+     * Returns the amounts that fulfil the problem best. A range is aimed at its middle where that can be reached and no aim is named
+     * that would rather have its end.
+     *
+     * @throws ArithmeticException when the volume does not settle, or the programme has no answer
+     */
+    static Solution best(Problem problem, boolean withoutAim) {
+        if (withoutAim && problem.asksForARange()) {
+            Solution middle = solveOrNull(problem.aimingAtTheMiddle());
+            if (middle != null && middle.reached()) {
+                return middle;
+            }
+        }
+        return solve(problem);
+    }
+
+    private static @Nullable Solution solveOrNull(Problem problem) {
+        try {
+            return solve(problem);
+        } catch (ArithmeticException doesNotSettle) {
+            return null;
+        }
+    }
 
     /** Returns the amounts that fulfil the problem at the least cost, or that miss its figures least, taken together. */
     static Solution solve(Problem problem) {

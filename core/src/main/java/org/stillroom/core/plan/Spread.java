@@ -6,6 +6,7 @@ import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.liquid.ModelDoubt;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.liquid.VolumeModel;
+import org.stillroom.core.quantity.SeededDraws;
 import org.stillroom.core.recipe.LineAmount;
 
 /**

@@ -48,6 +48,11 @@ final class WaysOut {
         if (somethingLeft && onTarget) {
             return otherVolume;
         }
+        return nearestKeepingVolume();
+    }
+
+    /** Returns the nearest composition at the volume asked for, or at the nearest to it. */
+    Solution nearestKeepingVolume() {
         return Solver.solve(problem, List.of(Set.of(Asked.VOLUME), COMPOSITION));
     }
 

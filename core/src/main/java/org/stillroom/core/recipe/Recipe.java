@@ -47,4 +47,10 @@ public record Recipe(
         measures = List.copyOf(measures);
         steps = List.copyOf(steps);
     }
+
+    /** Returns the recipe measured with other measures. */
+    public Recipe measuredWith(List<Measure> others) {
+        return new Recipe(
+                title, target, ingredients, lines, others, ounce, room, vessel, aim, rest, loss, steps, notes);
+    }
 }

@@ -37,6 +37,15 @@ public final class Scaling {
         return new Making(with(recipe, targetOf(recipe, wanted), recipe.lines(), recipe.loss()), making.stages());
     }
 
+    /**
+     * Returns the recipe asking for another volume, with other lines.
+     *
+     * @param volume mL at 20 °C
+     */
+    public static Recipe withLines(Recipe recipe, Typed<Span> volume, List<Line> lines) {
+        return with(recipe, targetOf(recipe, volume), lines, recipe.loss());
+    }
+
     private static Recipe times(Recipe recipe, double factor) {
         Span volume = recipe.target().millilitres();
         Typed<Span> wanted = volume == null ? null : typed(new Span(factor * volume.low(), factor * volume.high()));

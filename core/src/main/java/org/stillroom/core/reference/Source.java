@@ -47,6 +47,17 @@ public enum Source {
     FREEZING_SUM("Stillroom's sum of freezing point depressions, docs/how-it-works/cold-and-heat.md", Standing.OWN),
     REFRACTION_SUM(
             "Stillroom's sum of refractions (Lorentz and Lorenz), docs/how-it-works/refraction.md", Standing.OWN),
+    CLARITY_MODEL("Stillroom's forecast of clouding by oils, docs/how-it-works/clarity.md", Standing.OWN),
+    MILLARD_2002(
+            "Millard, Alvarez-Núñez, Yalkowsky: Solubilization by cosolvents, Int. J. Pharm. 245, 2002",
+            Standing.FROM_MEMORY),
+    JAIN_2001(
+            "Jain, Yalkowsky: Estimation of the aqueous solubility of organic nonelectrolytes, J. Pharm. Sci. 90, 2001",
+            Standing.FROM_MEMORY),
+    SCHOLTEN_2008(
+            "Scholten, van der Linden, This: The life of an anise-flavored alcoholic beverage, Langmuir 24, 2008",
+            Standing.SECONDARY),
+    OIL_COMPOSITIONS("Usual compositions of essential oils", Standing.FROM_MEMORY),
     RULE_OF_THUMB("Rule of thumb, named where it is used in docs/how-it-works", Standing.OWN),
     TRADE("Common practice of the trade", Standing.COMMON_PRACTICE),
     BALANCE("Conservation of mass", Standing.OWN);

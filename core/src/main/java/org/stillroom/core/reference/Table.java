@@ -110,6 +110,16 @@ public final class Table {
             throw fault(column, "holds no finite number");
         }
 
+        /** Returns the standing that a cell names by its label. */
+        public Standing standing(String column) {
+            for (Standing standing : Standing.values()) {
+                if (standing.label().equals(text(column))) {
+                    return standing;
+                }
+            }
+            throw fault(column, "is no standing: " + text(column));
+        }
+
         /** Returns the fault of a cell, to be thrown by who finds that its value cannot be. */
         public IllegalStateException fault(String column, String what) {
             return new IllegalStateException(name + ", line " + line + ", column " + column + ": " + what);

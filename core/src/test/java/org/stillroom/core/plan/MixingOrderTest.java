@@ -53,13 +53,24 @@ class MixingOrderTest {
     private static final MixingStep JAR = new MixingStep(
             "Weigh the empty jar and write its weight on it.",
             "Then what is in it can be weighed later, even half full.",
-            List.of());
+            List.of(),
+            MixingStep.Act.WEIGH_VESSEL);
     private static final String DISSOLVED =
             "Crystals do not dissolve in strong spirit; hot syrup would drive alcohol off.";
     private static final String SLOWLY = "Poured slowly, no part of it turns weak before the rest.";
 
     private static MixingStep step(String what, String why, Integer... lines) {
-        return new MixingStep(what, why, List.of(lines));
+        return new MixingStep(what, why, List.of(lines), act(what));
+    }
+
+    private static MixingStep.Act act(String what) {
+        return switch (what.substring(0, what.indexOf(' '))) {
+            case "Dissolve", "Stir" -> MixingStep.Act.SECOND_JAR;
+            case "Fill" -> MixingStep.Act.MAKE_UP;
+            case "Let" -> MixingStep.Act.REST;
+            case "Turn", "Rack" -> MixingStep.Act.OWN;
+            default -> MixingStep.Act.POUR;
+        };
     }
 
     @Test
@@ -105,6 +116,7 @@ class MixingOrderTest {
                         step("Let it rest for 3 weeks.", ""),
                         step("Turn the jar daily.", ""),
                         step("Rack it.", ""));
+        assertThat(cool.act()).isEqualTo(MixingStep.Act.COOL);
         assertThat(cool.what()).isEqualTo("Let it cool to the room's temperature before you measure anything.");
         assertThat(cool.why())
                 .matches("Mixing warms it by up to [1-9] °C, and a warm liquid measures too much and too strong\\.");

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.liquid.ModelDoubt;
+import org.stillroom.core.quantity.SeededDraws;
 import org.stillroom.core.quantity.Typed;
 
 @Tag("property")

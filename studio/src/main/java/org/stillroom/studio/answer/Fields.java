@@ -21,6 +21,11 @@ public final class Fields {
         return add(key, value);
     }
 
+    /** Puts a number that counts or numbers something. */
+    public Fields putCount(String key, long value) {
+        return add(key, value);
+    }
+
     public Fields put(String key, @Nullable String value) {
         return add(key, value);
     }
@@ -56,6 +61,11 @@ public final class Fields {
         }
         values.put(key, value);
         return this;
+    }
+
+    /** Returns whether something stands under this key already. */
+    public boolean has(String key) {
+        return values.containsKey(key);
     }
 
     private static boolean isSnakeCase(String key) {

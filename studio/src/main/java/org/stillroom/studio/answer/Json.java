@@ -49,6 +49,8 @@ public final class Json {
             json.writeNull();
         } else if (value instanceof Double number) {
             json.writeNumber(number);
+        } else if (value instanceof Long count) {
+            json.writeNumber(count);
         } else if (value instanceof Boolean flag) {
             json.writeBoolean(flag);
         } else if (value instanceof Fields fields) {

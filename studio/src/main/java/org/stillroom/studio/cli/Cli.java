@@ -10,6 +10,8 @@ import org.stillroom.core.reference.Finding;
 import org.stillroom.studio.answer.Fields;
 import org.stillroom.studio.answer.FindingFields;
 import org.stillroom.studio.answer.Json;
+import org.stillroom.studio.answer.desk.WrongInput;
+import org.stillroom.studio.faults.FaultLog;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.UsageMessageSpec;
@@ -47,6 +49,8 @@ public final class Cli {
             return exit;
         } catch (Refusal refusal) {
             return refuse(refusal, arguments);
+        } catch (WrongInput wrong) {
+            return refuse(new Refusal(Exit.WRONG_INPUT, wrong.findings()), arguments);
         } catch (Throwable fault) {
             return fail(fault, arguments);
         } finally {
@@ -55,7 +59,10 @@ public final class Cli {
     }
 
     private Exit answer(List<String> typed) {
-        String first = typed.isEmpty() ? "--help" : typed.get(0);
+        if (typed.isEmpty()) {
+            return command(entry("open"), List.of());
+        }
+        String first = typed.get(0);
         return switch (first) {
             case "-h", "--help" -> help();
             case "-V", "--version" -> printVersion();
@@ -82,6 +89,7 @@ public final class Cli {
     private Exit command(Entry entry, List<String> options) {
         Subcommand command = entry.command().get();
         CommandLine line = new CommandLine(command);
+        command.declare(line.getCommandSpec());
         String name = NAME + " " + entry.name();
         describe(line, name, entry);
         try {

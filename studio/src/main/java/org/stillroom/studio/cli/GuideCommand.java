@@ -1,11 +1,10 @@
 package org.stillroom.studio.cli;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.stillroom.core.recipe.StartingPoints;
 import org.stillroom.core.reference.Source;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.answer.Fields;
+import org.stillroom.studio.answer.GuideFields;
 
 /** Shows figures to start from. */
 final class GuideCommand extends Subcommand {
@@ -17,15 +16,7 @@ final class GuideCommand extends Subcommand {
     private record Guide() implements Answer {
         @Override
         public Fields fields() {
-            List<Fields> rows = new ArrayList<>();
-            for (StartingPoints.Row row : StartingPoints.rows()) {
-                rows.add(new Fields()
-                        .put("of", row.of().label())
-                        .put("kind", row.kind())
-                        .put("range", row.words())
-                        .put("status", Source.TRADE.standing().label()));
-            }
-            return new Fields().put("starting_points", rows).put("findings", List.of());
+            return GuideFields.all();
         }
 
         @Override

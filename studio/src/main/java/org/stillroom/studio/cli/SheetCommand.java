@@ -5,20 +5,19 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import org.stillroom.core.quantity.OunceMeaning;
-import org.stillroom.core.quantity.QuantityText;
-import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.answer.Fields;
 import org.stillroom.studio.answer.FindingFields;
-import org.stillroom.studio.recipefile.StagedRecipe;
+import org.stillroom.studio.answer.desk.Objections;
+import org.stillroom.studio.answer.desk.PlanWishes;
 import org.stillroom.studio.sheet.DaySheet;
 import org.stillroom.studio.sheet.SheetOptions;
-import org.stillroom.studio.usecase.OpenRecipe;
 import org.stillroom.studio.usecase.PlanRecipe;
 import org.stillroom.studio.usecase.WorkedPlan;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -33,9 +32,6 @@ final class SheetCommand extends Subcommand {
             description = "where to write it, ending in .html or .pdf; without it the page goes to standard output")
     private @Nullable String out;
 
-    @Option(names = "--makes", paramLabel = "VOLUME", description = "make this much instead, such as 3L")
-    private @Nullable String makes;
-
     @Option(names = "--units", paramLabel = "UNITS", description = "metric (the usual) or us")
     private String units = "metric";
 
@@ -45,11 +41,19 @@ final class SheetCommand extends Subcommand {
     @Option(names = "--force", description = "write over a file that is there")
     private boolean force;
 
+    private final PartOptions wishes = new PartOptions(List.of(PlanWishes.MAKES));
+
+    @Override
+    protected void declare(CommandSpec command) {
+        wishes.declare(command);
+    }
+
     @Override
     protected Answer answer(Workings workings) {
         SheetOptions options = options();
-        Volume volume = volume();
-        WorkedPlan worked = worked(opened(), volume, workings);
+        PlanWishes wished = PlanWishes.of(wishes.typed(), Dashes.TWO, new Objections());
+        WorkedPlan worked =
+                wished.answer(PlanRecipe.making(RecipeArgument.open(Path.of(file)).recipe()), List.of(), workings).worked();
         if (out == null) {
             return new Shown(DaySheet.html(worked, options), worked);
         }
@@ -78,40 +82,6 @@ final class SheetCommand extends Subcommand {
         throw Refusal.wrongInput(option, "\"" + text + "\" is not known here.", "Write " + names + ".");
     }
 
-    private @Nullable Volume volume() {
-        if (makes == null) {
-            return null;
-        }
-        Objections objections = new Objections();
-        Volume volume = objections
-                .take("--makes", new QuantityText(OunceMeaning.US_FLUID).volume(makes))
-                .orElse(null);
-        objections.refuseIfAny();
-        if (volume != null && !(volume.millilitres() > 0.0)) {
-            throw Refusal.wrongInput("--makes", "nothing is to be made.", "Write a volume above 0, such as 3L.");
-        }
-        return volume;
-    }
-
-    private StagedRecipe opened() {
-        OpenRecipe.Outcome outcome = OpenRecipe.at(Path.of(file));
-        if (outcome instanceof OpenRecipe.Outcome.NotFound none) {
-            throw new Refusal(Exit.NOT_FOUND, none.problems());
-        }
-        if (outcome instanceof OpenRecipe.Outcome.Refused refused) {
-            throw new Refusal(Exit.WRONG_INPUT, refused.problems());
-        }
-        return ((OpenRecipe.Outcome.Opened) outcome).recipe();
-    }
-
-    private static WorkedPlan worked(StagedRecipe staged, @Nullable Volume volume, Workings workings) {
-        PlanRecipe.Outcome outcome = PlanRecipe.answer(PlanRecipe.making(staged), volume, workings);
-        if (outcome instanceof PlanRecipe.Outcome.Refused refused) {
-            throw new Refusal(Exit.WRONG_INPUT, refused.problems());
-        }
-        return ((PlanRecipe.Outcome.Worked) outcome).plan();
-    }
-
     private static Path path(String name) {
         if (!name.endsWith(".pdf") && !name.endsWith(".html")) {
             throw Refusal.wrongInput(
@@ -121,16 +91,7 @@ final class SheetCommand extends Subcommand {
     }
 
     private void write(Path path, byte[] sheet) {
-        Path folder = path.toAbsolutePath().getParent();
-        if (folder != null && !Files.isDirectory(folder)) {
-            throw Refusal.notFound("--out", "There is no folder " + folder + ".", "Make it first, or name another.");
-        }
-        if (!force && Files.exists(path)) {
-            throw Refusal.wrongInput(
-                    "--out",
-                    "There is a file " + path + " already; it was left as it is.",
-                    "Name another, or add --force.");
-        }
+        OutFile.requireFree(path, force);
         try {
             if (force) {
                 Files.write(path, sheet);

@@ -4,14 +4,16 @@ import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.answer.Fields;
 import org.stillroom.studio.answer.Json;
 import org.stillroom.studio.answer.StepFields;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 
 /**
  * One command of the command line. A new one extends this, declares its options as picocli fields, and is listed in
  * {@link Commands}.
  *
- * <p>Keep options as the text that was typed and hand them to the parser of quantities; {@link Objections} gathers what
- * is wrong with them. In texts for picocli a percent sign is written twice.
+ * <p>Keep options as the text that was typed and hand them to the parser of quantities;
+ * {@link org.stillroom.studio.answer.desk.Objections} gathers what is wrong with them. In texts for picocli a percent sign
+ * is written twice.
  */
 public abstract class Subcommand {
     @Option(names = "--json", description = "answer as JSON, for scripts")
@@ -25,6 +27,9 @@ public abstract class Subcommand {
             usageHelp = true,
             description = "show this help")
     private boolean help;
+
+    /** Adds options that are not fields; most commands have none. */
+    protected void declare(CommandSpec command) {}
 
     /**
      * Returns the answer, or throws a {@link Refusal}.
@@ -43,7 +48,7 @@ public abstract class Subcommand {
         if (json) {
             Fields fields = answer.fields();
             if (explain) {
-                fields.put("steps", StepFields.of(written.steps()));
+                fields.put(fields.has("steps") ? "steps_of_computation" : "steps", StepFields.of(written.steps()));
             }
             screen.out().println(Json.of(fields));
         } else {
@@ -54,6 +59,8 @@ public abstract class Subcommand {
                 page.steps(written.steps());
             }
         }
+        screen.out().flush();
+        answer.stay();
         return answer.exit();
     }
 }

@@ -102,7 +102,7 @@ final class Agreement {
             known.add(candidate.ingredient().name());
             known.addAll(candidate.otherNames());
         }
-        List<String> near = problems.full() ? List.of() : Shown.nearest(use, known, PROPOSED);
+        List<String> near = problems.full() ? List.of() : Nearest.of(use, known, PROPOSED);
         String list = "List it under “ingredients”";
         fields.problem(
                 "use",
@@ -122,7 +122,7 @@ final class Agreement {
         if (with == null || measures.containsKey(with)) {
             return;
         }
-        String near = problems.full() ? null : Shown.nearest(with, measures.keySet());
+        String near = problems.full() ? null : Nearest.of(with, measures.keySet());
         fields.problem(
                 "with",
                 "measure-unknown",

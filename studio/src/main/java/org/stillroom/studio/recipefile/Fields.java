@@ -137,7 +137,7 @@ final class Fields {
                                     .map(c -> "“" + c + "”")
                                     .toList()) + ".";
             String question = Shown.quoted(text) + ": " + sentence(ambiguous.question());
-            problems.add("quantity-ambiguous", where, named(key), "ambiguous", question, remedy);
+            problems.ask(where, named(key), question, remedy, ambiguous.choices());
         } else if (understanding instanceof Understanding.Refused<Q> refused) {
             String reason = Shown.quoted(text) + ": " + sentence(refused.reason());
             problems.add("quantity", where, named(key), "cannot be used", reason, such);
@@ -157,7 +157,7 @@ final class Fields {
             }
         }
         List<String> labels = choices.stream().map(label).toList();
-        String near = Shown.nearest(text, labels);
+        String near = Nearest.of(text, labels);
         problem(
                 key,
                 "field-choice",
@@ -246,7 +246,7 @@ final class Fields {
     }
 
     private void tellUnknown(Node.Scalar key, List<String> known) {
-        String near = problems.full() ? null : Shown.nearest(key.text(), known);
+        String near = problems.full() ? null : Nearest.of(key.text(), known);
         problems.add(
                 "field-unknown",
                 key.place(),

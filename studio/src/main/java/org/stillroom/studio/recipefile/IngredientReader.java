@@ -37,17 +37,22 @@ final class IngredientReader {
             int before = problems.count();
             Fields fields = Fields.of(item, called, Keys.INGREDIENT, problems);
             if (fields != null) {
-                ingredients.add(new Read<>(ingredient(fields, called, before), fields));
+                Ingredient ingredient = ingredient(fields, called);
+                if (problems.count() == before) {
+                    askWhatIsNeeded(ingredient, fields);
+                }
+                ingredients.add(new Read<>(ingredient, fields));
             }
         }
         return ingredients;
     }
 
-    private Ingredient ingredient(Fields fields, String called, int before) {
+    /** Returns the ingredient as far as it could be read; whether that says enough is not looked at. */
+    Ingredient ingredient(Fields fields, String called) {
         fields.required("name", "Give the ingredient a name, such as “name: neutral spirit”.");
         fields.required("kind", "Say what it is, such as “kind: spirit”.");
         Kind kind = fields.choice("kind", List.of(Kind.values()), Kind::label);
-        Ingredient ingredient = new Ingredient(
+        return new Ingredient(
                 called,
                 kind == null ? Kind.OTHER : kind,
                 fields.quantity("strength", quantities::strength, "“strength: 40 %” or “strength: 80 proof”"),
@@ -62,10 +67,6 @@ final class IngredientReader {
                 contains(fields, called),
                 fields.text("from"),
                 fields.text("note"));
-        if (kind != null && problems.count() == before) {
-            askWhatIsNeeded(ingredient, fields);
-        }
-        return ingredient;
     }
 
     private Map<Substance, Typed<Share>> contains(Fields fields, String called) {

@@ -36,7 +36,7 @@ final class MeasureReader {
         return measures;
     }
 
-    private Measure measure(Fields fields, String called) {
+    Measure measure(Fields fields, String called) {
         fields.required("name", "Give the measure a name, such as “name: kitchen scale”.");
         fields.required("kind", "Say what it is, such as “kind: scale”.");
         MeasureKind kind = fields.choice("kind", List.of(MeasureKind.values()), MeasureKind::label);

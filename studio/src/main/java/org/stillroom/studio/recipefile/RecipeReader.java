@@ -77,7 +77,8 @@ public final class RecipeReader {
                 : new RecipeReading.Understood(draft.recipe(), problems.notes());
     }
 
-    private Draft draft(Node root, Problems problems) {
+    /** Reads a tree, wherever it comes from. */
+    Draft draft(Node root, Problems problems) {
         Fields top = ofThisFormat(root, problems);
         if (top == null) {
             return new Draft(null, List.of(), problems);

@@ -215,7 +215,7 @@ public final class RecipeShelf {
             return "";
         }
         try (Stream<Path> files = Files.list(folder)) {
-            String near = Shown.nearest(
+            String near = Nearest.of(
                     name(wanted), files.limit(1000).map(RecipeShelf::name).toList());
             return near == null ? "" : " There is “" + near + "”.";
         } catch (IOException notListed) {

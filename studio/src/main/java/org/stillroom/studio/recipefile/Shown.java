@@ -1,11 +1,6 @@
 package org.stillroom.studio.recipefile;
 
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
-import org.jspecify.annotations.Nullable;
 
 /** How words from a file are shown in a message. */
 final class Shown {
@@ -28,58 +23,5 @@ final class Shown {
             return String.join("", texts);
         }
         return String.join(", ", texts.subList(0, texts.size() - 1)) + " or " + texts.get(texts.size() - 1);
-    }
-
-    /** Returns the known name that a person most likely meant, or null when none is near. */
-    static @Nullable String nearest(String written, Collection<String> known) {
-        List<String> near = nearest(written, known, 1);
-        return near.isEmpty() ? null : near.get(0);
-    }
-
-    /** Returns up to so many known names, nearest first, that differ from what was written by a slip or an omission. */
-    static List<String> nearest(String written, Collection<String> known, int most) {
-        String slip = written.strip().toLowerCase(Locale.ROOT);
-        if (slip.isEmpty() || slip.length() > LONGEST) {
-            return List.of();
-        }
-        record Near(String name, int distance) {}
-        List<Near> near = new ArrayList<>();
-        for (String name : known) {
-            String candidate = name.toLowerCase(Locale.ROOT);
-            int distance = candidate.length() > LONGEST ? LONGEST : slips(slip, candidate);
-            boolean part = slip.length() >= 3 && (candidate.contains(slip) || slip.contains(candidate));
-            if (distance <= Math.max(1, Math.min(slip.length(), candidate.length()) / 3)) {
-                near.add(new Near(name, distance));
-            } else if (part) {
-                near.add(new Near(name, distance + 2));
-            }
-        }
-        return near.stream()
-                .sorted(Comparator.comparingInt(Near::distance))
-                .limit(most)
-                .map(Near::name)
-                .toList();
-    }
-
-    /** Returns the least number of letters to add, drop, change or swap with their neighbour. */
-    private static int slips(String one, String other) {
-        int[][] least = new int[one.length() + 1][other.length() + 1];
-        for (int i = 0; i <= one.length(); i++) {
-            for (int j = 0; j <= other.length(); j++) {
-                least[i][j] = slips(one, other, least, i, j);
-            }
-        }
-        return least[one.length()][other.length()];
-    }
-
-    private static int slips(String one, String other, int[][] least, int i, int j) {
-        if (i == 0 || j == 0) {
-            return i + j;
-        }
-        int change = one.charAt(i - 1) == other.charAt(j - 1) ? 0 : 1;
-        int fewest = Math.min(least[i - 1][j - 1] + change, Math.min(least[i - 1][j], least[i][j - 1]) + 1);
-        boolean swapped =
-                i > 1 && j > 1 && one.charAt(i - 1) == other.charAt(j - 2) && one.charAt(i - 2) == other.charAt(j - 1);
-        return swapped ? Math.min(fewest, least[i - 2][j - 2] + 1) : fewest;
     }
 }

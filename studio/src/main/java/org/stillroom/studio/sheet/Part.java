@@ -2,6 +2,7 @@ package org.stillroom.studio.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.plan.Plan;
 import org.stillroom.core.quantity.Temperature;
@@ -20,6 +21,9 @@ import org.stillroom.studio.usecase.WorkedPlan;
  * @param of how many parts there are
  */
 record Part(WorkedPlan worked, Plan.@Nullable StagePlan stage, int number, int of) {
+    /** What was taken for granted, or must be known with the vessel in hand; other notes are for the desk. */
+    private static final Set<String> MATTERS_WHILE_POURING = Set.of(
+            "volume-assumed", "scale-assumed", "made-up-to-the-mark", "mark-at-room-temperature", "not-on-the-marks");
 
     static Part ofStage(WorkedPlan.WorkedStage stage, int number, int of) {
         return new Part(stage.worked(), stage.stage(), number, of);
@@ -106,11 +110,16 @@ record Part(WorkedPlan worked, Plan.@Nullable StagePlan stage, int number, int o
         List<String> texts = new ArrayList<>();
         of(Severity.CAUTION).forEach(finding -> texts.add(finding.message() + " " + remedy(finding)));
         Caution.of(worked.plan()).forEach(caution -> texts.add(caution.text()));
-        if (texts.isEmpty()) {
+        List<String> known = of(Severity.NOTE).stream()
+                .filter(note -> MATTERS_WHILE_POURING.contains(note.rule()))
+                .map(note -> (note.message() + " " + note.remedy()).strip())
+                .toList();
+        if (texts.isEmpty() && known.isEmpty()) {
             return;
         }
         page.element(heading(), "To mind").open("ul", "class", "mind");
         texts.forEach(text -> item(page, text));
+        known.forEach(text -> page.open("li").text(text).close());
         page.close();
     }
 

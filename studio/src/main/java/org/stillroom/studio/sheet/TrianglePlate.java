@@ -1,11 +1,13 @@
 package org.stillroom.studio.sheet;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.stillroom.core.liquid.Contents;
-import org.stillroom.core.liquid.Essentials;
-import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.quantity.QuantityWords;
+import org.stillroom.core.recipe.SugarBasis;
+import org.stillroom.core.triangle.Company;
+import org.stillroom.core.triangle.Contours;
+import org.stillroom.core.triangle.Plate;
+import org.stillroom.core.triangle.Spot;
 
 /**
  * The mixing triangle of a liquid, by mass: water left, sugar right, spirit up, with lines of equal strength.
@@ -13,53 +15,30 @@ import org.stillroom.core.quantity.QuantityWords;
  * <p>It shows the part with at least 40 % water. Whatever else is in the liquid is left out of the three shares.
  */
 final class TrianglePlate {
-    /** Least share of water that is shown. */
-    private static final double LEAST_WATER = 0.40;
+    private static final Plate PLATE = Plate.PART;
 
-    private static final double SHOWN = 1.0 - LEAST_WATER;
-    private static final int STEPS = 24;
-    private static final double[] STRENGTHS = {10.0, 20.0, 30.0, 40.0, 50.0};
-
-    private final double ethanol;
-    private final double sugar;
+    private final Spot here;
+    private final Contours contours;
 
     TrianglePlate(Contents liquid) {
-        double alcohol = liquid.grams(Substance.ETHANOL);
-        double sweet = liquid.sugars();
-        double three = alcohol + sweet + liquid.grams(Substance.WATER);
-        ethanol = three > 0.0 ? alcohol / three : 0.0;
-        sugar = three > 0.0 ? sweet / three : 0.0;
-    }
-
-    private record Spot(double ethanol, double sugar) {
-        double x() {
-            return 60 + 620 * sugar / SHOWN + 310 * ethanol / SHOWN;
-        }
-
-        double y() {
-            return 600 - 537 * ethanol / SHOWN;
-        }
-
-        @Override
-        public String toString() {
-            return QuantityWords.fixed(x(), 1) + " " + QuantityWords.fixed(y(), 1);
-        }
+        here = Company.spot(liquid);
+        contours = new Contours(Company.of(liquid, SugarBasis.AS_DISSOLVED), PLATE);
     }
 
     /** Draws it with the same in words below; a liquid outside the part shown has the words alone. */
     void write(Markup page) {
         page.open("div", "class", "plate");
-        if (ethanol + sugar <= SHOWN) {
+        if (PLATE.shows(here)) {
             drawing(page);
         }
         page.element("p", words()).close();
     }
 
     private String words() {
-        return "By mass, of spirit, water and sugar alone: " + share(ethanol) + " ethanol, "
-                + share(1 - ethanol - sugar)
-                + " water, " + share(sugar) + " sugar."
-                + (ethanol + sugar <= SHOWN ? " The lines are of equal strength, % vol at 20 °C." : "");
+        return "By mass, of spirit, water and sugar alone: " + share(here.ethanol()) + " ethanol, "
+                + share(here.water())
+                + " water, " + share(here.sugar()) + " sugar."
+                + (PLATE.shows(here) ? " The lines are of equal strength, % vol at 20 °C." : "");
     }
 
     private static String share(double part) {
@@ -85,86 +64,47 @@ final class TrianglePlate {
                 "Mixing triangle",
                 "aria-label",
                 "Mixing triangle. " + words());
-        line(page, List.of(new Spot(0, 0), new Spot(SHOWN, 0), new Spot(0, SHOWN), new Spot(0, 0)), "3");
-        for (double strength : STRENGTHS) {
-            contour(page, strength);
+        line(page, PLATE.outline(PLATE.frame()), "3");
+        for (Contours.Contour contour : contours.strengths()) {
+            line(page, PLATE.line(contour.spots()), "1.6");
+            Plate.Place foot = PLATE.place(contour.foot());
+            label(page, QuantityWords.plain(contour.value()) + " %", foot.x() - 5, foot.y() + 8, "end");
         }
-        Spot here = new Spot(ethanol, sugar);
+        point(page, PLATE.place(here));
+        List<Plate.Place> corners = PLATE.frame().stream().map(PLATE::place).toList();
+        label(page, "water", corners.get(0).x(), corners.get(0).y() + 48, "start");
+        label(page, "spirit", corners.get(1).x(), corners.get(1).y() - 18, "middle");
+        label(page, "sugar", corners.get(2).x(), corners.get(2).y() + 48, "end");
+        page.close();
+    }
+
+    private static void point(Markup page, Plate.Place place) {
         page.open(
                         "circle",
                         "cx",
-                        QuantityWords.fixed(here.x(), 1),
+                        QuantityWords.fixed(place.x(), 1),
                         "cy",
-                        QuantityWords.fixed(here.y(), 1),
+                        QuantityWords.fixed(place.y(), 1),
                         "r",
                         "13",
                         "fill",
                         "#000000")
                 .close();
-        label(page, "water", new Spot(0, 0), "start", 48);
-        label(page, "sugar", new Spot(0, SHOWN), "end", 48);
-        label(page, "spirit", new Spot(SHOWN, 0), "middle", -18);
-        page.close();
     }
 
-    private static void contour(Markup page, double strength) {
-        List<Spot> spots = new ArrayList<>();
-        for (int i = 0; i <= STEPS; i++) {
-            double sugar = SHOWN * i / STEPS;
-            double ethanol = ethanolAt(strength, sugar);
-            if (ethanol + sugar <= SHOWN) {
-                spots.add(new Spot(ethanol, sugar));
-            }
-        }
-        if (spots.size() > 1) {
-            line(page, spots, "1.6");
-            Spot first = spots.get(0);
-            label(page, QuantityWords.plain(strength) + " %", new Spot(first.ethanol(), -0.005), "end", 8);
-        }
-    }
-
-    /** Returns the share of ethanol that makes this strength beside a share of sugar, by halving. */
-    private static double ethanolAt(double strength, double sugar) {
-        double low = 0.0;
-        double high = 1.0 - sugar;
-        for (int i = 0; i < 40; i++) {
-            double middle = 0.5 * (low + high);
-            double[] grams = new double[Substance.COUNT];
-            grams[Substance.ETHANOL.ordinal()] = middle;
-            grams[Substance.SUCROSE.ordinal()] = sugar;
-            grams[Substance.WATER.ordinal()] = 1.0 - middle - sugar;
-            if (Essentials.of(grams).strength() < strength) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return 0.5 * (low + high);
-    }
-
-    private static void line(Markup page, List<Spot> spots, String width) {
-        List<String> points = spots.stream().map(Spot::toString).toList();
-        page.open(
-                        "path",
-                        "d",
-                        "M" + String.join("L", points),
-                        "fill",
-                        "none",
-                        "stroke",
-                        "#000000",
-                        "stroke-width",
-                        width)
+    private static void line(Markup page, String path, String width) {
+        page.open("path", "d", path, "fill", "none", "stroke", "#000000", "stroke-width", width)
                 .close();
     }
 
-    private static void label(Markup page, String text, Spot spot, String anchor, int below) {
+    private static void label(Markup page, String text, double x, double y, String anchor) {
         page.element(
                 "text",
                 text,
                 "x",
-                QuantityWords.fixed(spot.x(), 1),
+                QuantityWords.fixed(x, 1),
                 "y",
-                QuantityWords.fixed(spot.y() + below, 1),
+                QuantityWords.fixed(y, 1),
                 "text-anchor",
                 anchor,
                 "font-family",

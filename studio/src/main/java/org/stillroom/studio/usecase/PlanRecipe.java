@@ -6,9 +6,12 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.blend.Blend;
+import org.stillroom.core.clarity.Doubts;
 import org.stillroom.core.ingredient.Resolved;
 import org.stillroom.core.liquid.Figures;
 import org.stillroom.core.liquid.Liquid;
+import org.stillroom.core.liquid.Substance;
+import org.stillroom.core.mixing.PlanClarity;
 import org.stillroom.core.plan.Bands;
 import org.stillroom.core.plan.MixingOrder;
 import org.stillroom.core.plan.MixingStep;
@@ -17,14 +20,11 @@ import org.stillroom.core.plan.Planner;
 import org.stillroom.core.plan.Planning;
 import org.stillroom.core.plan.Spread;
 import org.stillroom.core.plan.Taken;
-import org.stillroom.core.quantity.Span;
 import org.stillroom.core.quantity.Temperature;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.recipe.LineAmount;
 import org.stillroom.core.recipe.Making;
-import org.stillroom.core.recipe.Scaling;
 import org.stillroom.core.reference.Finding;
-import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.planner.marks.Measured;
 import org.stillroom.planner.marks.MeasuredLine;
@@ -65,35 +65,10 @@ public final class PlanRecipe {
      * @param workings takes the steps by which the figures of the finished liquid come about
      */
     public static Outcome answer(Making making, @Nullable Volume makes, Workings workings) {
-        if (makes == null) {
-            return answer(making, workings);
-        }
-        if (making.recipe().lines().stream().anyMatch(line -> line.amount() instanceof LineAmount.All)) {
-            return new Outcome.Refused(List.of(Finding.of(
-                    "all-cannot-be-scaled",
-                    Severity.STOP,
-                    "--makes",
-                    "cannot be",
-                    "The recipe takes all of what there is of an ingredient, so that its size is not free.",
-                    "Leave out the size, or give that line an amount of its own.")));
-        }
-        Span own = making.recipe().target().millilitres();
-        if (own == null) {
-            return scaledFromItsOwnSize(making, makes, workings);
-        }
-        double factor = makes.millilitres() / (0.5 * (own.low() + own.high()));
-        return answer(Scaling.asking(Scaling.times(making, factor), makes), workings);
-    }
-
-    private static Outcome scaledFromItsOwnSize(Making making, Volume makes, Workings workings) {
-        Planning asWritten = Planner.plan(making);
-        if (asWritten instanceof Planning.Refused refused) {
-            return new Outcome.Refused(refused.problems());
-        }
-        double own = ((Planning.Planned) asWritten).plan().millilitres();
-        Making scaled = Scaling.times(making, makes.millilitres() / own);
-        boolean open = making.recipe().lines().stream().noneMatch(line -> line.amount() instanceof LineAmount.Fixed);
-        return answer(open ? Scaling.asking(scaled, makes) : scaled, workings);
+        SizeRecipe.Outcome sized = SizeRecipe.answer(making, makes);
+        return sized instanceof SizeRecipe.Outcome.Refused refused
+                ? new Outcome.Refused(refused.problems())
+                : answer(((SizeRecipe.Outcome.Sized) sized).making(), workings);
     }
 
     private static Outcome answer(Making making, Workings workings) {
@@ -120,8 +95,22 @@ public final class PlanRecipe {
         List<Finding> findings = new ArrayList<>(plan.findings());
         findings.addAll(figures.findings());
         findings.addAll(measured.findings());
+        findings.addAll(PlanClarity.findings(plan, doubts(measured, bands)));
         return new WorkedPlan(
                 plan, figures, measured, bands, blend, steps, measured.runningTotal(order), stages, findings);
+    }
+
+    /** Returns what is in doubt of the batch for the forecast of clouding: its strength, and what the measures leave open of its oils. */
+    static Doubts doubts(Measured measured, Bands bands) {
+        double oil = 0.0;
+        double open = 0.0;
+        for (MeasuredLine line : measured.lines()) {
+            double perGram = line.exact().ingredient().perGram().grams(Substance.OIL);
+            oil += perGram * line.grams();
+            open += perGram * taken(line).halfWidth();
+        }
+        double strength = 0.5 * (bands.strength().high() - bands.strength().low());
+        return new Doubts(Math.max(0.0, strength), oil > 0.0 ? Math.min(0.99, open / oil) : 0.0);
     }
 
     private static List<Taken> taken(Measured measured) {

@@ -33,31 +33,35 @@ record House(String root) {
             List.of("recipe"),
             List.of("blend"),
             List.of("plan", "gauging"),
-            List.of("safety", "label"));
+            List.of("safety", "label", "triangle", "mixing"));
 
     /** The rooms of the studio, and which others each may use; the root package starts the program. */
     static final Map<String, Set<String>> ROOMS = Map.of(
+            "faults", Set.of(),
             "recipefile", Set.of(),
             "store", Set.of(),
             "wording", Set.of(),
-            "usecase", Set.of("recipefile", "store"),
+            "shelffile", Set.of("recipefile"),
+            "usecase", Set.of("recipefile", "shelffile", "store"),
             "answer", Set.of("usecase"),
             "sheet", Set.of("usecase"),
-            "web", Set.of("recipefile", "store", "wording", "usecase", "answer", "sheet"),
-            "cli", Set.of("recipefile", "store", "usecase", "answer", "sheet", "web"));
+            "web", Set.of("faults", "recipefile", "shelffile", "store", "wording", "usecase", "answer", "sheet"),
+            "cli", Set.of("faults", "recipefile", "store", "usecase", "answer", "sheet", "web"));
 
     private static final Map<String, List<String>> LIBRARIES = Map.of(
             "recipefile", List.of("org.snakeyaml.engine.."),
+            "shelffile", List.of("de.siegmar.fastcsv.."),
             "store",
                     List.of(
                             "org.jdbi.v3.core..",
                             "org.flywaydb.core..",
                             "org.sqlite..",
                             "com.zaxxer.hikari..",
+                            "javax.sql",
                             "tools.jackson.core..",
                             "tools.jackson.databind.."),
             "wording", List.of(),
-            "usecase", List.of(),
+            "usecase", List.of("tools.jackson.databind.."),
             "answer", List.of("tools.jackson.core.."),
             "web",
                     List.of(

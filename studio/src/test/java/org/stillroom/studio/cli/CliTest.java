@@ -20,6 +20,8 @@ import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Source;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.answer.Fields;
+import org.stillroom.studio.answer.desk.Objections;
+import org.stillroom.studio.faults.FaultLog;
 import picocli.CommandLine.Option;
 
 class CliTest {
@@ -71,13 +73,39 @@ class CliTest {
         }
     }
 
+    private static int stayed;
+
+    /** A command that stays after its answer, as the studio does. */
+    static final class Stays extends Subcommand {
+        @Override
+        protected Answer answer(Workings workings) {
+            return new Answer() {
+                @Override
+                public Fields fields() {
+                    return new Fields();
+                }
+
+                @Override
+                public void print(Page page) {
+                    page.paragraph("the studio is open, and stays until it is closed");
+                }
+
+                @Override
+                public void stay() {
+                    stayed++;
+                }
+            };
+        }
+    }
+
     private Exit run(String... typed) {
         return run(Page.Colour.NOT_SEEN, out, typed);
     }
 
     private Exit run(Page.Colour colour, OutputStream to, String... typed) {
-        List<Entry> entries =
-                List.of(new Entry("twice", "Doubles 100 % of an amount.", "stillroom twice --of 40%", Twice::new));
+        List<Entry> entries = List.of(
+                new Entry("twice", "Doubles 100 % of an amount.", "stillroom twice --of 40%", Twice::new),
+                new Entry("open", "Stays.", "stillroom open", Stays::new));
         Screen screen = new Screen(
                 new PrintStream(to, false, StandardCharsets.UTF_8),
                 new PrintStream(err, true, StandardCharsets.UTF_8),
@@ -101,9 +129,11 @@ class CliTest {
     }
 
     @Test
-    void nothingTypedShowsTheHelp() {
-        assertThat(run()).isEqualTo(Exit.DONE);
-        assertThat(answer()).contains("Usage: stillroom COMMAND");
+    void nothingTypedOpensTheStudio() {
+        Exit exit = run();
+        assertThat(exit).as(complaint()).isEqualTo(Exit.DONE);
+        assertThat(answer()).contains("the studio is open, and stays until it is closed");
+        assertThat(stayed).isEqualTo(1);
     }
 
     @Test

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.stillroom.studio.faults.FaultLog;
 
 class SheetCommandTest {
     private static final String PLAIN = "../examples/caraway-brought-down.yaml";

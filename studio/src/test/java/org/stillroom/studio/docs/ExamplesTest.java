@@ -18,9 +18,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.stillroom.studio.cli.Cli;
 import org.stillroom.studio.cli.Commands;
 import org.stillroom.studio.cli.Entry;
-import org.stillroom.studio.cli.FaultLog;
 import org.stillroom.studio.cli.Page;
 import org.stillroom.studio.cli.Screen;
+import org.stillroom.studio.faults.FaultLog;
 
 /**
  * Documents show what Stillroom answers: in blocks of code, each line that starts with {@code $ stillroom} or

@@ -1,0 +1,31 @@
+package org.stillroom.core.aroma;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.stillroom.core.reference.Standing;
+
+/**
+ * An essential oil by what it is made of.
+ *
+ * @param name the name that we show, without the word oil
+ * @param aliases other names that mean the same oil
+ * @param gramsPerMillilitre density near 20 °C
+ * @param shares typical part of the mass, by CAS number or by the label of a {@link ConstituentGroup}; what is missing to 1 is not
+ *     known
+ * @param standing how the composition came to us
+ * @param source where from, or empty where it is recalled
+ */
+public record EssentialOil(
+        String name,
+        List<String> aliases,
+        double gramsPerMillilitre,
+        Map<String, Double> shares,
+        Standing standing,
+        String source) {
+    public EssentialOil {
+        aliases = List.copyOf(aliases);
+        shares = Collections.unmodifiableMap(new TreeMap<>(shares));
+    }
+}

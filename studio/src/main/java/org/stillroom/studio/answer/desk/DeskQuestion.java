@@ -1,0 +1,53 @@
+package org.stillroom.studio.answer.desk;
+
+import java.util.List;
+import java.util.Map;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
+import org.stillroom.core.reference.Workings;
+import org.stillroom.studio.answer.Told;
+import org.stillroom.studio.usecase.Impossible;
+
+/** A question of desk arithmetic: texts in, one use case, figures out. A new one is listed in {@link DeskQuestions}. */
+public abstract class DeskQuestion {
+    /** Returns the name under which it is asked, such as "reduce". */
+    public abstract String name();
+
+    /** Returns in one sentence what it answers. */
+    public abstract String summary();
+
+    /** Returns what it takes. */
+    public abstract List<Part> parts();
+
+    /** Returns a question that is answered. */
+    public abstract List<Manner.Given> example();
+
+    /** Returns the keys of its figures. */
+    public abstract List<String> figures();
+
+    /** Reads the parts, asks the use case, and returns its figures. */
+    abstract Told tell(AskedTexts asked, Workings workings);
+
+    /**
+     * Returns the answer, with what was taken for granted among its findings.
+     *
+     * @param typed texts by the names of their parts
+     * @throws WrongInput when it cannot be answered because of what was typed
+     */
+    public final Told answer(Map<String, List<String>> typed, Manner manner, Workings workings) {
+        AskedTexts asked = new AskedTexts(parts(), typed, manner, new Objections());
+        try {
+            Told told = tell(asked, workings);
+            asked.assumed().forEach(told::finding);
+            return told;
+        } catch (Impossible impossible) {
+            throw new WrongInput(List.of(Finding.of(
+                    "wrong-input",
+                    Severity.STOP,
+                    asked.name(impossible.part()),
+                    "not understood",
+                    impossible.reason(),
+                    impossible.remedy())));
+        }
+    }
+}

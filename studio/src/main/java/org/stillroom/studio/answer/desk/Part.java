@@ -1,0 +1,52 @@
+package org.stillroom.studio.answer.desk;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One thing that a question at the desk takes, as text.
+ *
+ * @param name in small letters with hyphens, such as "make-up-to"
+ * @param description what it is and how it is written
+ * @param usual the text that stands for it when it is left out, or null
+ * @param form how often and how it is given
+ */
+public record Part(
+        String name, String description, @Nullable String usual, Form form) {
+    /** How a part is given. */
+    public enum Form {
+        /** One text, which must not be left out. */
+        REQUIRED,
+        /** One text. */
+        TEXT,
+        /** Any number of texts, one at least. */
+        REQUIRED_TEXTS,
+        /** Any number of texts. */
+        TEXTS,
+        /** Any number of texts of the form NAME=AMOUNT. */
+        NAMED_TEXTS,
+        /** Said or not said. */
+        FLAG
+    }
+
+    static Part required(String name, String description) {
+        return new Part(name, description, null, Form.REQUIRED);
+    }
+
+    static Part text(String name, String description) {
+        return new Part(name, description, null, Form.TEXT);
+    }
+
+    static Part usual(String name, String usual, String description) {
+        return new Part(name, description, usual, Form.TEXT);
+    }
+
+    /** Returns whether the question cannot be answered without it. */
+    public boolean isRequired() {
+        return form == Form.REQUIRED || form == Form.REQUIRED_TEXTS;
+    }
+
+    /** Returns whether it may be given more than once. */
+    public boolean isRepeated() {
+        return form == Form.REQUIRED_TEXTS || form == Form.TEXTS || form == Form.NAMED_TEXTS;
+    }
+}

@@ -1,0 +1,125 @@
+package org.stillroom.studio.cli;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.stillroom.core.clarity.Clarity;
+import org.stillroom.core.clarity.Clearing;
+import org.stillroom.core.clarity.Verdict;
+import org.stillroom.core.mixing.MixingPath;
+import org.stillroom.core.mixing.PlanClarity;
+import org.stillroom.studio.answer.ClarityFields;
+import org.stillroom.studio.answer.Fields;
+import org.stillroom.studio.sheet.ClarityMap;
+import org.stillroom.studio.usecase.TellClarity;
+
+/** The forecast of clouding, the same for a person and for a script. */
+record ClarityAnswer(TellClarity.Found found, boolean map) implements Answer {
+    @Override
+    public Fields fields() {
+        return ClarityFields.of(found);
+    }
+
+    @Override
+    public void print(Page page) {
+        if (map) {
+            List<Clarity> path =
+                    found.path().stops().stream().map(MixingPath.Stop::clarity).toList();
+            page.verbatim(ClarityMap.svg(found.clarity(), path));
+        } else {
+            words(page);
+        }
+    }
+
+    private void words(Page page) {
+        Clarity clarity = found.clarity();
+        page.heading("At " + Figure.decimals(clarity.medium().strength(), 1) + " % vol, "
+                + Figure.decimals(clarity.medium().sugar(), 0) + " g/L of sugar and "
+                + Figure.decimals(clarity.medium().temperature().celsius(), 0) + " °C it will be "
+                + clarity.verdict().label() + ": " + PlanClarity.chances(clarity));
+        page.table(figures(clarity));
+        page.blank();
+        page.heading("What would change it");
+        page.table(ways());
+        if (found.clearing() != null) {
+            page.paragraph(standing(found.clearing()));
+        }
+        if (!found.path().stops().isEmpty()) {
+            page.blank();
+            page.heading("While it is mixed");
+            page.table(path(found.path()));
+        }
+        if (!found.clearest().isEmpty()) {
+            page.paragraph("Clear for longest in this order:");
+            found.clearest().forEach(step -> page.paragraph("- " + step.what()));
+        }
+        found.findings().forEach(finding -> {
+            page.blank();
+            page.finding(finding);
+        });
+    }
+
+    private static Table figures(Clarity clarity) {
+        Table table = new Table().text("").figure("").text("");
+        table.row("oil load", Figure.decimals(clarity.load(), 2), "times what it can dissolve");
+        table.row(
+                "  in nine cases of ten",
+                Figure.decimals(clarity.chances().lowLoad(), 2) + " to "
+                        + Figure.decimals(clarity.chances().highLoad(), 2),
+                "");
+        table.row("oil in it", Figure.decimals(clarity.oils().gramsPerLitre(), 3), "g/L");
+        table.row("  would separate", Figure.decimals(clarity.separated(), 3), "g/L");
+        return table.row("most of the load", clarity.leading(), "");
+    }
+
+    private Table ways() {
+        Table table = new Table().text("").figure("").text("");
+        row(table, "clear from a strength of", found.clearFrom(), 1, "% vol");
+        row(table, "most oil that stays clear", found.mostOil(), 3, "g/L");
+        if (found.clarity().verdict() != Verdict.CLEAR) {
+            row(table, "clear with sugar below", found.clearBelowSugar(), 0, "g/L");
+            table.row(
+                    "without terpene hydrocarbons",
+                    Figure.decimals(found.terpeneless().load(), 2),
+                    "oil load, " + found.terpeneless().verdict().label());
+            table.row(
+                    "chilled to 0 °C and filtered",
+                    Figure.decimals(found.filtered().after().load(), 2),
+                    "oil load; " + Figure.decimals(100.0 * found.filtered().part(), 0) + " % of the oil is lost");
+        }
+        found.cold()
+                .forEach(cold -> table.row(
+                        "in the " + cold.where(),
+                        Figure.decimals(cold.clarity().load(), 2),
+                        "oil load, " + cold.clarity().verdict().label()));
+        row(table, "hazy from this much water to one part", found.glass().hazyFrom(), 2, "parts");
+        String turns = TellClarity.isLouche(found) ? "louche from" : "cloudy from";
+        row(table, turns, found.glass().cloudyFrom(), 2, "parts of water");
+        return table;
+    }
+
+    private static void row(Table table, String label, OptionalDouble value, int decimals, String unit) {
+        if (value.isPresent()) {
+            table.row(label, Figure.decimals(value.getAsDouble(), decimals), unit);
+        }
+    }
+
+    private static String standing(Clearing clearing) {
+        return "By standing it clears after " + Figure.decimals(Math.max(0.1, clearing.days()), 1)
+                + " days at the earliest in a bottle filled 200 mm high, the oil then "
+                + (clearing.sinks() ? "at the bottom" : "as a ring on top")
+                + ". Waxes and colloids of the peel can hold it cloudy for months.";
+    }
+
+    private static Table path(MixingPath path) {
+        Table table = new Table().text("").figure("oil load").figure("% vol").text("");
+        for (MixingPath.Stop stop : path.stops()) {
+            Clarity clarity = stop.clarity();
+            table.row(
+                    stop.step().what(),
+                    Figure.decimals(clarity.load(), 2),
+                    Figure.decimals(clarity.medium().strength(), 1),
+                    clarity.verdict().label());
+        }
+        return table;
+    }
+}

@@ -1,0 +1,43 @@
+package org.stillroom.studio.cli;
+
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.reference.Workings;
+import org.stillroom.studio.answer.desk.ClarityAsked;
+import org.stillroom.studio.answer.desk.Objections;
+import org.stillroom.studio.usecase.PlanRecipe;
+import org.stillroom.studio.usecase.WorkedPlan;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+
+/** Tells whether oils stay dissolved in a liquid, or in what a recipe makes. */
+final class ClarityCommand extends Subcommand {
+    @Option(names = "--recipe", description = "a recipe file in place of strength, sugar and oils")
+    private @Nullable Path recipe;
+
+    @Option(names = "--map", description = "the map of strength and dose as SVG, in place of the words")
+    private boolean map;
+
+    private final PartOptions options = new PartOptions(ClarityAsked.PARTS);
+
+    @Override
+    protected void declare(CommandSpec command) {
+        options.declare(command);
+    }
+
+    @Override
+    protected Answer answer(Workings workings) {
+        ClarityAsked asked = ClarityAsked.of(options.typed(), Dashes.TWO, new Objections());
+        return new ClarityAnswer(
+                recipe == null ? asked.answer(workings) : asked.answer(worked(recipe), workings), map);
+    }
+
+    private static WorkedPlan worked(Path file) {
+        PlanRecipe.Outcome plan =
+                PlanRecipe.answer(PlanRecipe.making(RecipeArgument.open(file).recipe()), null, Workings.NONE);
+        if (plan instanceof PlanRecipe.Outcome.Refused refused) {
+            throw new Refusal(Exit.WRONG_INPUT, refused.problems());
+        }
+        return ((PlanRecipe.Outcome.Worked) plan).plan();
+    }
+}

@@ -1,0 +1,25 @@
+package org.stillroom.studio.cli;
+
+import java.nio.file.Path;
+import org.stillroom.studio.usecase.OpenRecipe;
+
+/** A recipe file that a command was given. */
+final class RecipeArgument {
+    private RecipeArgument() {}
+
+    /**
+     * Opens it with all that it takes from.
+     *
+     * @throws Refusal when it is not there or not understood
+     */
+    static OpenRecipe.Outcome.Opened open(Path file) {
+        OpenRecipe.Outcome outcome = OpenRecipe.at(file);
+        if (outcome instanceof OpenRecipe.Outcome.NotFound none) {
+            throw new Refusal(Exit.NOT_FOUND, none.problems());
+        }
+        if (outcome instanceof OpenRecipe.Outcome.Refused refused) {
+            throw new Refusal(Exit.WRONG_INPUT, refused.problems());
+        }
+        return (OpenRecipe.Outcome.Opened) outcome;
+    }
+}

@@ -1,0 +1,65 @@
+package org.stillroom.studio.usecase.make;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What is kept of a finished make.
+ *
+ * @param title of what was made
+ * @param revision number of it
+ * @param millilitres volume at 20 °C as reckoned from what went in
+ * @param strength % vol at 20 °C
+ * @param sugar g/L, sugars by mass as dissolved
+ * @param density kg/m³ at 20 °C
+ * @param lines what went in
+ * @param notes what the maker noted
+ */
+public record BatchSheet(
+        String title,
+        int revision,
+        double millilitres,
+        double strength,
+        double sugar,
+        double density,
+        List<LineSheet> lines,
+        List<String> notes) {
+    public BatchSheet {
+        lines = List.copyOf(lines);
+        notes = List.copyOf(notes);
+    }
+
+    /**
+     * What went in of one line.
+     *
+     * @param part title of the stage or recipe that it belongs to
+     * @param name of the ingredient
+     * @param grams that went in
+     * @param asked grams that were planned before anything was poured
+     * @param taken from which lots
+     * @param wanting g more than the lots held, by what the shelf knew; 0 as a rule
+     * @param fromShelf whether lots were named for it
+     */
+    public record LineSheet(
+            String part,
+            String name,
+            double grams,
+            double asked,
+            List<Taken> taken,
+            double wanting,
+            boolean fromShelf) {
+        public LineSheet {
+            taken = List.copyOf(taken);
+        }
+    }
+
+    /**
+     * So much of a lot.
+     *
+     * @param lot id
+     * @param label what tells it from others, or null
+     * @param amount in the unit
+     * @param unit of the lot
+     */
+    public record Taken(String lot, @Nullable String label, double amount, String unit) {}
+}

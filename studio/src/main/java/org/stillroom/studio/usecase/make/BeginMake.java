@@ -1,0 +1,152 @@
+package org.stillroom.studio.usecase.make;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.NoSuchElementException;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.plan.Planner;
+import org.stillroom.core.plan.Planning;
+import org.stillroom.core.quantity.Bottles;
+import org.stillroom.core.quantity.OunceMeaning;
+import org.stillroom.core.quantity.QuantityText;
+import org.stillroom.core.quantity.Understanding;
+import org.stillroom.core.quantity.Volume;
+import org.stillroom.core.recipe.Line;
+import org.stillroom.core.recipe.Making;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
+import org.stillroom.studio.store.Instrument;
+import org.stillroom.studio.store.InstrumentSheet;
+import org.stillroom.studio.store.Make;
+import org.stillroom.studio.store.Revision;
+import org.stillroom.studio.store.Store;
+import org.stillroom.studio.usecase.shelf.LotOnShelf;
+import org.stillroom.studio.usecase.shelf.MakersOunce;
+import org.stillroom.studio.usecase.shelf.ReadInstrument;
+import org.stillroom.studio.usecase.shelf.ShelfLots;
+
+/** Begins to make a saved revision: in what size, measured with what, taken from which lots. */
+public final class BeginMake {
+    private final Store store;
+
+    public BeginMake(Store store) {
+        this.store = store;
+    }
+
+    /** What comes of it. */
+    public sealed interface Outcome {
+        /** It is begun. */
+        record Begun(Make make) implements Outcome {}
+
+        /** It cannot be begun so; nothing was kept. */
+        record Refused(List<Finding> problems) implements Outcome {
+            public Refused {
+                problems = List.copyOf(problems);
+            }
+        }
+    }
+
+    /**
+     * A wish as typed.
+     *
+     * @param size such as "3 L" or "4 x 350 ml"; blank for the size of the recipe
+     * @param ownInstruments whether to measure with the instruments of the shelf
+     * @param lots ids of lots by the name of the line; what is absent is not drawn from the shelf
+     */
+    public record Wish(String size, boolean ownInstruments, Map<String, List<String>> lots) {}
+
+    /** Returns the lots that each line could be taken from, the ones to use first at the front; stages' own results have none. */
+    public Map<String, List<LotOnShelf>> lots(Revision revision) {
+        Map<String, List<LotOnShelf>> choices = new LinkedHashMap<>();
+        OpenRevision.Outcome opened = OpenRevision.answer(store.recipes(), revision, Map.of(), ounce());
+        if (opened instanceof OpenRevision.Outcome.Opened found) {
+            List<LotOnShelf> shelf = new ShelfLots(ounce()).of(store.lots().all());
+            addLots(found.making(), shelf, choices);
+        }
+        return choices;
+    }
+
+    private static void addLots(Making making, List<LotOnShelf> shelf, Map<String, List<LotOnShelf>> choices) {
+        making.recipe().ingredients().forEach(ingredient -> {
+            Making stage = ingredient.from() == null ? null : making.stages().get(ingredient.from());
+            if (stage != null) {
+                addLots(stage, shelf, choices);
+            }
+        });
+        for (Line line : making.recipe().lines()) {
+            boolean ofStage = making.recipe().ingredients().stream()
+                    .anyMatch(ingredient -> ingredient.name().equals(line.use()) && ingredient.from() != null);
+            if (!ofStage) {
+                choices.putIfAbsent(line.use(), ShelfLots.named(line.use(), shelf));
+            }
+        }
+    }
+
+    /** Returns the instruments of the shelf that measure; empty jars do not. */
+    public List<Instrument> instruments() {
+        return store.instruments().all().stream()
+                .filter(instrument -> !instrument.sheet().kind().equals(ReadInstrument.JAR))
+                .toList();
+    }
+
+    private OunceMeaning ounce() {
+        return MakersOunce.of(store.settings());
+    }
+
+    private boolean isBar() {
+        return ounce() == OunceMeaning.THIRTY_MILLILITRES;
+    }
+
+    /**
+     * Begins a make.
+     *
+     * @throws NoSuchElementException when there is no such revision
+     */
+    public Outcome answer(String recipe, int number, Wish wish, String request) {
+        Revision revision = store.recipes()
+                .revision(recipe, number)
+                .orElseThrow(() -> new NoSuchElementException("there is no such revision of this recipe"));
+        List<Finding> problems = new ArrayList<>();
+        Double millilitres = wish.size().isBlank() ? null : size(wish.size().strip(), problems);
+        if (!problems.isEmpty()) {
+            return new Outcome.Refused(problems);
+        }
+        List<InstrumentSheet> instruments = wish.ownInstruments()
+                ? instruments().stream().map(Instrument::sheet).toList()
+                : List.of();
+        MakeStart start = new MakeStart(millilitres, instruments, wish.lots(), Map.of(), isBar());
+        ShowMake.Ready ready = ShowMake.ready(store, revision, start);
+        if (ready.making() == null) {
+            return new Outcome.Refused(ready.problems());
+        }
+        if (Planner.plan(ready.making()) instanceof Planning.Refused refused) {
+            return new Outcome.Refused(refused.problems());
+        }
+        MakeStart pinned = new MakeStart(millilitres, instruments, wish.lots(), ready.stages(), isBar());
+        return new Outcome.Begun(store.makes().begin(recipe, number, LogBodies.write(pinned), request));
+    }
+
+    private @Nullable Double size(String text, List<Finding> problems) {
+        QuantityText quantities = new QuantityText(ounce());
+        if (quantities.bottles(text) instanceof Understanding.Understood<Bottles> bottles) {
+            return bottles.typed().value().together().millilitres();
+        }
+        Understanding<Volume> volume = quantities.volume(text);
+        if (volume instanceof Understanding.Understood<Volume> understood
+                && understood.typed().value().millilitres() > 0.0) {
+            return understood.typed().value().millilitres();
+        }
+        problems.add(Finding.of(
+                "size-not-understood",
+                Severity.STOP,
+                "size",
+                "not understood",
+                "“" + text + "” is no size that can be made"
+                        + (volume instanceof Understanding.Refused<Volume> refused ? ": " + refused.reason() : "")
+                        + ".",
+                "Write a volume such as 3 L, or bottles such as 4 x 350 ml."));
+        return null;
+    }
+}

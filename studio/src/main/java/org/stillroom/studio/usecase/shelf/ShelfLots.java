@@ -1,0 +1,131 @@
+package org.stillroom.studio.usecase.shelf;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.ingredient.Generics;
+import org.stillroom.core.ingredient.Ingredient;
+import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.quantity.Amount;
+import org.stillroom.core.quantity.OunceMeaning;
+import org.stillroom.core.quantity.Price;
+import org.stillroom.core.quantity.QuantityText;
+import org.stillroom.core.quantity.Typed;
+import org.stillroom.core.quantity.Understanding;
+import org.stillroom.core.recipe.Line;
+import org.stillroom.core.recipe.Recipe;
+import org.stillroom.studio.recipefile.SheetReader;
+import org.stillroom.studio.recipefile.SheetReading;
+import org.stillroom.studio.shelffile.LotKeys;
+import org.stillroom.studio.store.Lot;
+import org.stillroom.studio.store.LotSheet;
+
+/** Tells what stands on the shelf, each lot as the ingredient that it is, and which lots a recipe could take. */
+public final class ShelfLots {
+    /** Opened bottles first, the one opened longest ago before others; then those with the least in them. */
+    private static final Comparator<LotOnShelf> TO_USE_FIRST = Comparator.<LotOnShelf, LocalDate>comparing(
+                    lot -> Objects.requireNonNullElse(lot.lot().sheet().opened(), LocalDate.MAX))
+            .thenComparing(lot -> lot.lot().left())
+            .thenComparing(lot -> lot.lot().id());
+
+    private final SheetReader reader;
+    private final QuantityText quantities;
+
+    /**
+     * Makes a teller.
+     *
+     * @param ounce what "oz" means to the maker
+     */
+    public ShelfLots(OunceMeaning ounce) {
+        this.reader = new SheetReader(ounce);
+        this.quantities = new QuantityText(ounce);
+    }
+
+    /** Returns every lot as the ingredient that it is, in the order given. */
+    public List<LotOnShelf> of(List<Lot> lots) {
+        return lots.stream().map(this::of).toList();
+    }
+
+    /** Returns a lot as the ingredient that it is. */
+    public LotOnShelf of(Lot lot) {
+        LotSheet sheet = lot.sheet();
+        SheetReading<Ingredient> reading = reader.ingredient(sheet.name(), sheet.kind(), ofIngredient(sheet.fields()));
+        if (reading instanceof SheetReading.Understood<Ingredient> understood) {
+            return new LotOnShelf(lot, stocked(understood.value(), lot), List.of(), understood.notes());
+        }
+        return new LotOnShelf(lot, null, ((SheetReading.Refused<Ingredient>) reading).problems(), List.of());
+    }
+
+    /** Returns the fields without those that are of the lot and of no ingredient. */
+    static Map<String, String> ofIngredient(Map<String, String> fields) {
+        Map<String, String> known = new LinkedHashMap<>(fields);
+        known.remove(LotKeys.RATIO);
+        return known;
+    }
+
+    private Ingredient stocked(Ingredient read, Lot lot) {
+        Typed<Price> price = read.price() == null ? price(lot.sheet()) : read.price();
+        Typed<Amount> full = lot.sheet().full() > 0 ? Stock.full(lot).atHand() : null;
+        return new Ingredient(
+                read.name(),
+                read.kind(),
+                read.strength(),
+                read.tolerance(),
+                read.sugar(),
+                read.acidity(),
+                read.density(),
+                read.drop(),
+                price,
+                Stock.isKnown(lot) ? Stock.left(lot).atHand() : null,
+                read.pack() == null && price != null ? full : read.pack(),
+                read.contains(),
+                null,
+                read.note());
+    }
+
+    private @Nullable Typed<Price> price(LotSheet sheet) {
+        String paid = sheet.paid();
+        if (paid == null || !(quantities.price(paid) instanceof Understanding.Understood<Price> understood)) {
+            return null;
+        }
+        boolean ofUnknownSize = understood.typed().value().per() == null && sheet.full() == 0;
+        return ofUnknownSize ? null : understood.typed();
+    }
+
+    /** Returns the lots that an ingredient of that name can be taken from, the one to use first at the front. */
+    public static List<LotOnShelf> named(String name, List<LotOnShelf> lots) {
+        return lots.stream()
+                .filter(LotOnShelf::isAvailable)
+                .filter(lot -> Generics.same(name, lot.name()))
+                .sorted(TO_USE_FIRST)
+                .toList();
+    }
+
+    /** Returns, for each line of a recipe by the name that it uses, the lots that it can be taken from; maybe none. */
+    public static Map<String, List<LotOnShelf>> forRecipe(Recipe recipe, List<LotOnShelf> lots) {
+        Map<String, List<LotOnShelf>> choices = new LinkedHashMap<>();
+        for (Line line : recipe.lines()) {
+            choices.put(line.use(), new ArrayList<>(named(line.use(), lots)));
+        }
+        return choices;
+    }
+
+    /** Returns the kind of that name; one that no kind has is "other". */
+    public static Kind kind(String label) {
+        return Objects.requireNonNullElse(kindNamed(label), Kind.OTHER);
+    }
+
+    static @Nullable Kind kindNamed(String label) {
+        for (Kind kind : Kind.values()) {
+            if (kind.label().equalsIgnoreCase(label.strip())) {
+                return kind;
+            }
+        }
+        return null;
+    }
+}

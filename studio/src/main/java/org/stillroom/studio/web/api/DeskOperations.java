@@ -1,0 +1,113 @@
+package org.stillroom.studio.web.api;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.stillroom.core.liquid.Figure;
+import org.stillroom.core.reference.Workings;
+import org.stillroom.studio.answer.Fields;
+import org.stillroom.studio.answer.GuideFields;
+import org.stillroom.studio.answer.StepFields;
+import org.stillroom.studio.answer.desk.DeskQuestion;
+import org.stillroom.studio.answer.desk.DeskQuestions;
+import org.stillroom.studio.answer.desk.Manner;
+import org.stillroom.studio.answer.desk.Part;
+
+/** The questions at the desk: the same parts as on the command line, the same keys in the answer. */
+final class DeskOperations {
+    static final String EXPLAIN = "explain";
+
+    private DeskOperations() {}
+
+    static List<Operation> all() {
+        List<Operation> all = new ArrayList<>();
+        DeskQuestions.all().forEach(question -> all.add(operation(question)));
+        all.add(Operation.of(
+                        Operation.Method.GET,
+                        "/guide",
+                        "guide",
+                        "Figures to start from: sugar, strength and acid of usual liqueurs.",
+                        call -> Reply.of(GuideFields.all()))
+                .answers(Schemas.group()
+                        .with(
+                                "starting_points",
+                                Schemas.list(Schemas.group()
+                                        .with("of", Schemas.text("what the row is about"))
+                                        .with("kind", Schemas.text("kind of liqueur"))
+                                        .with("range", Schemas.text("what is usual, at 20 °C"))
+                                        .with("status", Schemas.text("how the figure is known"))
+                                        .schema()))
+                        .with("findings", Schemas.list(Schemas.ref("Finding")))
+                        .schema()));
+        return all;
+    }
+
+    private static Operation operation(DeskQuestion question) {
+        return Operation.of(
+                        Operation.Method.POST,
+                        "/" + question.name(),
+                        question.name(),
+                        question.summary(),
+                        call -> answer(question, call.body()))
+                .takes(
+                        Schemas.question(Schemas.parts(question.parts())
+                                .maybe(EXPLAIN, Schemas.flag("answer with each step of the computation and its source"))
+                                .schema()),
+                        example(question))
+                .answers(told(question.figures()));
+    }
+
+    private static Reply answer(DeskQuestion question, Body body) {
+        Map<String, List<String>> typed = body.knows(keys(question.parts())).typed(question.parts());
+        boolean explained = body.flag(EXPLAIN);
+        body.refuseIfAnyWrong();
+        Workings.Written written = new Workings.Written();
+        Fields fields = question.answer(typed, Keys.SNAKE_CASE, explained ? written : Workings.NONE)
+                .fields();
+        return Reply.of(explained ? fields.put("steps", StepFields.of(written.steps())) : fields);
+    }
+
+    /** Returns the keys of parts, and the one that asks for an explanation. */
+    static List<String> keys(List<Part> parts) {
+        List<String> keys = new ArrayList<>();
+        parts.forEach(part -> keys.add(Keys.SNAKE_CASE.name(part.name())));
+        keys.add(EXPLAIN);
+        return keys;
+    }
+
+    private static String example(DeskQuestion question) {
+        Map<String, List<String>> values = new LinkedHashMap<>();
+        for (Manner.Given given : question.example()) {
+            values.computeIfAbsent(given.part(), part -> new ArrayList<>()).add(given.value());
+        }
+        List<String> entries = new ArrayList<>();
+        values.forEach((part, texts) -> entries.add(
+                texts.size() == 1
+                        ? Keys.SNAKE_CASE.write(List.of(new Manner.Given(part, texts.get(0))))
+                        : "\"" + Keys.SNAKE_CASE.name(part) + "\": [\"" + String.join("\", \"", texts) + "\"]"));
+        return "{" + String.join(", ", entries) + "}";
+    }
+
+    private static Map<String, Object> told(List<String> figures) {
+        Schemas.Group answer = Schemas.group();
+        Schemas.Group doubts = Schemas.group();
+        for (String key : figures) {
+            answer.maybe(key, Schemas.orNull(Schemas.number(unit(key))));
+            doubts.maybe(key, Schemas.orNull(Schemas.number("")));
+        }
+        return answer.with("doubt", doubts.schema())
+                .with("findings", Schemas.list(Schemas.ref("Finding")))
+                .maybe("steps", Schemas.list(Schemas.ref("Step")))
+                .schema();
+    }
+
+    private static String unit(String key) {
+        for (Figure figure : Figure.values()) {
+            if (figure.key().equals(key)) {
+                return figure.label() + ", " + figure.unit();
+            }
+        }
+        return "";
+    }
+}

@@ -1,0 +1,111 @@
+package org.stillroom.studio.web.api;
+
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.studio.answer.Fields;
+import org.stillroom.studio.store.Batch;
+import org.stillroom.studio.store.HistoryEntry;
+import org.stillroom.studio.store.Store;
+
+/** What happened, and the batches that were made. */
+final class HistoryOperations {
+    private static final int MOST = 100;
+
+    private final Store store;
+
+    HistoryOperations(Store store) {
+        this.store = store;
+    }
+
+    List<Operation> all() {
+        return List.of(
+                Operation.of(
+                                Operation.Method.GET,
+                                "/history",
+                                "history",
+                                "Everything that happened, latest first, a hundred entries at a time.",
+                                this::history)
+                        .query("before", "entries below this id only; the next page begins at the last id of this one")
+                        .query("subject", "what it happened to, such as lot:k3m9x2w8ab; all of it, oldest first")
+                        .answers(Schemas.group()
+                                .with("entries", Schemas.list(Schemas.ref("HistoryEntry")))
+                                .schema()),
+                Operation.of(Operation.Method.GET, "/batches", "batches", "All batches, latest first.", this::batches)
+                        .answers(Schemas.group()
+                                .with("batches", Schemas.list(Schemas.ref("Batch")))
+                                .schema()),
+                Operation.of(Operation.Method.GET, "/batches/{batch}", "batch", "One batch.", this::batch)
+                        .answers(Schemas.ref("Batch")));
+    }
+
+    private Reply history(Call call) {
+        String subject = call.query("subject");
+        String before = call.query("before");
+        long from = before.matches("\\d{1,18}") ? Long.parseLong(before) : Long.MAX_VALUE;
+        List<HistoryEntry> entries = subject.isEmpty()
+                ? store.history().latest(from, MOST)
+                : store.history().of(subject);
+        return Reply.of(new Fields()
+                .put("entries", entries.stream().map(HistoryOperations::entry).toList()));
+    }
+
+    static Fields entry(HistoryEntry entry) {
+        @Nullable Long undoes = entry.undoes();
+        Fields fields = new Fields()
+                .putCount("id", entry.id())
+                .put("at", entry.at().toString())
+                .put("subject", entry.subject())
+                .put("kind", entry.kind())
+                .put("body", entry.body());
+        return undoes == null ? fields.putNone("undoes") : fields.putCount("undoes", undoes);
+    }
+
+    private Reply batches(Call call) {
+        return Reply.of(new Fields()
+                .put(
+                        "batches",
+                        store.makes().batches().stream()
+                                .map(HistoryOperations::batch)
+                                .toList()));
+    }
+
+    private Reply batch(Call call) {
+        return Reply.of(batch(store.makes()
+                .batch(call.part("batch"))
+                .orElseThrow(() -> Refused.notFound("There is no batch \"" + call.part("batch") + "\"."))));
+    }
+
+    static Fields batch(Batch batch) {
+        return new Fields()
+                .put("id", batch.id())
+                .put("make", batch.make())
+                .put("recipe", batch.recipe())
+                .putCount("number", batch.number())
+                .put("made", batch.made().toString())
+                .put("body", batch.body());
+    }
+
+    /** Returns the schemas of what these answer. */
+    static Map<String, Object> components() {
+        return Map.of(
+                "HistoryEntry",
+                Schemas.group()
+                        .with("id", Schemas.count("later ones have higher ones"))
+                        .with("at", Schemas.text("when, ISO 8601"))
+                        .with("subject", Schemas.text("what it happened to"))
+                        .with("kind", Schemas.text("what happened"))
+                        .with("body", Schemas.text("JSON: what it was, what it is now"))
+                        .with("undoes", Schemas.orNull(Schemas.count("the entry that it takes back")))
+                        .schema(),
+                "Batch",
+                Schemas.group()
+                        .with("id", Schemas.text(""))
+                        .with("make", Schemas.text("id of the make"))
+                        .with("recipe", Schemas.text("id of the recipe"))
+                        .with("number", Schemas.count("1 for the first batch of the studio"))
+                        .with("made", Schemas.text("when, ISO 8601"))
+                        .with("body", Schemas.text("JSON: what was added, by lot, and what came of it"))
+                        .schema());
+    }
+}

@@ -1,0 +1,209 @@
+package org.stillroom.studio.web.compose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.plan.Planner;
+import org.stillroom.core.quantity.Span;
+import org.stillroom.core.quantity.Volume;
+import org.stillroom.core.recipe.Recipe;
+import org.stillroom.core.recipe.Target;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
+import org.stillroom.planner.shopping.ShoppingList;
+import org.stillroom.studio.recipefile.FormReading;
+import org.stillroom.studio.usecase.WorkedPlan;
+import org.stillroom.studio.usecase.compose.Composed;
+import org.stillroom.studio.usecase.compose.WorkOnRecipe;
+import org.stillroom.studio.web.triangle.TriangleView;
+import org.stillroom.studio.wording.UnitSystem;
+import org.stillroom.studio.wording.Words;
+
+/**
+ * What the page of a recipe shows.
+ *
+ * @param work the recipe and what is typed
+ * @param composed what came of it
+ * @param triangle or null as long as there is no plan
+ * @param shopping or null as long as there is no plan
+ * @param names that a line may use
+ * @param shelf lots that can be put in, by id and in words
+ * @param words of the reader
+ */
+public record ComposeView(
+        WorkOnRecipe.Work work,
+        Composed composed,
+        @Nullable TriangleView triangle,
+        @Nullable ShoppingList shopping,
+        List<String> names,
+        Map<String, String> shelf,
+        Words words) {
+    public String id() {
+        return work.head().id();
+    }
+
+    public int basedOn() {
+        return work.basedOn();
+    }
+
+    public boolean hasDraft() {
+        return work.head().hasDraft();
+    }
+
+    /** Returns whether somebody saved a revision since this work began. */
+    public boolean isOvertaken() {
+        return work.head().revision() > work.basedOn();
+    }
+
+    public String typed(String field) {
+        return composed.form().typed(field);
+    }
+
+    public List<FormReading.At> problems(String field) {
+        return composed.reading().problemsAt(field);
+    }
+
+    public boolean isRefused(String field) {
+        return !problems(field).isEmpty();
+    }
+
+    /** Returns what was taken for granted at a field. */
+    public List<FormReading.At> notes(String field) {
+        return composed.reading().notes().stream()
+                .filter(at -> at.field().equals(field))
+                .toList();
+    }
+
+    public int count(String list) {
+        return composed.form().count(list);
+    }
+
+    /** Returns the fields of an ingredient that are filled beyond the usual ones, such as "contains.malic". */
+    public List<String> contents(String ingredient) {
+        return composed.form().fields().keySet().stream()
+                .filter(name -> name.startsWith(ingredient + "contains."))
+                .toList();
+    }
+
+    /** Returns the name of what was taken out last, or empty. */
+    public String takenOut() {
+        Map<String, String> item = composed.form().takenOut();
+        return item.values().stream()
+                .filter(text -> !text.isBlank())
+                .findFirst()
+                .orElse("");
+    }
+
+    /** Returns the lines in the order in which they are written. */
+    public List<LineRow> lines() {
+        List<LineRow> rows = new ArrayList<>();
+        for (int i = 0; i < count("lines"); i++) {
+            String start = "lines." + i + ".";
+            rows.add(new LineRow(
+                    i,
+                    composed.place(i),
+                    typed(start + "use"),
+                    typed(start + "amount"),
+                    typed(start + "note"),
+                    composed.measured(i)));
+        }
+        return rows;
+    }
+
+    /** Returns what a field of the target was understood as, with its basis; empty as long as it was not. */
+    public String understood(String field) {
+        Recipe recipe = composed.reading().recipe();
+        if (recipe == null || typed(field).isBlank()) {
+            return "";
+        }
+        Target target = recipe.target();
+        return switch (field) {
+            case "target.volume" ->
+                target.volume() == null ? "" : said("volume", target.volume().value(), 0);
+            case "target.bottles" -> target.millilitres() == null ? "" : said("together", target.millilitres(), 0);
+            case "target.strength" ->
+                target.strength() == null
+                        ? ""
+                        : said("strength", target.strength().value(), 1);
+            case "target.sugar" ->
+                target.sugar() == null
+                        ? ""
+                        : said(
+                                "sugar." + target.sugarBasis().name(),
+                                target.sugar().value(),
+                                0);
+            case "target.acidity" ->
+                target.acidity() == null ? "" : said("acidity", target.acidity().value(), 1);
+            default -> "";
+        };
+    }
+
+    private String said(String key, Span span, int decimals) {
+        String low = words.number(span.low(), decimals);
+        String high = words.number(span.high(), decimals);
+        return words.say("compose.is." + key, low.equals(high) ? low : words.say("compose.band", low, high));
+    }
+
+    /** Returns the figures of the finished liquid; none as long as there is no plan. */
+    public FigureRows figures() {
+        return new FigureRows(composed, words);
+    }
+
+    /** Returns the strength without its unit, for the line that stays on top. */
+    public String strength() {
+        WorkedPlan worked = composed.worked();
+        return worked == null ? "–" : words.number(worked.measured().exact().strength(), 1);
+    }
+
+    public String sugar() {
+        WorkedPlan worked = composed.worked();
+        return worked == null ? "–" : words.number(worked.measured().exact().sugar(), 0);
+    }
+
+    public String volume() {
+        WorkedPlan worked = composed.worked();
+        return worked == null ? "–" : volume(worked.plan().millilitres());
+    }
+
+    private String volume(double millilitres) {
+        return words.units() == UnitSystem.US
+                ? words.amount(new Volume(millilitres))
+                : words.number(millilitres, 0) + "\u00a0mL";
+    }
+
+    /** Returns what the recipe leaves after its rest and loss; empty when it says nothing of them. */
+    public String leaves(WorkedPlan worked) {
+        Recipe recipe = worked.plan().recipe();
+        if (recipe.loss() == null) {
+            return "";
+        }
+        double left = Planner.leaving(recipe.title(), worked.plan()).yieldMillilitres();
+        return words.say("compose.leaves", volume(left), recipe.loss().text());
+    }
+
+    /** Returns what goes in, as money; empty where no price is known. */
+    public String cost() {
+        if (shopping == null) {
+            return "";
+        }
+        return shopping.used().stream()
+                .map(money -> words.number(money.amount(), 2) + "\u00a0" + money.currency())
+                .collect(Collectors.joining(" + "));
+    }
+
+    /** Returns what asks for something. */
+    public List<Finding> findings() {
+        return composed.findings().stream()
+                .filter(finding -> finding.severity() != Severity.NOTE)
+                .toList();
+    }
+
+    /** Returns what is good to know. */
+    public List<Finding> remarks() {
+        return composed.findings().stream()
+                .filter(finding -> finding.severity() == Severity.NOTE)
+                .toList();
+    }
+}

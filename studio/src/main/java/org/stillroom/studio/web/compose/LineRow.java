@@ -1,0 +1,52 @@
+package org.stillroom.studio.web.compose;
+
+import org.jspecify.annotations.Nullable;
+import org.stillroom.planner.marks.MeasuredLine;
+import org.stillroom.studio.wording.UnitSystem;
+import org.stillroom.studio.wording.Words;
+
+/**
+ * One line of a recipe as the page shows it.
+ *
+ * @param index its place in the form
+ * @param place its place among the lines of the plan, or −1 as long as it is empty
+ * @param measured how it is measured out, or null as long as that is not known
+ */
+public record LineRow(
+        int index,
+        int place,
+        String use,
+        String amount,
+        String note,
+        @Nullable MeasuredLine measured) {
+    private static final String NOT_KNOWN = "–";
+
+    public boolean isFree() {
+        return amount.strip().equals("free");
+    }
+
+    public String grams(Words words) {
+        return measured == null ? NOT_KNOWN : figure(measured.exact().grams(), words);
+    }
+
+    public String millilitres(Words words) {
+        return measured == null || measured.exact().millilitres().isEmpty()
+                ? NOT_KNOWN
+                : figure(measured.exact().millilitres().getAsDouble(), words);
+    }
+
+    private static String figure(double amount, Words words) {
+        return words.number(amount, amount < 10 ? 2 : 1);
+    }
+
+    /** Returns what the instrument at hand shows. */
+    public String reading(Words words) {
+        if (measured == null) {
+            return "";
+        }
+        String reading = words.units() == UnitSystem.US
+                ? measured.reading().us()
+                : measured.reading().words();
+        return words.marked(reading) + ", " + measured.reading().instrument();
+    }
+}

@@ -1,0 +1,3 @@
+/** The studio in the browser. */
+@org.jspecify.annotations.NullMarked
+package org.stillroom.studio.web;

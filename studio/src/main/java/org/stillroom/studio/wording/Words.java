@@ -1,0 +1,92 @@
+package org.stillroom.studio.wording;
+
+import java.text.DecimalFormatSymbols;
+import java.text.MessageFormat;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
+import java.util.ResourceBundle;
+import org.stillroom.core.quantity.Amount;
+import org.stillroom.core.quantity.QuantityWords;
+
+/**
+ * What a page says: texts of one language, and numbers as its readers write them.
+ *
+ * <p>The part of a key before its first dot names the bundle: {@code shelf.title} stands in {@code shelf.properties}.
+ */
+public final class Words {
+    private static final String BUNDLES = "org.stillroom.studio.wording.";
+    private static final ResourceBundle.Control ENGLISH_ELSE =
+            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
+
+    private final Language language;
+    private final UnitSystem units;
+
+    public Words(Language language, UnitSystem units) {
+        this.language = language;
+        this.units = units;
+    }
+
+    public Language language() {
+        return language;
+    }
+
+    public UnitSystem units() {
+        return units;
+    }
+
+    /**
+     * Returns a text.
+     *
+     * @param arguments fill {0}, {1} …; hand numbers over as the texts they are to be shown as
+     * @throws java.util.MissingResourceException when nobody wrote it
+     */
+    public String say(String key, Object... arguments) {
+        ResourceBundle bundle =
+                ResourceBundle.getBundle(BUNDLES + key.substring(0, key.indexOf('.')), language.locale(), ENGLISH_ELSE);
+        String text = bundle.getString(key);
+        return arguments.length == 0 ? text : new MessageFormat(text, language.locale()).format(arguments);
+    }
+
+    /** Returns a number with just so many decimals, with the decimal mark of the language. */
+    public String number(double value, int decimals) {
+        return marked(QuantityWords.fixed(value, decimals));
+    }
+
+    /** Returns a number with as many decimals as it needs. */
+    public String plain(double value) {
+        return marked(QuantityWords.plain(value));
+    }
+
+    /** Returns an amount in the units of the reader, such as "330.0 mL". */
+    public String amount(Amount amount) {
+        return spaced(marked(units == UnitSystem.US ? QuantityWords.us(amount) : QuantityWords.metric(amount)));
+    }
+
+    /** Returns a text of the core that holds figures, such as the reading of an instrument, with the decimal mark of the language. */
+    public String marked(String figures) {
+        char mark = DecimalFormatSymbols.getInstance(language.locale()).getDecimalSeparator();
+        return mark == '.' ? figures : figures.replaceAll("(?<=\\d)\\.(?=\\d)", String.valueOf(mark));
+    }
+
+    /** Ties a number to its unit. */
+    private static String spaced(String amount) {
+        return amount.replace(' ', '\u00a0');
+    }
+
+    /** Returns a moment as a day and time of the maker's own clock. */
+    public String moment(Instant at) {
+        return DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT)
+                .withLocale(language.locale())
+                .withZone(ZoneId.systemDefault())
+                .format(at);
+    }
+
+    public String day(LocalDate day) {
+        return DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM)
+                .withLocale(language.locale())
+                .format(day);
+    }
+}

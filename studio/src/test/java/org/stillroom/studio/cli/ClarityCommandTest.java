@@ -1,0 +1,113 @@
+package org.stillroom.studio.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+
+/** The clarity command as it is typed. */
+class ClarityCommandTest {
+    @TempDir
+    private Path folder;
+
+    private String recipe(String dose) throws IOException {
+        Path file = folder.resolve("recipe.yaml");
+        Files.writeString(file, """
+                stillroom: 1
+                title: Juniper and mountain pine
+                target: {volume: 1 L, strength: 30 %, sugar: 180 g/L}
+                ingredients:
+                  - {name: juniper oil, kind: essential oil}
+                  - {name: pine needle tincture, kind: tincture, strength: 60 %}
+                lines:
+                  - {use: juniper oil, dose: DOSE}
+                  - {use: pine needle tincture, dose: 20 ml/L}
+                  - {use: spirit 96 %, amount: free}
+                  - {use: white sugar, amount: free}
+                  - {use: water, amount: make up}
+                """.replace("DOSE", dose));
+        return file.toString();
+    }
+
+    private static double sum(JsonNode probability) {
+        return probability.get("clear").doubleValue()
+                + probability.get("hazy").doubleValue()
+                + probability.get("cloudy").doubleValue();
+    }
+
+    @Test
+    void aConstituentGetsTheFiguresOfTheModel() {
+        Desk.Run run = Desk.ask("clarity --strength 40% --temperature 25C --constituent limonene=1g/L");
+        assertThat(run.number("oil_load")).isCloseTo(1.136, within(0.005));
+        assertThat(run.number("separated_g_per_l")).isCloseTo(0.1195, within(0.001));
+        assertThat(run.json().get("verdict").stringValue()).isEqualTo("hazy");
+        assertThat(sum(run.json().get("probability"))).isCloseTo(1.0, within(1e-9));
+        assertThat(run.number("clear_from_vol_percent")).isBetween(40.0, 50.0);
+        assertThat(run.number("most_oil_g_per_l")).isBetween(0.5, 0.7);
+        assertThat(run.json().get("steps").isEmpty()).isTrue();
+    }
+
+    @Test
+    void anUnknownOilIsCountedAndNamed() {
+        JsonNode json = Desk.ask("clarity --strength 30% --oil moon~dust=0.5g/L").json();
+        assertThat(json.get("estimated_constituents").get(0).stringValue()).isEqualTo("rest that is not known");
+        assertThat(json.get("oil_g_per_l").doubleValue()).isCloseTo(0.5, within(1e-12));
+        assertThat(json.get("findings").get(0).get("rule").stringValue()).isEqualTo("oil-not-known");
+    }
+
+    @Test
+    void theExplanationStandsBesideTheStepsOfMixing() {
+        JsonNode json = Desk.ask("clarity --strength 30% --oil lemon=0.5g/L --explain").json();
+        assertThat(json.get("steps").isEmpty()).isTrue();
+        assertThat(json.get("steps_of_computation").get(0).get("what").stringValue()).isEqualTo("oil load");
+    }
+
+    @Test
+    void aRecipeIsFollowedStepByStep() throws IOException {
+        JsonNode json = Desk.ask("clarity --recipe " + recipe("1 g/L")).json();
+        assertThat(json.get("steps").size()).isGreaterThanOrEqualTo(2);
+        JsonNode last = json.get("steps").get(json.get("steps").size() - 1);
+        assertThat(last.get("oil_load").doubleValue())
+                .isCloseTo(json.get("oil_load").doubleValue(), within(1e-9));
+        assertThat(json.get("steps").get(0).get("verdict").stringValue()).isEqualTo("clear");
+        assertThat(json.get("verdict").stringValue()).isEqualTo("cloudy");
+    }
+
+    @Test
+    void aPlanSaysHowItsOilsWillLookAndIsQuietWhereTheyAreClear() throws IOException {
+        String cloudy = Desk.type("plan " + recipe("1 g/L")).out();
+        assertThat(cloudy).contains("it will be cloudy", "other sesquiterpenes", "pine needle tincture");
+        assertThat(Desk.ask("plan " + recipe("1 g/L")).out()).contains("\"oil-clouding\"", "\"oil-not-counted\"");
+        assertThat(Desk.ask("plan " + recipe("1 mg/L")).out()).doesNotContain("\"oil-clouding\"");
+    }
+
+    @Test
+    void whatCannotBeForecastIsRefusedWithWhatToDo() {
+        assertThat(Desk.type("clarity --strength 30%").err()).contains("there is no oil in it");
+        assertThat(Desk.type("clarity --oil lemon=1g/L").err()).contains("how strong");
+        assertThat(Desk.type("clarity --strength 90% --sugar 400g/L --oil lemon=1g/L").err())
+                .contains("do not fit into a litre");
+        assertThat(Desk.type("clarity --strength 30% --oil lemon=1g/L --recipe x.yaml").exit())
+                .isEqualTo(2);
+    }
+
+    @Test
+    void theMapIsADrawingThatSaysTheSameInWords() throws IOException {
+        String map = Desk.type("clarity --map --recipe " + recipe("1 g/L")).out();
+        assertThat(map.strip()).startsWith("<svg ").endsWith("</svg>");
+        assertThat(map).contains("it is cloudy; clear from", "stroke-dasharray").doesNotContain("NaN");
+    }
+
+    @Test
+    void theRemediesAreInWords() {
+        String page = Desk.type("clarity --strength 45% --oil anise=2g/L").out();
+        assertThat(page).contains("will be clear", "louche from", "Anethole melts near 21 °C");
+        String haze = Desk.type("clarity --strength 30% --sugar 180g/L --oil orange=0.6g/L").out();
+        assertThat(haze).contains("clear from a strength of", "without terpene hydrocarbons", "days at the earliest");
+    }
+}

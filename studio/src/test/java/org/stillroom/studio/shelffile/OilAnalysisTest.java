@@ -1,0 +1,40 @@
+package org.stillroom.studio.shelffile;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+
+class OilAnalysisTest {
+    @Test
+    void namesAndNumbersOfTheTableAreKnownAndTracesAreNone() {
+        OilAnalysis analysis = OilAnalysis.read("Bestandteil;CAS;Anteil\nlimonene;5989-27-5;92,5\nlinalool;;tr\n");
+        assertThat(analysis.problems()).isEmpty();
+        assertThat(analysis.parts()).hasSize(2).allMatch(part -> part.constituent() != null);
+        assertThat(analysis.percent()).isEqualTo(92.5, within(1e-9));
+    }
+
+    @Test
+    void aListWithoutHeadingsIsReadByWhatStandsInIt() {
+        OilAnalysis analysis = OilAnalysis.read("limonene\t92.5 %\n78-70-6\t3\n");
+        assertThat(analysis.problems()).isEmpty();
+        assertThat(analysis.parts()).extracting(OilAnalysis.Part::percent).containsExactly(92.5, 3.0);
+    }
+
+    @Test
+    void unknownNamesDoublesSlipsAndWrongSumsAreToldLineByLineAllAtOnce() {
+        OilAnalysis analysis = OilAnalysis.read(
+                "name;percent\nlimonene;70\nlimonen;2\nd-limonene;20\nlinalool;much\nlinalyl acetate;80\n");
+        assertThat(analysis.problems())
+                .extracting(problem -> problem.line() + " " + problem.finding().rule())
+                .containsExactly(
+                        "3 constituent-not-known", "4 analysis-twice", "5 analysis-share", "0 analysis-beyond-whole");
+    }
+
+    @Test
+    void aNumberThatIsOfAnotherSubstanceIsTold() {
+        assertThat(OilAnalysis.read("name;cas;%\nlinalool;5989-27-5;3\n").problems())
+                .singleElement()
+                .satisfies(problem -> assertThat(problem.finding().rule()).isEqualTo("analysis-cas"));
+    }
+}

@@ -1,0 +1,309 @@
+package org.stillroom.studio.usecase.make;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.stillroom.core.plan.Way;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.studio.store.Batch;
+import org.stillroom.studio.store.Lot;
+
+class MakeTest {
+    private static final String SPIRIT = "1/line-1";
+    private static final String ESSENCE = "1/line-2";
+    private static final String SUGAR = "1/line-3";
+    private static final String WATER = "1/line-4";
+
+    @TempDir
+    private Path folder;
+
+    private Kitchen kitchen;
+
+    @BeforeEach
+    void open() {
+        kitchen = new Kitchen(folder);
+    }
+
+    @AfterEach
+    void close() {
+        kitchen.close();
+    }
+
+    private static List<String> ids(MakeState state) {
+        return state.steps().stream().map(MakeStep::id).toList();
+    }
+
+    private static double asked(MakeState state, String step) {
+        return Objects.requireNonNull(state.step(step).pour()).asked().grams();
+    }
+
+    private static List<String> rules(MakeState state) {
+        return state.whole().findings().stream().map(Finding::rule).toList();
+    }
+
+    @Test
+    void theStepsAreCutToWhatHandsDo() {
+        MakeState state = kitchen.state(kitchen.begun(kitchen.saved("Bay", Kitchen.BAY)));
+        assertThat(ids(state))
+                .containsExactly(
+                        "1/vessel",
+                        SPIRIT,
+                        ESSENCE,
+                        SUGAR,
+                        WATER,
+                        "1/jar-3-stir",
+                        "1/jar-3-cool",
+                        "1/jar-3-in",
+                        "1/cool",
+                        "1/measure",
+                        "1/own-1",
+                        "1/label");
+        assertThat(state.step("1/own-1").waitSeconds()).isEqualTo(20 * 60);
+        assertThat(Objects.requireNonNull(state.step(ESSENCE).pour()).drops()).isEqualTo(24);
+        assertThat(Objects.requireNonNull(state.here()).id()).isEqualTo("1/vessel");
+    }
+
+    @Test
+    void doneAsAskedChangesNothingAndEndsAsPlanned() {
+        String make = kitchen.begun(kitchen.saved("Bay", Kitchen.BAY));
+        double water = asked(kitchen.state(make), WATER);
+        kitchen.finishAsAsked(make);
+        MakeState state = kitchen.state(make);
+        assertThat(Objects.requireNonNull(state.step(WATER).pour()).grams()).isEqualTo(water);
+        assertThat(state.whole().replanned()).isNull();
+        assertThat(state.isPoured()).isTrue();
+    }
+
+    @Test
+    void anOverPourIsPlannedAgainAndLandsOnTheTarget() {
+        String make = kitchen.begun(kitchen.saved("Bay", Kitchen.BAY));
+        double sugar = asked(kitchen.state(make), SUGAR);
+        kitchen.tick(make, "1/vessel");
+        kitchen.pour(make, SPIRIT, "250,0");
+        MakeState slipped = kitchen.state(make);
+        assertThat(rules(slipped)).contains("strength-no-longer-reached");
+        Way more = slipped.whole().choices().stream()
+                .filter(way -> way.kind() == Way.Kind.MORE_OF_EVERYTHING)
+                .findFirst()
+                .orElseThrow();
+        new RecordStep(kitchen.store).chosen(slipped, slipped.whole(), more, slipped.seen(), Kitchen.request());
+        MakeState chosen = kitchen.state(make);
+        assertThat(chosen.whole().choices()).isEmpty();
+        assertThat(asked(chosen, SUGAR)).isGreaterThan(sugar);
+        assertThat(ids(chosen)).as("the steps keep their names").isEqualTo(ids(slipped));
+        kitchen.finishAsAsked(make);
+        Batch batch = new FinishMake(kitchen.store).answer(kitchen.state(make), Kitchen.request());
+        BatchSheet sheet = FinishMake.sheet(batch);
+        assertThat(sheet.strength()).isCloseTo(28.0, within(0.05));
+        assertThat(sheet.sugar()).isCloseTo(180.0, within(0.5));
+        assertThat(sheet.millilitres()).isGreaterThan(1050.0);
+    }
+
+    @Test
+    void theScaleMayBeReadAsItStands() {
+        String make = kitchen.begun(kitchen.saved("Bay", Kitchen.BAY));
+        MakeState state = kitchen.state(make);
+        new RecordStep(kitchen.store)
+                .weighedVessel(state, state.step("1/vessel"), "812.4", false, 0, Kitchen.request());
+        kitchen.pour(make, SPIRIT, "1050.4 g", RecordStep.Reading.SCALE);
+        MakeStep spirit = kitchen.state(make).step(SPIRIT);
+        assertThat(Objects.requireNonNull(spirit.pour()).grams()).isCloseTo(238.0, within(1e-9));
+        assertThat(kitchen.pour(make, ESSENCE, "1000", RecordStep.Reading.SCALE))
+                .isInstanceOf(RecordStep.Outcome.NotUnderstood.class);
+    }
+
+    @Test
+    void amountsAreTypedAsPeopleWriteThem() {
+        String make = kitchen.begun(kitchen.saved("Bay", Kitchen.BAY));
+        kitchen.pour(make, ESSENCE, "25 drops");
+        assertThat(Objects.requireNonNull(kitchen.state(make).step(ESSENCE).pour())
+                        .grams())
+                .isCloseTo(0.5, within(1e-9));
+        kitchen.pour(make, WATER, "600 ml");
+        assertThat(Objects.requireNonNull(kitchen.state(make).step(WATER).pour())
+                        .grams())
+                .isCloseTo(598.9, within(0.2));
+        RecordStep.Outcome asked = kitchen.pour(make, SUGAR, "1,500");
+        assertThat(asked).isInstanceOf(RecordStep.Outcome.NotUnderstood.class);
+        assertThat(((RecordStep.Outcome.NotUnderstood) asked).choices()).isNotEmpty();
+        assertThat(kitchen.state(make).step(SUGAR).isToCome()).isTrue();
+    }
+
+    @Test
+    void anUndoIsAnEntryOfItsOwnAndTakesItsConsequencesBack() {
+        String make = kitchen.begun(kitchen.saved("Bay", Kitchen.BAY));
+        double sugar = asked(kitchen.state(make), WATER);
+        kitchen.pour(make, SPIRIT, "260");
+        assertThat(asked(kitchen.state(make), WATER)).isNotEqualTo(sugar);
+        MakeState state = kitchen.state(make);
+        LogEntry entry = Objects.requireNonNull(state.step(SPIRIT).last());
+        new RecordStep(kitchen.store).undone(state, entry, state.seen(), Kitchen.request());
+        MakeState back = kitchen.state(make);
+        assertThat(asked(back, WATER)).isEqualTo(sugar);
+        assertThat(back.step(SPIRIT).isToCome()).isTrue();
+        assertThat(back.log()).hasSize(2);
+    }
+
+    @Test
+    void ofTwoPeopleEachPourCountsAndTwoTicksAreOne() {
+        String make = kitchen.begun(kitchen.saved("Bay", Kitchen.BAY));
+        MakeState both = kitchen.state(make);
+        RecordStep record = new RecordStep(kitchen.store);
+        record.poured(both, both.step(SPIRIT), "100", RecordStep.Reading.AMOUNT, 0, Kitchen.request());
+        record.poured(both, both.step(SPIRIT), "130.5", RecordStep.Reading.AMOUNT, 0, Kitchen.request());
+        record.done(both, both.step(SUGAR), 0, Kitchen.request());
+        record.done(both, both.step(SUGAR), 0, Kitchen.request());
+        MakeState after = kitchen.state(make);
+        assertThat(Objects.requireNonNull(after.step(SPIRIT).pour()).grams()).isCloseTo(230.5, within(1e-9));
+        assertThat(Objects.requireNonNull(after.step(SUGAR).pour()).grams()).isEqualTo(asked(both, SUGAR));
+    }
+
+    @Test
+    void whatIsSentTwiceCountsOnce() {
+        String make = kitchen.begun(kitchen.saved("Bay", Kitchen.BAY));
+        MakeState state = kitchen.state(make);
+        RecordStep record = new RecordStep(kitchen.store);
+        record.poured(state, state.step(SPIRIT), "100", RecordStep.Reading.AMOUNT, 0, "one-tap");
+        record.poured(state, state.step(SPIRIT), "100", RecordStep.Reading.AMOUNT, 0, "one-tap");
+        assertThat(Objects.requireNonNull(kitchen.state(make).step(SPIRIT).pour())
+                        .grams())
+                .isEqualTo(100.0);
+    }
+
+    @Test
+    void aRestartLosesNothing() {
+        String make = kitchen.begun(kitchen.saved("Bay", Kitchen.BAY));
+        kitchen.tick(make, "1/vessel");
+        kitchen.pour(make, SPIRIT, "240");
+        MakeState before = kitchen.state(make);
+        kitchen.restart();
+        MakeState after = kitchen.state(make);
+        assertThat(after.here()).isEqualTo(before.here());
+        assertThat(after.log()).isEqualTo(before.log());
+    }
+
+    @Test
+    void aBatchDrawsTheLotsDownOneAfterTheOtherAndSaysWhatIsWanting() {
+        Lot little = kitchen.lot("neutral spirit", "spirit", Map.of("strength", "96 %"), 100, "ml");
+        Lot more = kitchen.lot("neutral spirit", "spirit", Map.of("strength", "96 %"), 1000, "ml");
+        Lot sugar = kitchen.lot("white sugar", "sugar", Map.of(), 150, "g");
+        String recipe = kitchen.saved("Bay", Kitchen.BAY);
+        String make = kitchen.begun(
+                recipe,
+                new BeginMake.Wish(
+                        "",
+                        false,
+                        Map.of(
+                                "neutral spirit", List.of(little.id(), more.id()),
+                                "white sugar", List.of(sugar.id()))));
+        kitchen.finishAsAsked(make);
+        FinishMake finish = new FinishMake(kitchen.store);
+        MakeState state = kitchen.state(make);
+        Batch batch = finish.answer(state, Kitchen.request());
+        assertThat(finish.answer(state, Kitchen.request()).id()).isEqualTo(batch.id());
+        assertThat(kitchen.store.lots().lot(little.id()).orElseThrow().left()).isCloseTo(0.0, within(1e-9));
+        // 1 L at 28 % vol holds 280 mL of ethanol: 291.7 mL of spirit, less what the essence brings
+        assertThat(kitchen.store.lots().lot(more.id()).orElseThrow().left()).isCloseTo(1000 - 191.2, within(0.6));
+        assertThat(kitchen.store.lots().lot(sugar.id()).orElseThrow().left()).isCloseTo(0.0, within(1e-9));
+        BatchSheet.LineSheet line = FinishMake.sheet(batch).lines().get(2);
+        assertThat(line.name()).isEqualTo("white sugar");
+        assertThat(line.wanting()).isCloseTo(30.0, within(0.1));
+    }
+
+    @Test
+    void whatIsNotPouredIsNoBatch() {
+        MakeState state = kitchen.state(kitchen.begun(kitchen.saved("Bay", Kitchen.BAY)));
+        assertThatThrownBy(() -> new FinishMake(kitchen.store).answer(state, Kitchen.request()))
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessage("Something is still to be poured. Do those steps, or leave them out.");
+    }
+
+    @Test
+    void aStageAndItsLiqueurAreOneMakeAndWhatCameIsPlannedWith() {
+        kitchen.saved("Bay tincture", """
+                stillroom: 1
+                title: Bay tincture
+                ingredients:
+                  - {name: neutral spirit, kind: spirit, strength: 96 %}
+                  - {name: bay leaf, kind: dried plant}
+                lines:
+                  - {use: bay leaf, amount: 20 g}
+                  - {use: neutral spirit, amount: 200 ml}
+                  - {use: water, amount: 100 ml}
+                rest: 7 days
+                loss: 1.5 ml/g
+                """);
+        String recipe = kitchen.saved("Bay liqueur", """
+                stillroom: 1
+                title: Bay liqueur
+                target: {strength: 30 %, sugar: 150 g/L}
+                ingredients:
+                  - {name: bay tincture, kind: tincture, from: bay-tincture.yaml}
+                lines:
+                  - {use: bay tincture, amount: all}
+                  - {use: white sugar, amount: free}
+                  - {use: water, amount: free}
+                """);
+        String make = kitchen.begun(recipe);
+        MakeState state = kitchen.state(make);
+        assertThat(state.parts()).extracting(MakePart::title).containsExactly("Bay tincture", "Bay liqueur");
+        assertThat(ids(state)).contains("1/rest", "1/came", "2/line-1", "2/label");
+        double sugar = asked(state, "2/line-2");
+        new RecordStep(kitchen.store).came(state, state.step("1/came"), "180 ml", 0, Kitchen.request());
+        MakeState came = kitchen.state(make);
+        assertThat(asked(came, "2/line-2")).isLessThan(0.9 * sugar);
+        assertThat(came.whole().measured().result().strength()).isCloseTo(30.0, within(0.1));
+    }
+
+    @Test
+    void aMeasuredDensityIsSetAgainstWhatWasPlanned() {
+        String make = kitchen.begun(kitchen.saved("Bay", Kitchen.BAY));
+        kitchen.finishAsAsked(make);
+        MakeState state = kitchen.state(make);
+        LogEntry tick = Objects.requireNonNull(state.step("1/measure").last());
+        RecordStep record = new RecordStep(kitchen.store);
+        record.undone(state, tick, 0, Kitchen.request());
+        String density = String.valueOf(state.whole().measured().result().density() / 1000.0);
+        record.measured(state, state.step("1/measure"), density, "", 0, Kitchen.request());
+        Finding found = kitchen.state(make).whole().findings().get(0);
+        assertThat(found.verdict()).isEqualTo("as expected");
+        assertThat(found.message())
+                .isEqualTo("With 180 g/L of sugar the density measured stands for 28.0 % vol; 28.0 % vol is reckoned.");
+    }
+
+    @Test
+    void bottlesAreASizeAndNonsenseIsNone() {
+        String recipe = kitchen.saved("Bay", Kitchen.BAY);
+        MakeState state = kitchen.state(kitchen.begun(recipe, new BeginMake.Wish("4 x 350 ml", false, Map.of())));
+        assertThat(state.whole().planned().millilitres()).isCloseTo(1400.0, within(1.0));
+        BeginMake.Outcome refused = new BeginMake(kitchen.store)
+                .answer(recipe, 1, new BeginMake.Wish("a lot", false, Map.of()), Kitchen.request());
+        assertThat(refused).isInstanceOf(BeginMake.Outcome.Refused.class);
+    }
+
+    @Test
+    void aTimerRunsUntilItIsSwitchedOffOrItsStepIsDone() {
+        String make = kitchen.begun(kitchen.saved("Bay", Kitchen.BAY));
+        RecordStep record = new RecordStep(kitchen.store);
+        MakeState state = kitchen.state(make);
+        record.timerBegun(state, state.step("1/jar-3-cool"), 600, 0, Kitchen.request());
+        record.timerBegun(state, state.step("1/own-1"), 1200, 0, Kitchen.request());
+        kitchen.restart();
+        assertThat(kitchen.state(make).timers())
+                .extracting(MakeState.Timer::seconds)
+                .containsExactly(600L, 1200L);
+        record = new RecordStep(kitchen.store);
+        record.timerOff(state, state.step("1/own-1"), 0, Kitchen.request());
+        kitchen.tick(make, "1/jar-3-cool");
+        assertThat(kitchen.state(make).timers()).isEmpty();
+    }
+}

@@ -1,0 +1,126 @@
+package org.stillroom.studio.usecase.shelf;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.LocalDate;
+import org.junit.jupiter.api.Test;
+import org.stillroom.studio.recipefile.SheetProblem;
+import org.stillroom.studio.store.Lot;
+import org.stillroom.studio.store.Lots.NewLot;
+
+class ReadLotTest {
+    @Test
+    void allThatIsWrongComesBackAtOnceEachAtItsField() {
+        assertThat(Bottles.problems(
+                        "name",
+                        "Quince syrup",
+                        "kind",
+                        "syrup",
+                        "sugar",
+                        "180",
+                        "left",
+                        "12 drops",
+                        "opened",
+                        "31.2.2026",
+                        "tare",
+                        "heavy",
+                        "set aside",
+                        "perhaps"))
+                .extracting(SheetProblem::key)
+                .containsExactlyInAnyOrder("sugar", "left", "opened", "tare", "set aside");
+    }
+
+    @Test
+    void anExampleInARemedyIsWhatGoesIntoTheFieldNotALineOfARecipeFile() {
+        assertThat(Bottles.problems("name", "Rye", "kind", "spirit", "strength", "strong"))
+                .extracting(problem -> problem.finding().remedy())
+                .containsExactly("Write it such as “40 %” or “80 proof”.");
+        assertThat(Bottles.problems("name", "Quince", "kind", "fresh plant"))
+                .extracting(problem -> problem.finding().remedy())
+                .containsExactly("Write it, such as 82 %.");
+    }
+
+    @Test
+    void whatIsLeftAloneIsTakenAsFull() {
+        NewLot lot = Bottles.read("name", "Rye", "kind", "spirit", "strength", "43 %", "left", "0,7 L");
+        assertThat(lot.left()).isEqualTo(700.0, within(1e-9));
+        assertThat(lot.sheet().full()).isEqualTo(700.0, within(1e-9));
+        assertThat(lot.sheet().unit()).isEqualTo("ml");
+    }
+
+    @Test
+    void anAmountThatIsNotSaidIsNotKnownRatherThanNothing() {
+        NewLot lot = Bottles.read("name", "Rye", "kind", "spirit", "strength", "43 %");
+        assertThat(Stock.isKnown(new Lot("a", 1, lot.sheet(), lot.left()))).isFalse();
+    }
+
+    @Test
+    void massAndVolumeOfOneJarAreNotMixed() {
+        assertThat(Bottles.problems("name", "Honey", "kind", "honey", "left", "250 g", "full", "500 ml"))
+                .extracting(SheetProblem::key)
+                .containsExactly("full");
+    }
+
+    @Test
+    void eggsAreCountedWithOrWithoutAWordForIt() {
+        assertThat(Bottles.read("name", "Eggs", "kind", "egg", "left", "6")
+                        .sheet()
+                        .unit())
+                .isEqualTo("pieces");
+        assertThat(Bottles.read("name", "Vanilla", "kind", "dried plant", "left", "3 pieces")
+                        .left())
+                .isEqualTo(3.0);
+    }
+
+    @Test
+    void daysAreReadAsWrittenInEnglandAndInGermany() {
+        assertThat(Bottles.read("name", "Sugar", "kind", "sugar", "opened", "2026-10-02")
+                        .sheet()
+                        .opened())
+                .isEqualTo(LocalDate.of(2026, 10, 2));
+        assertThat(Bottles.read("name", "Sugar", "kind", "sugar", "opened", "2.10.2026")
+                        .sheet()
+                        .opened())
+                .isEqualTo(LocalDate.of(2026, 10, 2));
+    }
+
+    @Test
+    void whatWasTypedComesBackAsTyped() {
+        Lot lot = Bottles.lot(
+                "a",
+                "name",
+                "Bay tincture",
+                "kind",
+                "tincture",
+                "strength",
+                "60,5 %",
+                "ratio",
+                "1:5",
+                "drop",
+                "0.024 g",
+                "left",
+                "86.4 ml",
+                "full",
+                "100 ml",
+                "tare",
+                "112 g",
+                "paid",
+                "4 EUR",
+                "label",
+                "lot 3",
+                "note",
+                "two\nlines",
+                "set aside",
+                "yes");
+        assertThat(ReadLot.typed(lot))
+                .containsEntry("strength", "60,5 %")
+                .containsEntry("ratio", "1:5")
+                .containsEntry("left", "86.4 ml")
+                .containsEntry("note", "two\nlines")
+                .containsEntry("set aside", "yes");
+        assertThat(ReadLot.answer(ReadLot.typed(lot), org.stillroom.core.quantity.OunceMeaning.US_FLUID))
+                .extracting("value")
+                .isEqualTo(new NewLot(lot.sheet(), lot.left()));
+    }
+}

@@ -1,0 +1,269 @@
+package org.stillroom.studio.web.shelf;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.net.CookieManager;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.stillroom.core.ingredient.Kind;
+import org.stillroom.studio.faults.FaultLog;
+import org.stillroom.studio.store.DataFolder;
+import org.stillroom.studio.store.Lot;
+import org.stillroom.studio.store.Store;
+import org.stillroom.studio.web.frame.StudioServer;
+
+/** The Shelf over real HTTP on a real store, without a script. */
+class ShelfRoomTest {
+    private static final Pattern TOKEN = Pattern.compile("name=\"form-token\" content=\"([^\"]+)\"");
+
+    @TempDir
+    private Path dir;
+
+    private Store store;
+    private StudioServer server;
+    private String token = "";
+    private final HttpClient browser =
+            HttpClient.newBuilder().cookieHandler(new CookieManager()).build();
+
+    @BeforeEach
+    void open() throws Exception {
+        store = Store.open(new DataFolder(dir.resolve("data")));
+        server = StudioServer.start(
+                new StudioServer.Settings(0, "127.0.0.1"),
+                store,
+                List.of(new ShelfRoom(store)),
+                new FaultLog(dir.resolve("log")));
+        Matcher found = TOKEN.matcher(get("/shelf").body());
+        assertThat(found.find()).isTrue();
+        token = found.group(1);
+    }
+
+    @AfterEach
+    void close() {
+        server.close();
+    }
+
+    private HttpResponse<String> get(String path) throws IOException, InterruptedException {
+        return browser.send(HttpRequest.newBuilder(address(path)).build(), HttpResponse.BodyHandlers.ofString());
+    }
+
+    private URI address(String path) {
+        return URI.create(server.url() + path.substring(1));
+    }
+
+    private HttpResponse<String> post(String path, String... pairs) throws IOException, InterruptedException {
+        List<String> fields = new ArrayList<>(List.of("token=" + token, "request=" + UUID.randomUUID()));
+        for (int i = 0; i < pairs.length; i += 2) {
+            fields.add(URLEncoder.encode(pairs[i], StandardCharsets.UTF_8) + "="
+                    + URLEncoder.encode(pairs[i + 1], StandardCharsets.UTF_8));
+        }
+        return browser.send(
+                HttpRequest.newBuilder(address(path))
+                        .header("Content-Type", "application/x-www-form-urlencoded")
+                        .POST(HttpRequest.BodyPublishers.ofString(String.join("&", fields)))
+                        .build(),
+                HttpResponse.BodyHandlers.ofString());
+    }
+
+    private HttpResponse<String> upload(String path, byte[] bytes) throws IOException, InterruptedException {
+        String edge = "edge" + UUID.randomUUID();
+        byte[] head = ("--" + edge + "\r\nContent-Disposition: form-data; name=\"token\"\r\n\r\n" + token + "\r\n--"
+                        + edge
+                        + "\r\nContent-Disposition: form-data; name=\"photo\"; filename=\"a.html\"\r\n"
+                        + "Content-Type: text/html\r\n\r\n")
+                .getBytes(StandardCharsets.UTF_8);
+        byte[] tail = ("\r\n--" + edge + "--\r\n").getBytes(StandardCharsets.UTF_8);
+        return browser.send(
+                HttpRequest.newBuilder(address(path))
+                        .header("Content-Type", "multipart/form-data; boundary=" + edge)
+                        .POST(HttpRequest.BodyPublishers.ofByteArrays(List.of(head, bytes, tail)))
+                        .build(),
+                HttpResponse.BodyHandlers.ofString());
+    }
+
+    private Lot put(String... pairs) throws IOException, InterruptedException {
+        HttpResponse<String> answer = post("/shelf/put", pairs);
+        assertThat(answer.statusCode()).as(answer.body()).isEqualTo(303);
+        String place = answer.headers().firstValue("Location").orElseThrow();
+        return store.lots().lot(place.replaceAll(".*/lots/|\\?.*", "")).orElseThrow();
+    }
+
+    private Lot pear() throws IOException, InterruptedException {
+        return put("name", "Pear spirit", "kind", "spirit", "strength", "42 %", "left", "700 ml", "tare", "312 g");
+    }
+
+    @Test
+    void anEmptyShelfAsksForTheBottleThatOneOwnsAndLeadsToCompose() throws Exception {
+        assertThat(get("/shelf").body()).contains("Which bottle do you own?", "37.5", "96");
+        HttpResponse<String> answer =
+                post("/shelf/put-generic", "generic", "spirit 40 %", "left", "700 ml", "then", "compose");
+        Lot bottle = store.lots().all().get(0);
+        assertThat(answer.headers().firstValue("Location")).contains("/compose/new?bottle=" + bottle.id());
+        assertThat(bottle.sheet().fields()).containsEntry("strength", "40 %");
+    }
+
+    @Test
+    void aFormComesBackWithWhatWasTypedAndWhatIsWrongAtItsField() throws Exception {
+        HttpResponse<String> answer =
+                post("/shelf/put", "name", "Quince <b>syrup</b>", "kind", "syrup", "sugar", "180", "left", "1 L");
+        assertThat(answer.statusCode()).isEqualTo(422);
+        assertThat(answer.body())
+                .contains("value=\"180\"", "id=\"f-sugar-not\"", "Quince &lt;b>syrup")
+                .doesNotContain("<b>syrup");
+        assertThat(store.lots().all()).isEmpty();
+    }
+
+    @Test
+    void theSameRequestTwicePutsOneBottleOnTheShelf() throws Exception {
+        String body = "token=" + token + "&request=same&name=Salt&kind=salt";
+        for (int i = 0; i < 2; i++) {
+            browser.send(
+                    HttpRequest.newBuilder(address("/shelf/put"))
+                            .header("Content-Type", "application/x-www-form-urlencoded")
+                            .POST(HttpRequest.BodyPublishers.ofString(body))
+                            .build(),
+                    HttpResponse.BodyHandlers.ofString());
+        }
+        assertThat(store.lots().all()).hasSize(1);
+    }
+
+    @Test
+    void aHalfFullJarIsWeighedWithItsTare() throws Exception {
+        Lot pear = pear();
+        assertThat(post("/shelf/lots/" + pear.id() + "/weigh", "tare", "312 g", "reading", "645.6 g")
+                        .statusCode())
+                .isEqualTo(303);
+        assertThat(store.lots().lot(pear.id()).orElseThrow().left()).isBetween(351.0, 353.5);
+        assertThat(get("/shelf/lots/" + pear.id()).body()).contains("weighed", "Undo");
+        HttpResponse<String> lighter = post("/shelf/lots/" + pear.id() + "/weigh", "tare", "312 g", "reading", "300 g");
+        assertThat(lighter.statusCode()).isEqualTo(422);
+        assertThat(lighter.body()).contains("value=\"300 g\"", "weighs less than the empty jar");
+    }
+
+    @Test
+    void theSecondOfTwoWindowsIsToldAndShownBoth() throws Exception {
+        Lot pear = pear();
+        String page = "/shelf/lots/" + pear.id();
+        assertThat(post(page, "name", "Pear spirit", "kind", "spirit", "strength", "43 %", "version", "1")
+                        .statusCode())
+                .isEqualTo(303);
+        HttpResponse<String> second =
+                post(page, "name", "Pear spirit", "kind", "spirit", "strength", "44 %", "version", "1");
+        assertThat(second.statusCode()).isEqualTo(409);
+        assertThat(second.body()).contains("43 %", "44 %", "Keep mine");
+        assertThat(store.lots().lot(pear.id()).orElseThrow().sheet().fields()).containsEntry("strength", "43 %");
+    }
+
+    @Test
+    void whatIsRemovedComesBackFromTheBarAndFromTheHistory() throws Exception {
+        Lot pear = pear();
+        HttpResponse<String> removed = post("/shelf/lots/" + pear.id() + "/remove");
+        String place = removed.headers().firstValue("Location").orElseThrow();
+        assertThat(store.lots().all()).isEmpty();
+        assertThat(get(place).body()).contains("Removed.", "Undo");
+        assertThat(get("/shelf/removed").body()).contains("Pear spirit");
+        post("/shelf/undo", "entry", place.substring(place.indexOf('=') + 1));
+        assertThat(store.lots().all()).containsExactly(pear);
+        assertThat(post("/shelf/undo", "entry", place.substring(place.indexOf('=') + 1))
+                        .statusCode())
+                .as("a second time")
+                .isEqualTo(409);
+    }
+
+    @Test
+    void aTableIsLookedAtThenCorrectedThenAccepted() throws Exception {
+        String wrong = "name;kind;strength;left\nRum;spirit;54 %;1 L\nGin;spirit;;1 L\n";
+        HttpResponse<String> refused = post("/shelf/table", "table", wrong);
+        assertThat(refused.statusCode()).isEqualTo(422);
+        assertThat(refused.body()).contains("line 3", "strength of Gin", "Rum;spirit;54 %");
+        String right = wrong.replace(";;", ";47 %;");
+        HttpResponse<String> preview = post("/shelf/table", "table", right);
+        assertThat(preview.statusCode()).isEqualTo(200);
+        assertThat(store.lots().all()).isEmpty();
+        Matcher mark = Pattern.compile("name=\"mark\" value=\"([^\"]+)\"").matcher(preview.body());
+        assertThat(mark.find()).isTrue();
+        assertThat(post("/shelf/table/accept", "table", right, "mark", "other").statusCode())
+                .isEqualTo(409);
+        assertThat(post("/shelf/table/accept", "table", right, "mark", mark.group(1))
+                        .statusCode())
+                .isEqualTo(303);
+        assertThat(store.lots().all()).hasSize(2);
+        assertThat(get("/shelf/export.csv").body())
+                .startsWith("\uFEFFid,name,kind")
+                .contains("Rum");
+        assertThat(get("/shelf/export.json").body())
+                .contains("\"strength\" : \"54 %\"", "\"strength_vol_percent\"", "\"left_ml\" : 1000.0");
+    }
+
+    @Test
+    void aPhotoIsTakenForWhatItsBytesAreAndServedSoThatNothingInItRuns() throws Exception {
+        Lot pear = pear();
+        assertThat(upload("/shelf/lots/" + pear.id() + "/photo", "<script>".getBytes(StandardCharsets.UTF_8))
+                        .statusCode())
+                .isEqualTo(422);
+        byte[] png = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n', 0, 0, 0, 0};
+        assertThat(upload("/shelf/lots/" + pear.id() + "/photo", png).statusCode())
+                .isEqualTo(303);
+        String photo = store.lots().lot(pear.id()).orElseThrow().sheet().photo();
+        HttpResponse<String> served = get("/shelf/photos/" + photo);
+        assertThat(served.headers().firstValue("Content-Type")).get().asString().startsWith("image/png");
+        assertThat(served.headers().firstValue("Content-Security-Policy")).contains("default-src 'none'; sandbox");
+        assertThat(served.headers().firstValue("X-Content-Type-Options")).contains("nosniff");
+        byte[] large = new byte[8 * 1024 * 1024 + 1];
+        System.arraycopy(png, 0, large, 0, png.length);
+        assertThat(upload("/shelf/lots/" + pear.id() + "/photo", large).statusCode())
+                .isIn(413, 422);
+    }
+
+    @Test
+    void findingAndNarrowingWorkBySubmitAlone() throws Exception {
+        pear();
+        put("name", "Bay tincture", "kind", "tincture", "strength", "60 %", "left", "100 ml");
+        assertThat(get("/shelf?seek=bay").body()).contains("Bay tincture").doesNotContain("Pear spirit");
+        assertThat(get("/shelf?sort=spirits").body()).contains("Pear spirit").doesNotContain("Bay tincture");
+        assertThat(get("/shelf?seek=nowhere").body()).doesNotContain("id=\"none\" role=\"status\" hidden");
+    }
+
+    @Test
+    void anInstrumentAndAJarArePutChangedAndTakenAway() throws Exception {
+        assertThat(post("/shelf/instruments", "kind", "scale", "name", "Bench", "marks", "5 ml")
+                        .statusCode())
+                .isEqualTo(422);
+        post("/shelf/instruments", "kind", "scale", "name", "Bench", "marks", "0.1 g");
+        post("/shelf/instruments", "kind", "jar", "name", "Half litre", "tare", "312 g");
+        assertThat(get("/shelf/instruments").body()).contains("Bench", "0.1 g", "Half litre", "312 g");
+        String id = store.instruments().all().get(0).id();
+        String place = post("/shelf/instruments/" + id + "/remove")
+                .headers()
+                .firstValue("Location")
+                .orElseThrow();
+        assertThat(store.instruments().all()).hasSize(1);
+        post("/shelf/undo", "entry", place.substring(place.indexOf('=') + 1));
+        assertThat(store.instruments().all()).hasSize(2);
+    }
+
+    @Test
+    void everyKindHasItsForm() throws Exception {
+        for (Kind kind : Kind.values()) {
+            assertThat(get("/shelf/put/" + kind.label().replace(' ', '-')).statusCode())
+                    .as(kind.label())
+                    .isEqualTo(200);
+        }
+        assertThat(get("/shelf/put/potion").statusCode()).isEqualTo(404);
+    }
+}
