@@ -7,12 +7,12 @@ import org.stillroom.core.liquid.Contents;
  * What was poured into the vessel, and how far each label and each measure may have been off.
  *
  * @param contents grams of everything together
- * @param errors what each label, measure or loss changes at the end of its range; each independent of the others, every value
+ * @param slips what each label, measure or loss changes at the end of its range; each independent of the others, every value
  *     within its range as likely
  */
-public record Poured(Contents contents, List<Error> errors) {
+public record Poured(Contents contents, List<Slip> slips) {
     public Poured {
-        errors = List.copyOf(errors);
+        slips = List.copyOf(slips);
     }
 
     /**
@@ -22,5 +22,5 @@ public record Poured(Contents contents, List<Error> errors) {
      * @param atItsEnd grams of each substance more (or less) in the vessel at the end of its range, in the order of Substance
      */
     @SuppressWarnings("ArrayRecordComponent") // grams, never compared
-    public record Error(String what, double[] atItsEnd) {}
+    public record Slip(String what, double[] atItsEnd) {}
 }

@@ -1,5 +1,6 @@
 package org.stillroom.core.gauging;
 
+import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.quantity.Temperature;
 
 /**
@@ -23,5 +24,20 @@ public record Reading(Shown shown, double value, Temperature at, double halfWidt
     /** Returns a reading with the error that such an instrument usually has. */
     public static Reading usual(Shown shown, double value, Temperature at) {
         return new Reading(shown, value, at, shown.usualHalfWidth(value));
+    }
+
+    /**
+     * Returns what an instrument would show of a liquid that follows the formulas.
+     *
+     * @param halfWidth within which the instrument is right, or NaN for what such an instrument usually has
+     */
+    public static Reading foreseen(Shown shown, Contents liquid, Temperature at, double halfWidth) {
+        double value = shown.of(new Mixture(liquid.toGrams(), 0.0, 0.0), at);
+        return Double.isNaN(halfWidth) ? usual(shown, value, at) : new Reading(shown, value, at, halfWidth);
+    }
+
+    /** Returns the variance of a value that lies anywhere within the half-width. */
+    double variance() {
+        return halfWidth * halfWidth / 3.0;
     }
 }

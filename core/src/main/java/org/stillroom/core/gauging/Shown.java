@@ -175,6 +175,36 @@ public enum Shown {
         };
     }
 
+    /** Returns how many decimals of a reading mean something. */
+    public int decimals() {
+        return switch (this) {
+            case GRAVITY, REFRACTIVE_INDEX -> 4;
+            case DENSITY, SACCHAROMETER, BAUME, SPIRIT_20C, SPIRIT_15C, PROOF, RESIDUE_DENSITY -> 1;
+            case REFRACTOMETER, COMPENSATED_REFRACTOMETER, TRUE_STRENGTH, DRY_RESIDUE, ACIDITY -> 1;
+            case VOLUME, MASS, TRUE_SUGAR -> 0;
+        };
+    }
+
+    /** Returns what to ask when this is what does not fit; common practice, no source. */
+    String suspicion() {
+        return switch (this) {
+            case DENSITY -> "Was the flask dry and full to its mark, without bubbles, and the scale at zero?";
+            case GRAVITY, SACCHAROMETER, BAUME, SPIRIT_20C, SPIRIT_15C, PROOF ->
+                "Did it float freely, without bubbles, read where the surface lies flat, and was the temperature that of the liquid?";
+            case REFRACTOMETER, COMPENSATED_REFRACTOMETER, REFRACTIVE_INDEX ->
+                "Was it cleaned and set to zero with water, is there acid or glycerol, and does it compensate for temperature as was"
+                        + " said?";
+            case VOLUME -> "Was it read at eye level, and was the temperature that of the liquid?";
+            case MASS -> "Was the empty vessel taken off?";
+            case RESIDUE_DENSITY ->
+                "Was all alcohol boiled off, nothing burnt or spilt, and the rest made up to the very volume before at 20 °C?";
+            case DRY_RESIDUE -> "Was it dried until its weight no longer fell, and not browned?";
+            case TRUE_STRENGTH -> "Did the distillate come over whole, or is the label true?";
+            case TRUE_SUGAR -> "Is the label true, and on the same basis?";
+            case ACIDITY -> "Was it titrated to the end, and counted as citric acid?";
+        };
+    }
+
     /** Returns the density at which the glass floats, restated to the temperature of its scale, kg/m³. */
     private static double floating(Mixture mixture, Temperature at, Temperature ofScale) {
         return mixture.density(at) / (1.0 - GLASS * (at.celsius() - ofScale.celsius()));

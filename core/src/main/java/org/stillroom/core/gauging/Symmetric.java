@@ -60,4 +60,15 @@ final class Symmetric {
         }
         return x;
     }
+
+    /** Returns a·matrix·b: the covariance of two figures with these slopes. */
+    static double between(double[] a, double[][] matrix, double[] b) {
+        double sum = 0.0;
+        for (int i = 0; i < a.length; i++) {
+            for (int j = 0; j < b.length; j++) {
+                sum += a[i] * matrix[i][j] * b[j];
+            }
+        }
+        return sum;
+    }
 }
