@@ -14,6 +14,8 @@ final class Fit {
     private static final int MOST_HALVINGS = 40;
     /** Settled when no unknown moves by more, in thousandths of the whole. */
     private static final double SETTLED = 1e-7;
+    /** Settled too when the squares fall by no more: the doubt of the models has kinks, at which steps grow small for ever. */
+    private static final double NO_BETTER = 1e-10;
     /** Differences that stand for slopes: large against rounding, small against every curve. */
     private static final double DIFFERENCE = 1e-2;
 
@@ -38,27 +40,28 @@ final class Fit {
     static Fit of(Vessel vessel, List<Reading> readings, Prior prior, double[] start) {
         Fit fit = new Fit(vessel, readings, prior, start);
         for (int i = 0; i < MOST_STEPS && !fit.settled; i++) {
-            fit.settled = fit.step() < SETTLED;
+            fit.step();
         }
         return fit;
     }
 
-    /** Goes one step and returns by how much the unknowns moved at most. */
-    private double step() {
+    /** Goes one step, and notes when there is none left to go. */
+    private void step() {
         double[] step = bounded();
         double before = misfit(mixture, x);
         for (int half = 0; half < MOST_HALVINGS; half++) {
             double[] next = moved(step, Math.scalb(1.0, -half));
             Mixture there = vessel.mixture(next);
-            if (misfit(there, next) <= before + 1e-12 * (1.0 + before)) {
-                double most = largest(x, next);
+            double after = misfit(there, next);
+            if (after <= before + 1e-12 * (1.0 + before)) {
+                settled = largest(x, next) < SETTLED || before - after < NO_BETTER * (1.0 + before);
                 x = next;
                 mixture = there;
                 slopes = slopes();
-                return most;
+                return;
             }
         }
-        return 0.0;
+        settled = true;
     }
 
     private static double largest(double[] from, double[] to) {

@@ -174,6 +174,11 @@ public final class Gauging {
         return used().stream().anyMatch(reading -> reading.shown() == shown);
     }
 
+    /** Returns the same of any liquid that follows the formulas. */
+    public static double hidden(Contents liquid) {
+        return hidden(new Mixture(liquid.toGrams(), 0.0, 0.0));
+    }
+
     /** Returns what sugar and acid hide from a spirit hydrometer at 20 °C, % vol. */
     private static double hidden(Mixture mixture) {
         return mixture.strength() - Shown.SPIRIT_20C.of(mixture, Temperature.TWENTY_CELSIUS);

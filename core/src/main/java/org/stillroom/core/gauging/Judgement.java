@@ -17,12 +17,7 @@ final class Judgement {
     private final boolean acidTold;
 
     Judgement(
-            List<Reading> readings,
-            Pulls pulls,
-            int spare,
-            boolean pouredKnown,
-            boolean pouredKept,
-            boolean acidTold) {
+            List<Reading> readings, Pulls pulls, int spare, boolean pouredKnown, boolean pouredKept, boolean acidTold) {
         this.readings = readings;
         this.pulls = pulls;
         this.spare = spare;
@@ -65,7 +60,8 @@ final class Judgement {
     }
 
     private static String shown(Reading reading, double value) {
-        return QuantityWords.fixed(value, reading.shown().decimals()) + "\u00a0" + reading.shown().unit();
+        return QuantityWords.fixed(value, reading.shown().decimals()) + "\u00a0"
+                + reading.shown().unit();
     }
 
     private static Finding pouredSetAside() {
@@ -86,7 +82,8 @@ final class Judgement {
                 Severity.CAUTION,
                 most,
                 "cannot be told",
-                "What is known contradicts itself by " + QuantityWords.fixed(pulls.worst(), 1) + " standard deviations, "
+                "What is known contradicts itself by " + QuantityWords.fixed(pulls.worst(), 1)
+                        + " standard deviations, "
                         + most
                         + " most, and too few readings are spare to tell which is wrong. All doubts are widened by that much.",
                 "Repeat the readings, and add one of another kind.");

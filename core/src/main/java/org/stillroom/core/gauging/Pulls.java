@@ -47,9 +47,8 @@ final class Pulls {
         double[] slope = fit.slope(shows);
         double ofFit = Symmetric.between(slope, covariance, slope);
         double open = kept ? reading.variance() - ofFit : reading.variance() + ofFit;
-        double sigma = open < UNCHECKED * reading.variance()
-                ? Double.NaN
-                : (reading.value() - expected) / Math.sqrt(open);
+        double sigma =
+                open < UNCHECKED * reading.variance() ? Double.NaN : (reading.value() - expected) / Math.sqrt(open);
         return new Pull(reading.shown().label(), expected, sigma, !kept);
     }
 

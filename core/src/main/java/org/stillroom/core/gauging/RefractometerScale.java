@@ -26,7 +26,8 @@ final class RefractometerScale {
             return Math.max(LEAST, (index - SucroseRefraction.WATER) / SucroseRefraction.slope(water));
         }
         double most = SucroseRefraction.index(new Brix(100.0)).value();
-        return SucroseRefraction.brix(new RefractiveIndex(Math.min(index, most))).degrees();
+        return SucroseRefraction.brix(new RefractiveIndex(Math.min(index, most)))
+                .degrees();
     }
 
     /**

@@ -35,7 +35,8 @@ final class Symmetric {
                 } else if (sum > 0.0) {
                     root[i][i] = Math.sqrt(sum);
                 } else {
-                    throw new ArithmeticException("the matrix has no inverse: row " + i + " depends on those before it");
+                    throw new ArithmeticException(
+                            "the matrix has no inverse: row " + i + " depends on those before it");
                 }
             }
         }

@@ -22,7 +22,8 @@ class OtherHazesTest {
     @Test
     void everySignIsAskedForAndPointsSomewhere() {
         assertThat(OtherHazes.asked().keySet())
-                .allSatisfy(sign -> assertThat(OtherHazes.likely(Set.of(sign))).as(sign).isNotEmpty());
+                .allSatisfy(sign ->
+                        assertThat(OtherHazes.likely(Set.of(sign))).as(sign).isNotEmpty());
     }
 
     @Test

@@ -22,7 +22,9 @@ class GaugingTest {
     private static final int BATCHES = Boolean.getBoolean("stillroom.long") ? 10_000 : 400;
 
     @ParameterizedTest
-    @CsvSource({"0, 0", "12, 0", "40, 0", "75, 0", "96, 0", "0, 300", "0, 850", "28, 180", "20, 300", "45, 60", "17, 120"})
+    @CsvSource({
+        "0, 0", "12, 0", "40, 0", "75, 0", "96, 0", "0, 300", "0, 850", "28, 180", "20, 300", "45, 60", "17, 120"
+    })
     @Tag("property")
     void aLiquidIsFoundAgainFromDensityAndRefraction(double strength, double sugar) {
         Contents litre = Liqueur.litre(strength, sugar);
@@ -35,8 +37,13 @@ class GaugingTest {
 
     @ParameterizedTest
     @CsvSource({
-        "REFRACTOMETER, SPIRIT_20C", "COMPENSATED_REFRACTOMETER, GRAVITY", "DENSITY, RESIDUE_DENSITY", "BAUME, TRUE_STRENGTH",
-        "SACCHAROMETER, DRY_RESIDUE", "PROOF, TRUE_SUGAR", "SPIRIT_15C, REFRACTIVE_INDEX"
+        "REFRACTOMETER, SPIRIT_20C",
+        "COMPENSATED_REFRACTOMETER, GRAVITY",
+        "DENSITY, RESIDUE_DENSITY",
+        "BAUME, TRUE_STRENGTH",
+        "SACCHAROMETER, DRY_RESIDUE",
+        "PROOF, TRUE_SUGAR",
+        "SPIRIT_15C, REFRACTIVE_INDEX"
     })
     @Tag("property")
     void anyTwoInstrumentsThatTellSugarFromAlcoholFindALiqueurAgain(Shown one, Shown other) {
@@ -70,9 +77,9 @@ class GaugingTest {
     @Test
     void oneReadingAloneTellsNothing() {
         Contents litre = Liqueur.litre(30, 150);
-        assertThat(Gauging.of(List.of(foreseen(Shown.DENSITY, litre, 20)), null)).isEmpty();
-        assertThat(Gauging.of(
-                        List.of(foreseen(Shown.DENSITY, litre, 20), foreseen(Shown.GRAVITY, litre, 20)), null))
+        assertThat(Gauging.of(List.of(foreseen(Shown.DENSITY, litre, 20)), null))
+                .isEmpty();
+        assertThat(Gauging.of(List.of(foreseen(Shown.DENSITY, litre, 20), foreseen(Shown.GRAVITY, litre, 20)), null))
                 .isEmpty();
     }
 
@@ -139,7 +146,6 @@ class GaugingTest {
             List<Reading> readings = batch.readings(Shown.DENSITY, Shown.COMPENSATED_REFRACTOMETER, Shown.VOLUME);
             all.add(batch, Gauging.of(readings, batch.poured()).orElseThrow());
         }
-        all.report("poured, density, refractometer, volume");
         all.isHonest();
     }
 
@@ -152,7 +158,6 @@ class GaugingTest {
             List<Reading> readings = batch.readings(Shown.GRAVITY, Shown.REFRACTOMETER);
             all.add(batch, Gauging.of(readings, null).orElseThrow());
         }
-        all.report("hydrometer, refractometer");
         all.isHonest();
     }
 
@@ -171,10 +176,26 @@ class GaugingTest {
             named += gauged.pulls().get(wild).setAside() ? 1 : 0;
             all.add(batch, gauged);
         }
-        System.out.printf("named %.3f%n", named / (double) BATCHES);
-        all.report("one wild of four, and what was poured");
         assertThat(named / (double) BATCHES).isGreaterThanOrEqualTo(0.95);
         all.isHonest();
+    }
+
+    /**
+     * Densities here are those of the additive rule of wine law, which is up to 3 kg/m³ heavier than the volume model, and every instrument is
+     * off by half its range to one side. Nobody's bands can hold in a world that breaks what they rest on; this keeps count of how far ours
+     * do, figures of docs/how-it-works/gauging.md.
+     */
+    @Test
+    @Tag("frozen")
+    void inAWorldOfAnotherDensityTheCountOfBandsThatHoldIsKnown() {
+        Tally all = new Tally();
+        for (int seed = 0; seed < BATCHES; seed++) {
+            SimulatedBatch batch = new SimulatedBatch(seed);
+            List<Reading> readings = batch.readingsOfAnotherWorld();
+            all.add(batch, Gauging.of(readings, batch.poured()).orElseThrow());
+        }
+        assertThat(all.strength()).isCloseTo(0.93, within(0.03));
+        assertThat(all.sugar()).isCloseTo(0.93, within(0.03));
     }
 
     /** Returns the readings with one of them 6 to 16 standard deviations away from what all others say. */
@@ -230,15 +251,12 @@ class GaugingTest {
             return interval.low() <= truth && truth <= interval.high() ? 1 : 0;
         }
 
-        void report(String what) {
-            System.out.printf(
-                    "%s: %d batches, strength %.3f within, off %.3f; sugar %.3f within, off %.3f half-widths%n",
-                    what,
-                    batches,
-                    strengthWithin / (double) batches,
-                    strengthOff / batches,
-                    sugarWithin / (double) batches,
-                    sugarOff / batches);
+        double strength() {
+            return strengthWithin / (double) batches;
+        }
+
+        double sugar() {
+            return sugarWithin / (double) batches;
         }
 
         /** Five standard errors of a mean of so many batches; a half-width is 1.645 standard deviations. */
@@ -246,8 +264,8 @@ class GaugingTest {
             double chance = 5.0 / 1.645 / Math.sqrt(batches);
             assertThat(strengthOff / batches).isCloseTo(0.0, within(chance));
             assertThat(sugarOff / batches).isCloseTo(0.0, within(chance));
-            assertThat(strengthWithin / (double) batches).isBetween(0.85, 0.95);
-            assertThat(sugarWithin / (double) batches).isBetween(0.85, 0.95);
+            assertThat(strength()).isBetween(0.85, 0.95);
+            assertThat(sugar()).isBetween(0.85, 0.95);
         }
     }
 }

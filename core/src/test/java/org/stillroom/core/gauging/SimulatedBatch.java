@@ -2,10 +2,13 @@ package org.stillroom.core.gauging;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.stillroom.core.alcohol.EthanolWater;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Substance;
+import org.stillroom.core.quantity.Root;
 import org.stillroom.core.quantity.SeededDraws;
 import org.stillroom.core.quantity.Temperature;
+import org.stillroom.core.sugar.SucroseWater;
 
 /** A batch whose truth is known: what was meant to be poured, what really was, and what instruments show of it. */
 final class SimulatedBatch {
@@ -62,5 +65,24 @@ final class SimulatedBatch {
             readings.add(new Reading(shown, real + half * draws.between(), at, half));
         }
         return readings;
+    }
+
+    /** Returns density, refraction and volume where densities add as wine law has it, by instruments off to one side. */
+    List<Reading> readingsOfAnotherWorld() {
+        EthanolWater.Isotherm spirit = EthanolWater.at(Temperature.TWENTY_CELSIUS);
+        SucroseWater.Isotherm syrup = SucroseWater.at(Temperature.TWENTY_CELSIUS);
+        double alone = spirit.density(spirit.fractionOfPercentByVolume(truth.strength()));
+        double part = Root.of(w -> w * (spirit.water() + syrup.excess(w)) - truth.sugar());
+        double density = alone + syrup.excess(part);
+        List<Reading> readings = new ArrayList<>();
+        readings.add(biased(Shown.DENSITY, density));
+        readings.add(biased(Shown.REFRACTOMETER, Shown.REFRACTOMETER.of(truth, Temperature.TWENTY_CELSIUS)));
+        readings.add(biased(Shown.VOLUME, 1000.0 * truth.mass() / density));
+        return readings;
+    }
+
+    private static Reading biased(Shown shown, double real) {
+        double half = shown.usualHalfWidth(real);
+        return new Reading(shown, real + 0.5 * half, Temperature.TWENTY_CELSIUS, half);
     }
 }

@@ -5,8 +5,6 @@ import org.jspecify.annotations.Nullable;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.answer.desk.ClarityAsked;
 import org.stillroom.studio.answer.desk.Objections;
-import org.stillroom.studio.usecase.PlanRecipe;
-import org.stillroom.studio.usecase.WorkedPlan;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 
@@ -29,15 +27,6 @@ final class ClarityCommand extends Subcommand {
     protected Answer answer(Workings workings) {
         ClarityAsked asked = ClarityAsked.of(options.typed(), Dashes.TWO, new Objections());
         return new ClarityAnswer(
-                recipe == null ? asked.answer(workings) : asked.answer(worked(recipe), workings), map);
-    }
-
-    private static WorkedPlan worked(Path file) {
-        PlanRecipe.Outcome plan =
-                PlanRecipe.answer(PlanRecipe.making(RecipeArgument.open(file).recipe()), null, Workings.NONE);
-        if (plan instanceof PlanRecipe.Outcome.Refused refused) {
-            throw new Refusal(Exit.WRONG_INPUT, refused.problems());
-        }
-        return ((PlanRecipe.Outcome.Worked) plan).plan();
+                recipe == null ? asked.answer(workings) : asked.answer(RecipeArgument.worked(recipe), workings), map);
     }
 }

@@ -1,7 +1,10 @@
 package org.stillroom.studio.cli;
 
 import java.nio.file.Path;
+import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.usecase.OpenRecipe;
+import org.stillroom.studio.usecase.PlanRecipe;
+import org.stillroom.studio.usecase.WorkedPlan;
 
 /** A recipe file that a command was given. */
 final class RecipeArgument {
@@ -21,5 +24,18 @@ final class RecipeArgument {
             throw new Refusal(Exit.WRONG_INPUT, refused.problems());
         }
         return (OpenRecipe.Outcome.Opened) outcome;
+    }
+
+    /**
+     * Opens it and works it out as it stands.
+     *
+     * @throws Refusal when it is not there, not understood or cannot be planned
+     */
+    static WorkedPlan worked(Path file) {
+        PlanRecipe.Outcome plan = PlanRecipe.answer(PlanRecipe.making(open(file).recipe()), null, Workings.NONE);
+        if (plan instanceof PlanRecipe.Outcome.Refused refused) {
+            throw new Refusal(Exit.WRONG_INPUT, refused.problems());
+        }
+        return ((PlanRecipe.Outcome.Worked) plan).plan();
     }
 }

@@ -5,6 +5,7 @@ import java.util.Map;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.studio.answer.Shape;
 import org.stillroom.studio.answer.Told;
 import org.stillroom.studio.usecase.Impossible;
 
@@ -24,6 +25,16 @@ public abstract class DeskQuestion {
 
     /** Returns the keys of its figures. */
     public abstract List<String> figures();
+
+    /** Returns those of its figures that are told with the ends of where they lie. */
+    public List<String> spans() {
+        return List.of();
+    }
+
+    /** Returns what else stands in its answer, by key. */
+    public List<Shape.Key> further() {
+        return List.of();
+    }
 
     /** Reads the parts, asks the use case, and returns its figures. */
     abstract Told tell(AskedTexts asked, Workings workings);

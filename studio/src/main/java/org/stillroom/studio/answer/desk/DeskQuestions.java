@@ -15,6 +15,9 @@ public final class DeskQuestions {
                 new BlendQuestion(),
                 new FortifyQuestion(),
                 new SyrupQuestion(),
-                new AcidQuestion());
+                new AcidQuestion(),
+                new ReadingsQuestion(),
+                new ResidueQuestion(),
+                new CorrectQuestion());
     }
 }

@@ -55,7 +55,7 @@ final class DeskOperations {
                                 .maybe(EXPLAIN, Schemas.flag("answer with each step of the computation and its source"))
                                 .schema()),
                         example(question))
-                .answers(told(question.figures()));
+                .answers(told(question));
     }
 
     private static Reply answer(DeskQuestion question, Body body) {
@@ -76,7 +76,7 @@ final class DeskOperations {
         return keys;
     }
 
-    private static String example(DeskQuestion question) {
+    static String example(DeskQuestion question) {
         Map<String, List<String>> values = new LinkedHashMap<>();
         for (Manner.Given given : question.example()) {
             values.computeIfAbsent(given.part(), part -> new ArrayList<>()).add(given.value());
@@ -89,16 +89,26 @@ final class DeskOperations {
         return "{" + String.join(", ", entries) + "}";
     }
 
-    private static Map<String, Object> told(List<String> figures) {
+    static Map<String, Object> told(DeskQuestion question) {
         Schemas.Group answer = Schemas.group();
         Schemas.Group doubts = Schemas.group();
-        for (String key : figures) {
-            answer.maybe(key, Schemas.orNull(Schemas.number(unit(key))));
+        for (String key : question.figures()) {
+            Map<String, Object> number = Schemas.number(unit(key));
+            answer.maybe(key, Schemas.orNull(question.spans().contains(key) ? span(number) : number));
             doubts.maybe(key, Schemas.orNull(Schemas.number("")));
         }
+        question.further().forEach(key -> answer.with(key.name(), Schemas.of(key.shape())));
         return answer.with("doubt", doubts.schema())
                 .with("findings", Schemas.list(Schemas.ref("Finding")))
                 .maybe("steps", Schemas.list(Schemas.ref("Step")))
+                .schema();
+    }
+
+    private static Map<String, Object> span(Map<String, Object> number) {
+        return Schemas.group()
+                .with("value", number)
+                .with("low", number)
+                .with("high", number)
                 .schema();
     }
 
