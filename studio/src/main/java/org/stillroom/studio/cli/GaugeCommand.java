@@ -29,7 +29,9 @@ final class GaugeCommand extends Subcommand {
 
     @Override
     protected Answer answer(Workings workings) {
-        GaugeQuestion question = poured == null ? WITHOUT_RECIPE : new GaugeQuestion(RecipeArgument.worked(poured));
+        GaugeQuestion question = poured == null
+                ? WITHOUT_RECIPE
+                : new GaugeQuestion(RecipeArgument.worked(poured).measured());
         return new ToldAnswer(question.answer(options.typed(), Dashes.TWO, workings));
     }
 }

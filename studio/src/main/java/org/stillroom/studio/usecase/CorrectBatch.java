@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.gauging.Gauged;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.MadeUp;
 import org.stillroom.core.liquid.Substance;
@@ -102,6 +103,14 @@ public final class CorrectBatch {
         Contents litre = Impossible.unless(
                 "strength", "Check strength and sugar.", () -> MadeUp.withWater(dry, Volume.litres(1.0)));
         return new Batch(litre.times(volume.millilitres() / 1000.0), doubt);
+    }
+
+    /** Returns a batch as it was gauged. */
+    public static Batch batch(Gauged gauged) {
+        Map<Asked, Double> doubt = new EnumMap<>(Asked.class);
+        doubt.put(Asked.STRENGTH, gauged.strength().halfWidth());
+        doubt.put(Asked.SUGAR, gauged.sugar().halfWidth());
+        return new Batch(gauged.contents(), doubt);
     }
 
     /** Returns the ways. */

@@ -10,6 +10,7 @@ import org.stillroom.core.gauging.Reading;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.plan.Taken;
+import org.stillroom.planner.marks.Measured;
 import org.stillroom.planner.marks.MeasuredLine;
 
 /** Finds what is in a vessel from readings and from the recipe that was poured. */
@@ -20,9 +21,9 @@ public final class GaugeVessel {
      * What is known.
      *
      * @param readings of the liquid
-     * @param poured the recipe that went in as it was measured, or null
+     * @param poured what went in as it was measured, or null
      */
-    public record Asked(List<Reading> readings, @Nullable WorkedPlan poured) {
+    public record Asked(List<Reading> readings, @Nullable Measured poured) {
         public Asked {
             readings = List.copyOf(readings);
         }
@@ -35,9 +36,9 @@ public final class GaugeVessel {
      */
     public static Gauged answer(Asked asked) {
         asked.readings().forEach(reading -> Range.refuseOutside(reading.at()));
-        WorkedPlan plan = asked.poured();
+        Measured poured = asked.poured();
         try {
-            return Gauging.of(asked.readings(), plan == null ? null : poured(plan))
+            return Gauging.of(asked.readings(), poured == null ? null : poured(poured))
                     .orElseThrow(() -> new Impossible(
                             "",
                             "what was read leaves open how strong and how sweet it is.",
@@ -51,11 +52,11 @@ public final class GaugeVessel {
         }
     }
 
-    /** Returns what went in by a plan as it was measured, and how far each label and each measure may have been off. */
-    public static Poured poured(WorkedPlan plan) {
+    /** Returns what went in, and how far each label and each measure may have been off. */
+    public static Poured poured(Measured measured) {
         Contents contents = Contents.NONE;
         List<Poured.Slip> slips = new ArrayList<>();
-        for (MeasuredLine line : plan.measured().lines()) {
+        for (MeasuredLine line : measured.lines()) {
             Taken taken = PlanRecipe.taken(line);
             double[] perGram = line.exact().ingredient().perGram().toGrams();
             double[] upper = line.exact().ingredient().perGramAtUpperLabel().toGrams();

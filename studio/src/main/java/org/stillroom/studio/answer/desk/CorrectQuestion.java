@@ -7,6 +7,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.stillroom.core.plan.Asked;
 import org.stillroom.core.plan.Correction.Addition;
 import org.stillroom.core.plan.Correction.Batch;
@@ -18,9 +20,12 @@ import org.stillroom.studio.answer.Shape;
 import org.stillroom.studio.answer.Told;
 import org.stillroom.studio.usecase.CorrectBatch;
 import org.stillroom.studio.usecase.CorrectBatch.Asking;
+import org.stillroom.studio.usecase.CorrectBatch.Found;
 
 /** Tells what to add to a batch so that it comes to its target. */
-final class CorrectQuestion extends DeskQuestion {
+public final class CorrectQuestion extends DeskQuestion {
+    private static final Set<String> WISHES = Set.of("to-strength", "to-sugar", "to-acidity", "with", "vessel");
+
     @Override
     public String name() {
         return "correct";
@@ -73,14 +78,33 @@ final class CorrectQuestion extends DeskQuestion {
         return CorrectionTold.FURTHER;
     }
 
-    @Override
-    Told tell(AskedTexts asked, Workings workings) {
-        Optional<Volume> volume = asked.read("volume", TEXT::volume);
-        Map<Asked, Double> now = figures(asked, "");
+    /**
+     * Returns the ways to correct a batch that was gauged.
+     *
+     * @param typed texts by the names of the parts that say what is wanted and what there is for it
+     * @throws WrongInput when something of it is not understood
+     */
+    public Found found(Batch batch, Map<String, List<String>> typed, Manner manner) {
+        List<Part> wishes =
+                parts().stream().filter(part -> WISHES.contains(part.name())).toList();
+        AskedTexts asked = new AskedTexts(wishes, typed, manner, new Objections());
+        Wish wish = wish(asked);
+        asked.refuseIfAnyWrong();
+        return ask(asked, () -> CorrectBatch.answer(wish.asking(batch)));
+    }
+
+    /** What is wanted, and what there is for it. */
+    private record Wish(
+            Map<Asked, Double> target,
+            List<Addition> with,
+            @Nullable Volume vessel) {
+        Asking asking(Batch batch) {
+            return new Asking(batch, target, with, vessel);
+        }
+    }
+
+    private static Wish wish(AskedTexts asked) {
         Map<Asked, Double> target = figures(asked, "to-");
-        Map<Asked, Double> doubt = new EnumMap<>(Asked.class);
-        asked.read("strength-within", TEXT::percent).ifPresent(half -> doubt.put(Asked.STRENGTH, half));
-        perLitre(asked, "sugar-within").ifPresent(half -> doubt.put(Asked.SUGAR, half));
         List<Addition> with = new ArrayList<>();
         for (String text : asked.texts("with")) {
             new AdditionText(asked, text).read().ifPresent(with::add);
@@ -89,17 +113,28 @@ final class CorrectQuestion extends DeskQuestion {
         if (target.isEmpty()) {
             asked.object("", "nothing is wanted.", "Give a target, such as " + asked.write("to-strength", "28%") + ".");
         }
-        if (volume.isPresent() && !(volume.get().millilitres() > 0.0)) {
-            asked.object("volume", "there is nothing in the vessel.", "Give how much there is.");
-        }
         if (vessel.isPresent() && !(vessel.get().millilitres() > 0.0)) {
             asked.object("vessel", "it holds nothing.", "Give what it holds.");
+        }
+        return new Wish(target, with, vessel.orElse(null));
+    }
+
+    @Override
+    Told tell(AskedTexts asked, Workings workings) {
+        Optional<Volume> volume = asked.read("volume", TEXT::volume);
+        Map<Asked, Double> now = figures(asked, "");
+        Map<Asked, Double> doubt = new EnumMap<>(Asked.class);
+        asked.read("strength-within", TEXT::percent).ifPresent(half -> doubt.put(Asked.STRENGTH, half));
+        perLitre(asked, "sugar-within").ifPresent(half -> doubt.put(Asked.SUGAR, half));
+        Wish wish = wish(asked);
+        if (volume.isPresent() && !(volume.get().millilitres() > 0.0)) {
+            asked.object("volume", "there is nothing in the vessel.", "Give how much there is.");
         }
         asked.refuseIfAnyWrong();
         Batch batch = CorrectBatch.batch(volume.orElseThrow(), now, doubt);
         return CorrectionTold.told(
                 "Correcting " + asked.text("volume") + " at " + asked.text("strength") + " and " + asked.text("sugar"),
-                CorrectBatch.answer(new Asking(batch, target, with, vessel.orElse(null))));
+                CorrectBatch.answer(wish.asking(batch)));
     }
 
     private static Map<Asked, Double> figures(AskedTexts asked, String prefix) {

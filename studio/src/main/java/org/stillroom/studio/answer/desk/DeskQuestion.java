@@ -2,6 +2,7 @@ package org.stillroom.studio.answer.desk;
 
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Workings;
@@ -47,10 +48,15 @@ public abstract class DeskQuestion {
      */
     public final Told answer(Map<String, List<String>> typed, Manner manner, Workings workings) {
         AskedTexts asked = new AskedTexts(parts(), typed, manner, new Objections());
+        Told told = ask(asked, () -> tell(asked, workings));
+        asked.assumed().forEach(told::finding);
+        return told;
+    }
+
+    /** Returns what is answered; what cannot be answered is told as what was typed wrong. */
+    static <A> A ask(AskedTexts asked, Supplier<A> question) {
         try {
-            Told told = tell(asked, workings);
-            asked.assumed().forEach(told::finding);
-            return told;
+            return question.get();
         } catch (Impossible impossible) {
             throw new WrongInput(List.of(Finding.of(
                     "wrong-input",

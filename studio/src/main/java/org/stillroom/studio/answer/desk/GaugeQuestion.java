@@ -1,20 +1,22 @@
 package org.stillroom.studio.answer.desk;
 
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.gauging.Gauged;
 import org.stillroom.core.gauging.Reading;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.planner.marks.Measured;
 import org.stillroom.studio.answer.Shape;
 import org.stillroom.studio.answer.Told;
 import org.stillroom.studio.usecase.GaugeVessel;
-import org.stillroom.studio.usecase.WorkedPlan;
 
 /** Finds what is in a vessel from whatever was read of it, and from what was poured where that is known. */
 public final class GaugeQuestion extends DeskQuestion {
-    private final @Nullable WorkedPlan poured;
+    private final @Nullable Measured poured;
 
-    /** @param poured the recipe that went in, or null */
-    public GaugeQuestion(@Nullable WorkedPlan poured) {
+    /** @param poured what went in as it was measured, or null */
+    public GaugeQuestion(@Nullable Measured poured) {
         this.poured = poured;
     }
 
@@ -82,8 +84,25 @@ public final class GaugeQuestion extends DeskQuestion {
         return GaugedTold.FURTHER;
     }
 
-    @Override
-    Told tell(AskedTexts asked, Workings workings) {
+    /** What was read, and what was found from it. */
+    public record Found(List<Reading> readings, Gauged gauged) {
+        public Found {
+            readings = List.copyOf(readings);
+        }
+    }
+
+    /**
+     * Returns what is in the vessel.
+     *
+     * @param typed texts by the names of the parts
+     * @throws WrongInput when it cannot be told because of what was typed
+     */
+    public Found found(Map<String, List<String>> typed, Manner manner) {
+        AskedTexts asked = new AskedTexts(parts(), typed, manner, new Objections());
+        return ask(asked, () -> found(asked));
+    }
+
+    private Found found(AskedTexts asked) {
         List<Reading> readings = new ReadingTexts(asked).readings();
         if (readings.isEmpty() && poured == null) {
             asked.object(
@@ -93,7 +112,12 @@ public final class GaugeQuestion extends DeskQuestion {
                             + asked.write("density", "1.0423g/ml", "refractometer", "31.5Bx") + ".");
         }
         asked.refuseIfAnyWrong();
-        return GaugedTold.told(
-                "What is in the vessel", GaugeVessel.answer(new GaugeVessel.Asked(readings, poured)), readings);
+        return new Found(readings, GaugeVessel.answer(new GaugeVessel.Asked(readings, poured)));
+    }
+
+    @Override
+    Told tell(AskedTexts asked, Workings workings) {
+        Found found = found(asked);
+        return GaugedTold.told("What is in the vessel", found.gauged(), found.readings());
     }
 }

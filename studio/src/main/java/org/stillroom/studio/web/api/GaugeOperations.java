@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.planner.marks.Measured;
 import org.stillroom.studio.answer.Fields;
 import org.stillroom.studio.answer.StepFields;
 import org.stillroom.studio.answer.desk.GaugeQuestion;
 import org.stillroom.studio.usecase.PlanRecipe;
-import org.stillroom.studio.usecase.WorkedPlan;
 
 /** What is in a vessel, from readings and from a recipe that was poured. */
 final class GaugeOperations {
@@ -54,11 +54,11 @@ final class GaugeOperations {
         return Reply.of(explained ? fields.put("steps", StepFields.of(written.steps())) : fields);
     }
 
-    private WorkedPlan poured(String recipe) {
+    private Measured poured(String recipe) {
         PlanRecipe.Outcome plan = PlanRecipe.answer(texts.read(recipe).making(), null, Workings.NONE);
         if (plan instanceof PlanRecipe.Outcome.Refused refused) {
             throw new Refused(Refused.IMPOSSIBLE, refused.problems());
         }
-        return ((PlanRecipe.Outcome.Worked) plan).plan();
+        return ((PlanRecipe.Outcome.Worked) plan).plan().measured();
     }
 }
