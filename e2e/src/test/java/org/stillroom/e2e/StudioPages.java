@@ -19,6 +19,8 @@ final class StudioPages {
                 "/shelf/table",
                 "/shelf/instruments",
                 "/shelf/instruments/put/jar",
-                "/shelf/removed");
+                "/shelf/removed",
+                "/make/gauge",
+                "/make/gauge?density=1.0423g%2Fml&refractometer=31.5Bx&volume=1.95L&to-strength=28%25&with=96%25");
     }
 }

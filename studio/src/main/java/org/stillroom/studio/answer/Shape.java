@@ -7,10 +7,10 @@ import java.util.Map;
 /** What stands under a key of an answer, for whoever describes answers to other programs. */
 public sealed interface Shape {
     /** A number, with its unit. */
-    record Number(String unit) implements Shape {}
+    record Amount(String unit) implements Shape {}
 
     /** A number, or null where there is none. */
-    record MaybeNumber(String unit) implements Shape {}
+    record MaybeAmount(String unit) implements Shape {}
 
     /** A text. */
     record Text(String what) implements Shape {}
@@ -45,7 +45,7 @@ public sealed interface Shape {
 
     /** Returns a key with a number. */
     static Key number(String name, String unit) {
-        return new Key(name, new Number(unit));
+        return new Key(name, new Amount(unit));
     }
 
     /** Returns a key with a text. */

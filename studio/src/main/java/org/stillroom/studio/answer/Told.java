@@ -143,7 +143,7 @@ public final class Told {
         Fields doubt = new Fields();
         rows.forEach(row -> put(row, fields, doubt));
         further.forEach(each -> each.accept(fields));
-        return fields.put("doubt", doubt).put("findings", FindingFields.of(findings));
+        return (rows.isEmpty() ? fields : fields.put("doubt", doubt)).put("findings", FindingFields.of(findings));
     }
 
     private static void put(Row row, Fields fields, Fields doubt) {

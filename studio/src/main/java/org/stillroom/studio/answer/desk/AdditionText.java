@@ -3,6 +3,7 @@ package org.stillroom.studio.answer.desk;
 import static org.stillroom.studio.answer.desk.AskedTexts.TEXT;
 
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.MadeUp;
@@ -17,6 +18,13 @@ import org.stillroom.studio.usecase.CorrectBatch;
 
 /** What may be added to a batch, as it was typed: "96%", "65Bx=300ml", "white sugar". */
 final class AdditionText {
+    private static final Map<String, Addition> KITCHEN = Map.of(
+            "sugar", CorrectBatch.SUGAR,
+            "white sugar", CorrectBatch.SUGAR,
+            "water", CorrectBatch.WATER,
+            "acid", CorrectBatch.CITRIC,
+            "citric acid", CorrectBatch.CITRIC);
+
     private final AskedTexts asked;
     private final String text;
     private final String what;
@@ -39,15 +47,9 @@ final class AdditionText {
 
     private Optional<Addition> addition() {
         String key = what.toLowerCase(Locale.ROOT);
-        switch (key) {
-            case "sugar", "white sugar":
-                return Optional.of(CorrectBatch.SUGAR);
-            case "water":
-                return Optional.of(CorrectBatch.WATER);
-            case "acid", "citric acid":
-                return Optional.of(CorrectBatch.CITRIC);
-            default:
-                break;
+        Addition known = KITCHEN.get(key);
+        if (known != null) {
+            return Optional.of(known);
         }
         if (key.endsWith("bx") || key.endsWith("brix")) {
             return asked.read("with", what, TEXT::brix).map(this::syrup);

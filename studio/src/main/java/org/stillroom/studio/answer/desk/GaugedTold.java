@@ -28,12 +28,12 @@ final class GaugedTold {
             "readings",
             new Shape.ListOf(Shape.group(
                     Shape.text("reading", "which"),
-                    new Shape.Key("value", new Shape.MaybeNumber("in its unit; null for what was poured")),
+                    new Shape.Key("value", new Shape.MaybeAmount("in its unit; null for what was poured")),
                     Shape.text("unit", "of the scale"),
-                    new Shape.Key("expected", new Shape.MaybeNumber("by the estimate, in its unit")),
+                    new Shape.Key("expected", new Shape.MaybeAmount("by the estimate, in its unit")),
                     new Shape.Key(
                             "pull_sigma",
-                            new Shape.MaybeNumber(
+                            new Shape.MaybeAmount(
                                     "standard deviations from what the others say; null where none is spare")),
                     new Shape.Key("set_aside", new Shape.Flag("whether the estimate leaves it out"))))));
 

@@ -98,8 +98,10 @@ final class DeskOperations {
             doubts.maybe(key, Schemas.orNull(Schemas.number("")));
         }
         question.further().forEach(key -> answer.with(key.name(), Schemas.of(key.shape())));
-        return answer.with("doubt", doubts.schema())
-                .with("findings", Schemas.list(Schemas.ref("Finding")))
+        if (!question.figures().isEmpty()) {
+            answer.with("doubt", doubts.schema());
+        }
+        return answer.with("findings", Schemas.list(Schemas.ref("Finding")))
                 .maybe("steps", Schemas.list(Schemas.ref("Step")))
                 .schema();
     }

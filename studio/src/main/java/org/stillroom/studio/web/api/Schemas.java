@@ -98,10 +98,10 @@ final class Schemas {
 
     /** Returns the schema of what stands under a key of an answer. */
     static Map<String, Object> of(Shape shape) {
-        if (shape instanceof Shape.Number number) {
+        if (shape instanceof Shape.Amount number) {
             return number(number.unit());
         }
-        if (shape instanceof Shape.MaybeNumber number) {
+        if (shape instanceof Shape.MaybeAmount number) {
             return orNull(number(number.unit()));
         }
         if (shape instanceof Shape.Text text) {
