@@ -8,6 +8,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.gauging.Gauged;
 import org.stillroom.core.liquid.Contents;
+import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.liquid.MadeUp;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.plan.Asked;
@@ -19,6 +20,8 @@ import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
+import org.stillroom.core.reference.Source;
+import org.stillroom.core.reference.Workings;
 
 /** Tells what brings a batch to its target, several ways side by side, and whether it is worth it. */
 public final class CorrectBatch {
@@ -114,7 +117,7 @@ public final class CorrectBatch {
     }
 
     /** Returns the ways. */
-    public static Found answer(Asking asking) {
+    public static Found answer(Asking asking, Workings workings) {
         Map<Kind, Way> ways = new EnumMap<>(Kind.class);
         ways.put(Kind.LEAST, way(everything(asking), asking));
         if (!asking.with().isEmpty()) {
@@ -122,7 +125,19 @@ public final class CorrectBatch {
         }
         ways.put(Kind.WATER, way(List.of(WATER), asking));
         boolean goodEnough = Correction.isGoodEnough(asking.batch(), asking.target());
+        explain(asking, Objects.requireNonNull(ways.get(Kind.LEAST)), workings);
         return new Found(ways, goodEnough, findings(asking, ways, goodEnough));
+    }
+
+    private static void explain(Asking asking, Way least, Workings workings) {
+        double before = Essentials.of(asking.batch().contents().toGrams()).millilitres();
+        workings.step("volume of the batch", before, "mL at 20 °C", Source.VOLUME_MODEL);
+        least.added()
+                .forEach(each -> workings.step(each.addition().name() + " to add", each.grams(), "g", Source.BALANCE));
+        Essentials then = least.essentials();
+        workings.step("volume then", then.millilitres(), "mL at 20 °C", Source.VOLUME_MODEL);
+        workings.step("strength then", then.strength(), "% vol at 20 °C", Source.VOLUME_MODEL);
+        workings.step("sugar then", then.sugar(), "g/L at 20 °C", Source.VOLUME_MODEL);
     }
 
     private static Way way(List<Addition> additions, Asking asking) {
@@ -158,7 +173,7 @@ public final class CorrectBatch {
                     "It is good enough: the batch lies on its target within its own doubt. Leave it.",
                     "Measure more closely before you correct it."));
         }
-        if (!least.reached()) {
+        if (!least.reached() && !goodEnough) {
             findings.add(Finding.of(
                     "correction-out-of-reach",
                     Severity.STOP,

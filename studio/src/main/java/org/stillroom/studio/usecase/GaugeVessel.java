@@ -7,9 +7,12 @@ import org.stillroom.core.gauging.Gauged;
 import org.stillroom.core.gauging.Gauging;
 import org.stillroom.core.gauging.Poured;
 import org.stillroom.core.gauging.Reading;
+import org.stillroom.core.gauging.Shown;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.plan.Taken;
+import org.stillroom.core.reference.Source;
+import org.stillroom.core.reference.Workings;
 import org.stillroom.planner.marks.Measured;
 import org.stillroom.planner.marks.MeasuredLine;
 
@@ -34,22 +37,54 @@ public final class GaugeVessel {
      *
      * @throws Impossible when that cannot be told from the readings, or no liquid shows them
      */
-    public static Gauged answer(Asked asked) {
+    public static Gauged answer(Asked asked, Workings workings) {
         asked.readings().forEach(reading -> Range.refuseOutside(reading.at()));
         Measured poured = asked.poured();
         try {
-            return Gauging.of(asked.readings(), poured == null ? null : poured(poured))
+            Gauged gauged = Gauging.of(asked.readings(), poured == null ? null : poured(poured))
                     .orElseThrow(() -> new Impossible(
                             "",
                             "what was read leaves open how strong and how sweet it is.",
                             "Add a reading of another kind: beside a density or a hydrometer a refractometer, the residue made up"
                                     + " again, or what the label says of the sugar."));
+            explain(gauged, asked.readings(), workings);
+            return gauged;
         } catch (ArithmeticException noLiquid) {
             throw new Impossible(
                     "",
                     "no liquid is found that comes near these readings.",
                     "Check units and temperatures; leave out one reading after the other to see which it is.");
         }
+    }
+
+    private static void explain(Gauged gauged, List<Reading> readings, Workings workings) {
+        for (int i = 0; i < readings.size(); i++) {
+            Shown shown = readings.get(i).shown();
+            String what = shown.label() + ", what it would show of the estimate";
+            workings.step(what, gauged.pulls().get(i).expected(), shown.unit(), source(shown));
+        }
+        workings.step("strength that fits all best", gauged.strength().value(), "% vol at 20 °C", Source.VOLUME_MODEL);
+        workings.step("sugar that fits all best", gauged.sugar().value(), "g/L at 20 °C", Source.VOLUME_MODEL);
+    }
+
+    private static Source source(Shown shown) {
+        return switch (shown) {
+            case REFRACTOMETER, COMPENSATED_REFRACTOMETER, REFRACTIVE_INDEX -> Source.REFRACTION_SUM;
+            case MASS -> Source.BALANCE;
+            case DENSITY,
+                    GRAVITY,
+                    SACCHAROMETER,
+                    BAUME,
+                    SPIRIT_20C,
+                    SPIRIT_15C,
+                    PROOF,
+                    VOLUME,
+                    RESIDUE_DENSITY,
+                    DRY_RESIDUE,
+                    TRUE_STRENGTH,
+                    TRUE_SUGAR,
+                    ACIDITY -> Source.VOLUME_MODEL;
+        };
     }
 
     /** Returns what went in, and how far each label and each measure may have been off. */

@@ -42,8 +42,9 @@ class DeskCommandsTest {
         if (answer.has("doubt")) {
             assertThat(answer.get("doubt").propertyNames())
                     .isNotEmpty()
-                    .allSatisfy(key ->
-                            assertThat(figure(answer.get(key)).isNumber()).as(key).isTrue());
+                    .allSatisfy(key -> assertThat(figure(answer.get(key)).isNumber())
+                            .as(key)
+                            .isTrue());
         }
     }
 

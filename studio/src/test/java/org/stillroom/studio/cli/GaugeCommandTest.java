@@ -35,7 +35,8 @@ class GaugeCommandTest {
 
     private static void assertSpan(JsonNode span) {
         assertThat(span.get("low").doubleValue()).isLessThan(span.get("value").doubleValue());
-        assertThat(span.get("high").doubleValue()).isGreaterThan(span.get("value").doubleValue());
+        assertThat(span.get("high").doubleValue())
+                .isGreaterThan(span.get("value").doubleValue());
     }
 
     @Test
@@ -50,8 +51,9 @@ class GaugeCommandTest {
 
     @Test
     void volumeMassAndWhatWasPouredMakeItSurer() throws IOException {
-        String readings = "gauge --density 1.0295g/ml --temperature 20C --refractometer 25.9Bx --compensated --volume 1.99L"
-                + " --mass 2.05kg";
+        String readings =
+                "gauge --density 1.0295g/ml --temperature 20C --refractometer 25.9Bx --compensated --volume 1.99L"
+                        + " --mass 2.05kg";
         JsonNode alone = Desk.ask(readings).json();
         JsonNode poured = Desk.ask(readings + " --poured " + recipe()).json();
         assertSpan(poured.get("volume_20c_ml"));
@@ -60,16 +62,21 @@ class GaugeCommandTest {
         assertThat(poured.get("readings").get(0).get("pull_sigma").isNumber()).isTrue();
         assertThat(poured.get("doubt").get("strength_vol_percent").doubleValue())
                 .isLessThan(0.5 * alone.get("doubt").get("strength_vol_percent").doubleValue());
-        assertThat(poured.get("strength_vol_percent").get("value").doubleValue()).isCloseTo(28, within(0.5));
+        assertThat(poured.get("strength_vol_percent").get("value").doubleValue())
+                .isCloseTo(28, within(0.5));
     }
 
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "SG~1.0316", "7.9Bx", "7.9~Plato", "4.4~Baumé",
+                "SG~1.0316",
+                "7.9Bx",
+                "7.9~Plato",
+                "4.4~Baumé",
             })
     void hydrometersOfEveryScaleAreRead(String shown) {
-        JsonNode json = Desk.ask("gauge --refractometer 25.9Bx --hydrometer " + shown).json();
+        JsonNode json =
+                Desk.ask("gauge --refractometer 25.9Bx --hydrometer " + shown).json();
         assertThat(json.get("strength_vol_percent").get("value").doubleValue()).isBetween(25.0, 31.0);
     }
 
@@ -78,7 +85,8 @@ class GaugeCommandTest {
         String line = "gauge --density 1.0295g/ml --refractometer 25.9Bx";
         JsonNode usual = Desk.ask(line).json();
         JsonNode warm = Desk.ask(line + "@30C").json();
-        JsonNode finer = Desk.ask(line + " --within refractometer=0.05 --within density=0.1").json();
+        JsonNode finer = Desk.ask(line + " --within refractometer=0.05 --within density=0.1")
+                .json();
         assertThat(warm.get("strength_vol_percent").get("value").doubleValue())
                 .isNotCloseTo(usual.get("strength_vol_percent").get("value").doubleValue(), within(0.3));
         assertThat(finer.get("doubt").get("sugar_g_per_l").doubleValue())
@@ -116,8 +124,9 @@ class GaugeCommandTest {
 
     @Test
     void aCorrectionNamesWhatToAddAndWhatComesOfIt() {
-        JsonNode json = Desk.ask("correct --volume 1.9L --strength 27.1% --sugar 165g/L --to-strength 28% --to-sugar 180g/L"
-                        + " --with 96%")
+        JsonNode json = Desk.ask(
+                        "correct --volume 1.9L --strength 27.1% --sugar 165g/L --to-strength 28% --to-sugar 180g/L"
+                                + " --with 96%")
                 .json();
         assertThat(json.get("add").size()).isEqualTo(2);
         assertThat(json.get("result").get("strength_vol_percent").doubleValue()).isCloseTo(28, within(1e-9));
@@ -143,10 +152,12 @@ class GaugeCommandTest {
 
     @Test
     void adviceIsGivenBeforeAnythingIsMeasured() {
-        JsonNode json = Desk.ask("readings --strength 27% --sugar 165g/L --volume 700ml").json();
+        JsonNode json = Desk.ask("readings --strength 27% --sugar 165g/L --volume 700ml")
+                .json();
         assertThat(json.get("choices").get(0).get("sample_ml").doubleValue()).isLessThanOrEqualTo(70);
         assertThat(json.get("hidden_vol_percent").doubleValue()).isGreaterThan(20);
-        assertThat(Desk.type("readings --strength 27% --sugar 165g/L --have hydrometer").out())
+        assertThat(Desk.type("readings --strength 27% --sugar 165g/L --have hydrometer")
+                        .out())
                 .contains("Nothing of this tells strength from sugar");
     }
 }

@@ -53,7 +53,7 @@ public final class CorrectQuestion extends DeskQuestion {
                         "what may be added beside sugar and water: 96%, 65Bx, sugar, water or \"citric acid\"; with what there is"
                                 + " of it, such as 96%=200ml; may be repeated",
                         null,
-                        Part.Form.NAMED_TEXTS),
+                        Part.Form.TEXTS_AS_TYPED),
                 Part.text("vessel", "the most that there is room for, such as 2L"));
     }
 
@@ -90,7 +90,7 @@ public final class CorrectQuestion extends DeskQuestion {
         AskedTexts asked = new AskedTexts(wishes, typed, manner, new Objections());
         Wish wish = wish(asked);
         asked.refuseIfAnyWrong();
-        return ask(asked, () -> CorrectBatch.answer(wish.asking(batch)));
+        return ask(asked, () -> CorrectBatch.answer(wish.asking(batch), Workings.NONE));
     }
 
     /** What is wanted, and what there is for it. */
@@ -134,7 +134,7 @@ public final class CorrectQuestion extends DeskQuestion {
         Batch batch = CorrectBatch.batch(volume.orElseThrow(), now, doubt);
         return CorrectionTold.told(
                 "Correcting " + asked.text("volume") + " at " + asked.text("strength") + " and " + asked.text("sugar"),
-                CorrectBatch.answer(wish.asking(batch)));
+                CorrectBatch.answer(wish.asking(batch), workings));
     }
 
     private static Map<Asked, Double> figures(AskedTexts asked, String prefix) {

@@ -58,7 +58,7 @@ public final class GaugeQuestion extends DeskQuestion {
     }
 
     private static Part several(String name, String description) {
-        return new Part(name, description + "; may be repeated", null, Part.Form.READINGS);
+        return new Part(name, description + "; may be repeated", null, Part.Form.TEXTS_AS_TYPED);
     }
 
     @Override
@@ -99,10 +99,10 @@ public final class GaugeQuestion extends DeskQuestion {
      */
     public Found found(Map<String, List<String>> typed, Manner manner) {
         AskedTexts asked = new AskedTexts(parts(), typed, manner, new Objections());
-        return ask(asked, () -> found(asked));
+        return ask(asked, () -> found(asked, Workings.NONE));
     }
 
-    private Found found(AskedTexts asked) {
+    private Found found(AskedTexts asked, Workings workings) {
         List<Reading> readings = new ReadingTexts(asked).readings();
         if (readings.isEmpty() && poured == null) {
             asked.object(
@@ -112,12 +112,12 @@ public final class GaugeQuestion extends DeskQuestion {
                             + asked.write("density", "1.0423g/ml", "refractometer", "31.5Bx") + ".");
         }
         asked.refuseIfAnyWrong();
-        return new Found(readings, GaugeVessel.answer(new GaugeVessel.Asked(readings, poured)));
+        return new Found(readings, GaugeVessel.answer(new GaugeVessel.Asked(readings, poured), workings));
     }
 
     @Override
     Told tell(AskedTexts asked, Workings workings) {
-        Found found = found(asked);
+        Found found = found(asked, workings);
         return GaugedTold.told("What is in the vessel", found.gauged(), found.readings());
     }
 }

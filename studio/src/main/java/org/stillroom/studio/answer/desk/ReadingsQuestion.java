@@ -61,7 +61,8 @@ final class ReadingsQuestion extends DeskQuestion {
         return List.of(
                 new Manner.Given("strength", "27%"),
                 new Manner.Given("sugar", "165g/L"),
-                new Manner.Given("have", "hydrometer,refractometer"));
+                new Manner.Given("have", "hydrometer"),
+                new Manner.Given("have", "refractometer"));
     }
 
     @Override
@@ -99,7 +100,8 @@ final class ReadingsQuestion extends DeskQuestion {
         List<Method> have = have(asked);
         asked.refuseIfAnyWrong();
         Batch likely = CorrectBatch.batch(Volume.litres(1.0), figures, Map.of());
-        List<Guide.Choice> choices = AdviseReadings.answer(new AdviseReadings.Asked(likely, have, volume.orElse(null)));
+        List<Guide.Choice> choices =
+                AdviseReadings.answer(new AdviseReadings.Asked(likely, have, volume.orElse(null)), workings);
         return told(choices.subList(0, Math.min(TOLD, choices.size())), have)
                 .put(HIDDEN, new Estimate(Gauging.hidden(likely.contents()), 0.0), DoubtWord.NONE);
     }

@@ -57,7 +57,7 @@ final class ResidueQuestion extends DeskQuestion {
         List<Reading> readings = List.of(
                 Reading.usual(Shown.DENSITY, before.orElseThrow().kilogramsPerCubicMetre(), at.orElseThrow()),
                 Reading.usual(Shown.RESIDUE_DENSITY, heavy.kilogramsPerCubicMetre(), Temperature.TWENTY_CELSIUS));
-        Gauged gauged = GaugeVessel.answer(new GaugeVessel.Asked(readings, null));
+        Gauged gauged = GaugeVessel.answer(new GaugeVessel.Asked(readings, null), workings);
         return new Told("Strength and sugar by the residue")
                 .put(SUGAR, new Estimate(gauged.sugar().value(), gauged.sugar().halfWidth()))
                 .put(

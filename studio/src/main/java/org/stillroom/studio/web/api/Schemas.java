@@ -145,7 +145,7 @@ final class Schemas {
         return switch (part.form()) {
             case FLAG -> flag(description);
             case REQUIRED, TEXT -> typed(description);
-            case REQUIRED_TEXTS, TEXTS, READINGS -> either(list(typed("")), typed(description));
+            case REQUIRED_TEXTS, TEXTS, TEXTS_AS_TYPED -> either(list(typed("")), typed(description));
             case NAMED_TEXTS -> either(list(text("")), named(typed(""), description));
         };
     }

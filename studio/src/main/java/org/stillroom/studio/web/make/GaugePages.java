@@ -4,7 +4,6 @@ import io.javalin.http.HttpStatus;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.stillroom.studio.answer.desk.CorrectQuestion;
@@ -49,12 +48,11 @@ final class GaugePages {
     }
 
     private void gauge(Visit visit) {
-        Optional<Batch> batch = visit.field("batch").isBlank()
-                ? Optional.empty()
-                : Optional.of(store.makes()
-                        .batch(visit.field("batch"))
-                        .orElseThrow(
-                                () -> new NoSuchElementException(visit.words().say("make.noBatch"))));
+        Optional<Batch> batch = store.makes().batch(visit.field("batch"));
+        if (batch.isEmpty() && !visit.field("batch").isBlank()) {
+            visit.notFound();
+            return;
+        }
         GaugeView view = view(visit, batch);
         if (!view.problems().isEmpty()) {
             visit.context().status(HttpStatus.UNPROCESSABLE_CONTENT);

@@ -15,6 +15,7 @@ import org.stillroom.core.plan.Correction;
 import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.answer.desk.GaugeQuestion;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.usecase.AdviseReadings;
@@ -167,7 +168,8 @@ public record GaugeView(
             return List.of();
         }
         Volume volume = sheet == null ? null : new Volume(sheet.millilitres());
-        List<Guide.Choice> choices = AdviseReadings.answer(new AdviseReadings.Asked(likely, KITCHEN, volume));
+        List<Guide.Choice> choices =
+                AdviseReadings.answer(new AdviseReadings.Asked(likely, KITCHEN, volume), Workings.NONE);
         return choices.stream().limit(CHOICES).map(this::choice).toList();
     }
 

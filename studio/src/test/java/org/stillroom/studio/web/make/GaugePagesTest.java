@@ -67,14 +67,15 @@ class GaugePagesTest {
                         + field("volume", "1.9 L") + "&" + field("to-strength", "40 %") + "&" + field("with", "96%"),
                 "en");
         assertThat(page.statusCode()).isEqualTo(200);
-        assertThat(page.body()).contains("What is in it", "Hidden from a spirit hydrometer", "Least added", "spirit of 96%");
+        assertThat(page.body())
+                .contains("What is in it", "Hidden from a spirit hydrometer", "Least added", "spirit of 96%");
         assertThat(page.body()).contains("Which readings serve best here");
     }
 
     @Test
     void itIsSaidInGermanToo() throws Exception {
-        HttpResponse<String> page = get(
-                "/make/gauge?" + field("density", "1.0295 g/ml") + "&" + field("refractometer", "25.9 Bx"), "de");
+        HttpResponse<String> page =
+                get("/make/gauge?" + field("density", "1.0295 g/ml") + "&" + field("refractometer", "25.9 Bx"), "de");
         assertThat(page.body()).contains("Was darin ist", "Vor der Alkoholspindel verborgen");
     }
 
