@@ -174,13 +174,13 @@ public final class Gauging {
         return used().stream().anyMatch(reading -> reading.shown() == shown);
     }
 
-    /** Returns the same of any liquid that follows the formulas. */
+    /** Returns what sugar and acid hide from a spirit hydrometer in any liquid that follows the formulas, % vol. */
     public static double hidden(Contents liquid) {
         return hidden(new Mixture(liquid.toGrams(), 0.0, 0.0));
     }
 
-    /** Returns what sugar and acid hide from a spirit hydrometer at 20 °C, % vol. */
+    /** Returns what sugar and acid hide from a spirit hydrometer at 20 °C, % vol; all of it where the stem sinks to zero. */
     private static double hidden(Mixture mixture) {
-        return mixture.strength() - Shown.SPIRIT_20C.of(mixture, Temperature.TWENTY_CELSIUS);
+        return mixture.strength() - Math.max(0.0, Shown.SPIRIT_20C.of(mixture, Temperature.TWENTY_CELSIUS));
     }
 }

@@ -129,12 +129,31 @@ class GaugingTest {
 
     @Test
     void whatSugarHidesFromASpiritHydrometerIsShown() {
-        Contents litre = Liqueur.litre(25, 300);
-        Gauged gauged = Gauging.of(
-                        List.of(foreseen(Shown.DENSITY, litre, 20), foreseen(Shown.REFRACTOMETER, litre, 20)), null)
-                .orElseThrow();
-        double stem = Shown.SPIRIT_20C.of(new Mixture(litre.toGrams(), 0, 0), TWENTY);
-        assertThat(gauged.hidden()).isCloseTo(25 - stem, within(1e-2)).isGreaterThan(25);
+        Contents strong = Liqueur.litre(40, 50);
+        double stem = Shown.SPIRIT_20C.of(new Mixture(strong.toGrams(), 0, 0), TWENTY);
+        assertThat(gaugedByTwo(strong).hidden())
+                .isCloseTo(40 - stem, within(1e-2))
+                .isBetween(8.0, 16.0);
+        assertThat(gaugedByTwo(Liqueur.litre(25, 300)).hidden()).isCloseTo(25, within(1e-2));
+    }
+
+    private static Gauged gaugedByTwo(Contents litre) {
+        List<Reading> readings = List.of(foreseen(Shown.DENSITY, litre, 20), foreseen(Shown.REFRACTOMETER, litre, 20));
+        return Gauging.of(readings, null).orElseThrow();
+    }
+
+    /** The worked example of docs/how-it-works/gauging.md. */
+    @Test
+    @Tag("frozen")
+    void theWorkedExample() {
+        List<Reading> readings = List.of(
+                Reading.usual(Shown.DENSITY, 1042.3, new Temperature(22)),
+                Reading.usual(Shown.REFRACTOMETER, 31.5, new Temperature(22)));
+        Gauged gauged = Gauging.of(readings, null).orElseThrow();
+        assertThat(gauged.strength().value()).isCloseTo(33.38, within(0.005));
+        assertThat(gauged.strength().halfWidth()).isCloseTo(3.03, within(0.005));
+        assertThat(gauged.sugar().value()).isCloseTo(228.5, within(0.05));
+        assertThat(gauged.sugar().halfWidth()).isCloseTo(10.8, within(0.05));
     }
 
     @Test

@@ -40,6 +40,8 @@ class CorrectionTest {
         assertThat(way.reached()).isTrue();
         assertThat(way.essentials().strength()).isCloseTo(28, within(1e-9));
         assertThat(way.essentials().sugar()).isCloseTo(180, within(1e-8));
+        assertThat(way.added().get(0).grams()).isCloseTo(27.5, within(0.05));
+        assertThat(way.added().get(1).grams()).isCloseTo(38.5, within(0.05));
         double added = way.added().stream().mapToDouble(Correction.Added::grams).sum();
         assertThat(way.result().total()).isCloseTo(batch.contents().total() + added, within(1e-9));
     }

@@ -19,6 +19,7 @@ public final class Told {
     private final List<Row> rows = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
     private final List<Section> sections = new ArrayList<>();
+    private boolean doubtOfReadings;
     private final List<Consumer<Fields>> further = new ArrayList<>();
 
     /** What a figure is called, and how it is shown. */
@@ -75,6 +76,16 @@ public final class Told {
         Ends ends = new Ends(interval.low(), interval.high());
         rows.add(new Row(Name.of(figure, Temperature.TWENTY_CELSIUS), estimate, DoubtWord.of(figure, estimate), ends));
         return this;
+    }
+
+    /** Says that the doubts told are those of readings too, not of the formulas alone. */
+    public Told doubtingReadings() {
+        doubtOfReadings = true;
+        return this;
+    }
+
+    public boolean doubtsReadings() {
+        return doubtOfReadings;
     }
 
     /** Adds several of a kind, for scripts; people are told them in a {@link Section}. */

@@ -44,7 +44,7 @@ record ToldAnswer(Told told) implements Answer {
             page.table(table);
         }
         if (doubted) {
-            page.paragraph(told.rows().stream().anyMatch(row -> row.ends() != null) ? DOUBT_OF_ALL : DOUBT);
+            page.paragraph(told.doubtsReadings() ? DOUBT_OF_ALL : DOUBT);
         }
         for (Told.Section section : told.sections()) {
             page.blank();

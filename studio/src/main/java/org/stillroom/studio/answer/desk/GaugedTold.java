@@ -46,6 +46,7 @@ final class GaugedTold {
 
     static Told told(String heading, Gauged gauged, List<Reading> readings) {
         Told told = new Told(heading)
+                .doubtingReadings()
                 .put(STRENGTH, gauged.strength())
                 .put(SUGAR, gauged.sugar())
                 .put(ACIDITY, gauged.acidity());

@@ -59,6 +59,7 @@ final class ResidueQuestion extends DeskQuestion {
                 Reading.usual(Shown.RESIDUE_DENSITY, heavy.kilogramsPerCubicMetre(), Temperature.TWENTY_CELSIUS));
         Gauged gauged = GaugeVessel.answer(new GaugeVessel.Asked(readings, null), workings);
         return new Told("Strength and sugar by the residue")
+                .doubtingReadings()
                 .put(SUGAR, new Estimate(gauged.sugar().value(), gauged.sugar().halfWidth()))
                 .put(
                         STRENGTH,
