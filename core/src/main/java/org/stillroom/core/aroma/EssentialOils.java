@@ -34,8 +34,7 @@ public final class EssentialOils {
     }
 
     private static String key(String name) {
-        String bare =
-                FORM.matcher(name.toLowerCase(Locale.ROOT)).replaceAll(" ").replace(',', ' ');
+        String bare = FORM.matcher(name.toLowerCase(Locale.ROOT)).replaceAll(" ").replace(',', ' ');
         return String.join(" ", bare.strip().split("\\s+"));
     }
 
@@ -54,8 +53,7 @@ public final class EssentialOils {
             all.add(oil(row, shares));
         }
         if (!shares.isEmpty()) {
-            throw new IllegalStateException(
-                    "aroma/oil_compositions.csv: aroma/oils.csv does not list " + shares.keySet());
+            throw new IllegalStateException("aroma/oil_compositions.csv: aroma/oils.csv does not list " + shares.keySet());
         }
         return List.copyOf(all);
     }

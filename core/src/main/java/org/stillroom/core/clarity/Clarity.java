@@ -14,7 +14,8 @@ import org.stillroom.core.quantity.Temperature;
  * @param verdict clear, hazy or cloudy by the typical figures
  * @param chances how likely each is
  */
-public record Clarity(Oils oils, Medium medium, double load, double separated, Verdict verdict, Chances chances) {
+public record Clarity(
+        Oils oils, Medium medium, double load, double separated, Verdict verdict, Chances chances) {
     /**
      * Factor by which every solubility may be off together, one standard deviation; our own estimate from pharmacopoeial limits, not a
      * published error.

@@ -12,8 +12,8 @@ public record Doubts(double strengthHalfWidth, double doseHalfWidth) {
 
     public Doubts {
         if (!(strengthHalfWidth >= 0.0 && doseHalfWidth >= 0.0 && doseHalfWidth < 1.0)) {
-            throw new IllegalArgumentException("half-widths are zero or more, that of the dose below 1: "
-                    + strengthHalfWidth + ", " + doseHalfWidth);
+            throw new IllegalArgumentException(
+                    "half-widths are zero or more, that of the dose below 1: " + strengthHalfWidth + ", " + doseHalfWidth);
         }
     }
 }

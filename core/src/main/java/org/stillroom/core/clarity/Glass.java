@@ -59,7 +59,8 @@ public record Glass(List<Point> points, OptionalDouble hazyFrom, OptionalDouble 
         Medium medium = Medium.of(mixed, temperature);
         double load = oils.load(medium);
         double separated = load > 1.0 ? oils.separated(medium) : 0.0;
-        return new Point(parts, medium.strength(), load, separated, Verdict.of(load, separated, oils.gramsPerLitre()));
+        return new Point(
+                parts, medium.strength(), load, separated, Verdict.of(load, separated, oils.gramsPerLitre()));
     }
 
     private static OptionalDouble first(List<Point> points, Verdict turned) {

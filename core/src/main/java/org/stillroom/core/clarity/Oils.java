@@ -58,17 +58,14 @@ public final class Oils {
         List<Double> amounts = new ArrayList<>();
         new TreeMap<>(gramsPerLitre).forEach((key, amount) -> {
             if (!(amount >= 0.0 && amount < 1000.0)) {
-                throw new IllegalArgumentException(
-                        "a litre holds from 0 to below 1000 g of " + key + ", not " + amount);
+                throw new IllegalArgumentException("a litre holds from 0 to below 1000 g of " + key + ", not " + amount);
             }
             if (amount > 0.0) {
                 parts.add(OilPart.of(key));
                 amounts.add(amount);
             }
         });
-        return new Oils(
-                List.copyOf(parts),
-                amounts.stream().mapToDouble(Double::doubleValue).toArray());
+        return new Oils(List.copyOf(parts), amounts.stream().mapToDouble(Double::doubleValue).toArray());
     }
 
     /** Returns the oils of a litre, at 20 °C, of a liquid; oil of which no constituent is known is kept as that. */

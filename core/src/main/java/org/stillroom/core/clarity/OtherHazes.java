@@ -72,8 +72,7 @@ public final class OtherHazes {
     }
 
     private static double part(Haze haze, Set<String> seen) {
-        return (double) haze.signs().stream().filter(seen::contains).count()
-                / haze.signs().size();
+        return (double) haze.signs().stream().filter(seen::contains).count() / haze.signs().size();
     }
 
     private static Map<String, String> questions() {

@@ -31,8 +31,8 @@ public final class Remedies {
     /** Returns the same strength if every solubility is so many times what is thought. */
     public static OptionalDouble clearFrom(Oils oils, Medium medium, double solubilityFactor) {
         double most = Math.min(100.0, Math.max(0.0, medium.mostStrength() - 100.0 * oils.litres()));
-        DoubleUnaryOperator margin =
-                part -> margin(oils.load(medium.ofStrength(AlcoholByVolume.at20(part * most))) / solubilityFactor);
+        DoubleUnaryOperator margin = part ->
+                margin(oils.load(medium.ofStrength(AlcoholByVolume.at20(part * most))) / solubilityFactor);
         if (oils.gramsPerLitre() < Verdict.UNSEEN_GRAMS_PER_LITRE || margin.applyAsDouble(0.0) >= 0.0) {
             return OptionalDouble.of(0.0);
         }
@@ -51,7 +51,8 @@ public final class Remedies {
             return OptionalDouble.empty();
         }
         double most = MOST_OIL / typed;
-        DoubleUnaryOperator over = part -> oils.times(part * most).load(medium) - Verdict.CLEAR_BELOW;
+        DoubleUnaryOperator over =
+                part -> oils.times(part * most).load(medium) - Verdict.CLEAR_BELOW;
         if (over.applyAsDouble(1.0) <= 0.0) {
             return OptionalDouble.empty();
         }

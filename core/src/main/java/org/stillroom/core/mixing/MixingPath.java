@@ -66,8 +66,9 @@ public record MixingPath(List<Stop> stops) {
 
     /** Returns the steps in the order that stays clear longest: fewest stops that are not clear, then the lowest peak of oil load. */
     public static List<MixingStep> clearest(Plan plan, List<MixingStep> steps, Temperature temperature) {
-        List<MixingStep> adding =
-                steps.stream().filter(step -> added(plan, step).total() > 0.0).toList();
+        List<MixingStep> adding = steps.stream()
+                .filter(step -> added(plan, step).total() > 0.0)
+                .toList();
         int first = firstWithOil(plan, adding);
         int last = adding.size() - 1;
         if (last - first < 2 || last - first > MOST_TO_PERMUTE) {

@@ -39,8 +39,7 @@ public final class PlanClarity {
      */
     public static List<String> notCounted(Plan plan) {
         return plan.lines().stream()
-                .filter(line ->
-                        line.grams() > 0.0 && mayHoldOil(line.ingredient().kind()))
+                .filter(line -> line.grams() > 0.0 && mayHoldOil(line.ingredient().kind()))
                 .filter(line -> line.ingredient().perGram().grams(Substance.OIL) == 0.0)
                 .map(PlannedLine::name)
                 .distinct()
@@ -90,8 +89,7 @@ public final class PlanClarity {
                 "",
                 likely,
                 "At 20 °C it will be " + likely + ": its oils come to " + QuantityWords.fixed(clarity.load(), 2)
-                        + " times what it can dissolve, " + clarity.leading() + " most of all" + estimated(clarity)
-                        + ".",
+                        + " times what it can dissolve, " + clarity.leading() + " most of all" + estimated(clarity) + ".",
                 chances(clarity),
                 remedy(clarity),
                 "an oil load below 0.7",

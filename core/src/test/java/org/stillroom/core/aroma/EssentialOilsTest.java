@@ -46,8 +46,7 @@ class EssentialOilsTest {
     @Test
     void sharesAddUpToTheWholeOrLess() {
         for (EssentialOil oil : EssentialOils.list()) {
-            double sum =
-                    oil.shares().values().stream().mapToDouble(share -> share).sum();
+            double sum = oil.shares().values().stream().mapToDouble(share -> share).sum();
             assertThat(sum).as(oil.name()).isBetween(0.75, 1.0 + 1e-9);
             assertThat(oil.gramsPerMillilitre()).as(oil.name()).isBetween(0.8, 1.2);
         }

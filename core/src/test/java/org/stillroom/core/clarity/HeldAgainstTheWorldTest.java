@@ -74,10 +74,7 @@ class HeldAgainstTheWorldTest {
     }
 
     private static double bias(List<Held> held) {
-        return held.stream()
-                .mapToDouble(each -> Math.log10(each.load()))
-                .average()
-                .orElseThrow();
+        return held.stream().mapToDouble(each -> Math.log10(each.load())).average().orElseThrow();
     }
 
     private static double scatter(List<Held> held) {
@@ -124,8 +121,7 @@ class HeldAgainstTheWorldTest {
         Verdict expected = Verdict.valueOf(seen.toUpperCase(Locale.ROOT));
         // At 40 % vol the load stands at the very bound, 0.74: hazy by a hair, clear within its doubt.
         assertThat(clarity.chances().of(expected)).isGreaterThan(0.3);
-        assertThat(expected == Verdict.CLEAR ? clarity.load() : 1.0 / clarity.load())
-                .isLessThan(1.0);
+        assertThat(expected == Verdict.CLEAR ? clarity.load() : 1.0 / clarity.load()).isLessThan(1.0);
     }
 
     /** Common practice, no source; the bounds of the verdict were set with such observations in view. */
@@ -150,9 +146,8 @@ class HeldAgainstTheWorldTest {
                 + "<rect width=\"640\" height=\"400\" fill=\"#fff\"/>\n");
         for (double load : new double[] {0.2, 0.5, 1, 2, 5}) {
             String y = QuantityWords.fixed(down(load), 1);
-            svg.append("<path d=\"M60 " + y + "H620\" stroke=\"" + (load == 1 ? "#222" : "#ccc")
-                    + "\"/><text x=\"52\" y=\"" + y + "\" dy=\"4\" text-anchor=\"end\">" + QuantityWords.plain(load)
-                    + "</text>\n");
+            svg.append("<path d=\"M60 " + y + "H620\" stroke=\"" + (load == 1 ? "#222" : "#ccc") + "\"/><text x=\"52\" y=\"" + y
+                    + "\" dy=\"4\" text-anchor=\"end\">" + QuantityWords.plain(load) + "</text>\n");
         }
         for (double oil : new double[] {50, 100, 200, 500}) {
             svg.append("<text x=\"" + QuantityWords.fixed(right(oil), 1) + "\" y=\"375\" text-anchor=\"middle\">"
@@ -161,8 +156,7 @@ class HeldAgainstTheWorldTest {
         for (Held each : oilsInAlcohol()) {
             svg.append("<circle cx=\"" + QuantityWords.fixed(right(each.oil()), 1) + "\" cy=\""
                     + QuantityWords.fixed(down(each.load()), 1) + "\" r=\"4\" fill=\"#2f6b5e\"/><text x=\""
-                    + QuantityWords.fixed(right(each.oil()) + 7, 1) + "\" y=\""
-                    + QuantityWords.fixed(down(each.load()) + 4, 1)
+                    + QuantityWords.fixed(right(each.oil()) + 7, 1) + "\" y=\"" + QuantityWords.fixed(down(each.load()) + 4, 1)
                     + "\">" + each.what() + "</text>\n");
         }
         for (Held each : tieLines()) {
@@ -170,9 +164,8 @@ class HeldAgainstTheWorldTest {
                     + QuantityWords.fixed(down(each.load()) - 4, 1)
                     + "\" width=\"8\" height=\"8\" fill=\"none\" stroke=\"#a34a2a\" stroke-width=\"2\"/>\n");
         }
-        return svg.append(
-                        "<text x=\"60\" y=\"20\">Oil load by the forecast. Dots: seen clear, so 1 or less is right. Squares:"
-                                + " measured saturation of limonene, so 1 is right.</text>\n</svg>\n")
+        return svg.append("<text x=\"60\" y=\"20\">Oil load by the forecast. Dots: seen clear, so 1 or less is right. Squares:"
+                        + " measured saturation of limonene, so 1 is right.</text>\n</svg>\n")
                 .toString();
     }
 

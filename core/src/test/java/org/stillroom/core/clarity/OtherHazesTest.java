@@ -22,8 +22,7 @@ class OtherHazesTest {
     @Test
     void everySignIsAskedForAndPointsSomewhere() {
         assertThat(OtherHazes.asked().keySet())
-                .allSatisfy(sign ->
-                        assertThat(OtherHazes.likely(Set.of(sign))).as(sign).isNotEmpty());
+                .allSatisfy(sign -> assertThat(OtherHazes.likely(Set.of(sign))).as(sign).isNotEmpty());
     }
 
     @Test

@@ -69,7 +69,8 @@ class RemediesTest {
     /** The legal 2 g/L in 45 % vol, clear in the bottle, milky with five volumes of water (common practice). */
     @Test
     void anAniseedDrinkTurnsInTheGlass() {
-        Glass glass = Glass.of(liquid(45, 0).plusConstituent(ANETHOLE, 2.0), Contents.of(Substance.WATER, 1000), ROOM);
+        Glass glass = Glass.of(
+                liquid(45, 0).plusConstituent(ANETHOLE, 2.0), Contents.of(Substance.WATER, 1000), ROOM);
         assertThat(glass.points().get(0).verdict()).isEqualTo(Verdict.CLEAR);
         double hazy = glass.hazyFrom().orElseThrow();
         assertThat(glass.cloudyFrom().orElseThrow()).isBetween(hazy, 5.0);

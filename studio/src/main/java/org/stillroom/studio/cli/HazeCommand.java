@@ -11,10 +11,7 @@ import picocli.CommandLine.Option;
 
 /** Tells what a haze most likely is by what is seen of it, and what to try first. */
 final class HazeCommand extends Subcommand {
-    @Option(
-            names = "--seen",
-            split = ",",
-            description = "what is true of it, such as fruit,boiled; without it the questions are shown")
+    @Option(names = "--seen", split = ",", description = "what is true of it, such as fruit,boiled; without it the questions are shown")
     private List<String> seen = new ArrayList<>();
 
     @Override
@@ -24,8 +21,7 @@ final class HazeCommand extends Subcommand {
                 throw Refusal.wrongInput(
                         "--seen",
                         "\"" + sign + "\" is no sign that is asked for.",
-                        "Write one or more of: "
-                                + String.join(", ", OtherHazes.asked().keySet()) + ".");
+                        "Write one or more of: " + String.join(", ", OtherHazes.asked().keySet()) + ".");
             }
         }
         return new Diagnosis(new LinkedHashSet<>(seen));
@@ -88,8 +84,7 @@ final class HazeCommand extends Subcommand {
         }
 
         private static String words(OtherHazes.Way way) {
-            return way.name() + ": " + way.dose() + "; " + way.waiting() + "; about "
-                    + Figure.decimals(way.lossPercent(), 0)
+            return way.name() + ": " + way.dose() + "; " + way.waiting() + "; about " + Figure.decimals(way.lossPercent(), 0)
                     + " % is lost; strength " + way.strengthAfter()
                     + (way.allergens().isEmpty() ? "" : "; allergens: " + way.allergens());
         }

@@ -52,9 +52,8 @@ final class SheetCommand extends Subcommand {
     protected Answer answer(Workings workings) {
         SheetOptions options = options();
         PlanWishes wished = PlanWishes.of(wishes.typed(), Dashes.TWO, new Objections());
-        WorkedPlan worked = wished.answer(
-                        PlanRecipe.making(RecipeArgument.open(Path.of(file)).recipe()), List.of(), workings)
-                .worked();
+        WorkedPlan worked =
+                wished.answer(PlanRecipe.making(RecipeArgument.open(Path.of(file)).recipe()), List.of(), workings).worked();
         if (out == null) {
             return new Shown(DaySheet.html(worked, options), worked);
         }

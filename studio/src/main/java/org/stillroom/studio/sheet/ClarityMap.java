@@ -64,9 +64,7 @@ public final class ClarityMap {
         return "Strength and dose: at " + number(liquid.medium().strength()) + " % vol and "
                 + QuantityWords.fixed(liquid.oils().gramsPerLitre(), 2) + " g/L of oil it is "
                 + liquid.verdict().label()
-                + (from.isPresent()
-                        ? "; clear from " + number(from.getAsDouble()) + " % vol."
-                        : "; clear at no strength.");
+                + (from.isPresent() ? "; clear from " + number(from.getAsDouble()) + " % vol." : "; clear at no strength.");
     }
 
     private static void axes(Markup page) {
@@ -99,18 +97,7 @@ public final class ClarityMap {
         String[] place = place(liquid).split(" ", -1);
         page.empty("circle", "cx", place[0], "cy", place[1], "r", "5", "fill", "#2f6b5e");
         page.element(
-                "text",
-                liquid.verdict().label(),
-                "x",
-                place[0],
-                "y",
-                place[1],
-                "dx",
-                "9",
-                "dy",
-                "4",
-                "font-weight",
-                "bold");
+                "text", liquid.verdict().label(), "x", place[0], "y", place[1], "dx", "9", "dy", "4", "font-weight", "bold");
     }
 
     private static String place(Clarity liquid) {

@@ -127,7 +127,9 @@ public final class TellClarity {
                 "Give less sugar or less strength.",
                 () -> Medium.of(asked.strength(), asked.sugar(), asked.temperature()));
         Contents liquid = Impossible.unless(
-                "sugar", "Give less sugar or less strength.", () -> MadeUp.sweetened(asked.strength(), asked.sugar()));
+                "sugar",
+                "Give less sugar or less strength.",
+                () -> MadeUp.sweetened(asked.strength(), asked.sugar()));
         for (Map.Entry<String, Double> part : parts.entrySet()) {
             liquid = liquid.plusConstituent(part.getKey(), part.getValue());
         }
@@ -144,8 +146,7 @@ public final class TellClarity {
                     Severity.CAUTION,
                     name,
                     "not known",
-                    "The composition of " + name
-                            + " is not in the table; it is counted as oil of which nothing is known,"
+                    "The composition of " + name + " is not in the table; it is counted as oil of which nothing is known,"
                             + " with a wide doubt.",
                     "Give its main constituents, such as limonene=1g/L."));
         } else {

@@ -54,8 +54,7 @@ class ClarityCommandTest {
 
     @Test
     void anUnknownOilIsCountedAndNamed() {
-        JsonNode json =
-                Desk.ask("clarity --strength 30% --oil moon~dust=0.5g/L").json();
+        JsonNode json = Desk.ask("clarity --strength 30% --oil moon~dust=0.5g/L").json();
         assertThat(json.get("estimated_constituents").get(0).stringValue()).isEqualTo("rest that is not known");
         assertThat(json.get("oil_g_per_l").doubleValue()).isCloseTo(0.5, within(1e-12));
         assertThat(json.get("findings").get(0).get("rule").stringValue()).isEqualTo("oil-not-known");
@@ -63,11 +62,9 @@ class ClarityCommandTest {
 
     @Test
     void theExplanationStandsBesideTheStepsOfMixing() {
-        JsonNode json =
-                Desk.ask("clarity --strength 30% --oil lemon=0.5g/L --explain").json();
+        JsonNode json = Desk.ask("clarity --strength 30% --oil lemon=0.5g/L --explain").json();
         assertThat(json.get("steps").isEmpty()).isTrue();
-        assertThat(json.get("steps_of_computation").get(0).get("what").stringValue())
-                .isEqualTo("oil load");
+        assertThat(json.get("steps_of_computation").get(0).get("what").stringValue()).isEqualTo("oil load");
     }
 
     @Test
@@ -93,11 +90,9 @@ class ClarityCommandTest {
     void whatCannotBeForecastIsRefusedWithWhatToDo() {
         assertThat(Desk.type("clarity --strength 30%").err()).contains("there is no oil in it");
         assertThat(Desk.type("clarity --oil lemon=1g/L").err()).contains("how strong");
-        assertThat(Desk.type("clarity --strength 90% --sugar 400g/L --oil lemon=1g/L")
-                        .err())
+        assertThat(Desk.type("clarity --strength 90% --sugar 400g/L --oil lemon=1g/L").err())
                 .contains("do not fit into a litre");
-        assertThat(Desk.type("clarity --strength 30% --oil lemon=1g/L --recipe x.yaml")
-                        .exit())
+        assertThat(Desk.type("clarity --strength 30% --oil lemon=1g/L --recipe x.yaml").exit())
                 .isEqualTo(2);
     }
 
@@ -112,8 +107,7 @@ class ClarityCommandTest {
     void theRemediesAreInWords() {
         String page = Desk.type("clarity --strength 45% --oil anise=2g/L").out();
         assertThat(page).contains("will be clear", "louche from", "Anethole melts near 21 °C");
-        String haze = Desk.type("clarity --strength 30% --sugar 180g/L --oil orange=0.6g/L")
-                .out();
+        String haze = Desk.type("clarity --strength 30% --sugar 180g/L --oil orange=0.6g/L").out();
         assertThat(haze).contains("clear from a strength of", "without terpene hydrocarbons", "days at the earliest");
     }
 }
