@@ -33,6 +33,8 @@ final class StudioPages {
                 "/clarity/" + recipe,
                 "/haze?seen=fruit&seen=boiled",
                 "/make",
-                "/make/begin?recipe=" + recipe);
+                "/make/begin?recipe=" + recipe,
+                "/make/gauge",
+                "/make/gauge?density=1.0423g%2Fml&refractometer=31.5Bx&volume=1.95L&to-strength=28%25&with=96%25");
     }
 }

@@ -65,12 +65,18 @@ public final class MadeUp {
             throw new IllegalArgumentException("the strength of a sweetened liquid is wanted at 20 °C, not at "
                     + strength.basis().label());
         }
-        double ethanol = strength.percent()
-                / 100.0
-                * LITRE.millilitres()
-                * EthanolWater.at(Temperature.TWENTY_CELSIUS).ethanol()
-                / 1000.0;
         return withWater(
-                Contents.of(Substance.ETHANOL, ethanol).with(Substance.SUCROSE, sucrose.gramsPerLitre()), LITRE);
+                Contents.of(Substance.ETHANOL, ethanolOfLitre(strength.percent()))
+                        .with(Substance.SUCROSE, sucrose.gramsPerLitre()),
+                LITRE);
+    }
+
+    /**
+     * Returns the ethanol in a litre, g.
+     *
+     * @param percent by volume, both at 20 °C
+     */
+    public static double ethanolOfLitre(double percent) {
+        return percent / 100.0 * EthanolWater.at(Temperature.TWENTY_CELSIUS).ethanol();
     }
 }

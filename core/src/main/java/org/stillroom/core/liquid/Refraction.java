@@ -18,7 +18,7 @@ import org.stillroom.core.sugar.SucroseWater;
  * left out with its volume. The mixture of all three is a model and was not measured. Formula, residuals and limits:
  * docs/how-it-works/refraction.md.
  */
-final class Refraction {
+public final class Refraction {
     private static final EthanolWater.Isotherm SPIRIT = EthanolWater.at(Temperature.TWENTY_CELSIUS);
     private static final SucroseWater.Isotherm SYRUP = SucroseWater.at(Temperature.TWENTY_CELSIUS);
     private static final double WATER = lorentzLorenz(SucroseRefraction.WATER) / SPIRIT.water() * 1000.0;
@@ -40,7 +40,7 @@ final class Refraction {
      * @param millilitresAt20 volume of the liquid at 20 °C
      * @param ofVolume doubt of that volume by the model
      */
-    static @Nullable Estimate of(double[] grams, double millilitresAt20, ModelDoubt ofVolume) {
+    public static @Nullable Estimate of(double[] grams, double millilitresAt20, ModelDoubt ofVolume) {
         double ethanol = grams[Substance.ETHANOL.ordinal()];
         double water = grams[Substance.WATER.ordinal()];
         double wet = ethanol + water;

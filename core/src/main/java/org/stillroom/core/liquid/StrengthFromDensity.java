@@ -119,7 +119,7 @@ public final class StrengthFromDensity {
      */
     public record Weighing(Mass weight, Volume volume, Weighed how) {
         /** Returns the density in kg/m³ of the mass in vacuum. */
-        double density() {
+        public double density() {
             double millilitres = volume.millilitres();
             if (!(millilitres > 0.0)) {
                 throw new IllegalArgumentException("a weighed volume lies above 0 mL, not " + millilitres);

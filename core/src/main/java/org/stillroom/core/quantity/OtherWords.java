@@ -7,6 +7,7 @@ final class OtherWords {
     private static final String WAIT = "14 days, 2 weeks or 36 h";
     private static final String PERCENT = "0.3 %";
     private static final String RATIO = "1:5";
+    private static final String NUMBER = "1.045";
 
     private OtherWords() {}
 
@@ -52,6 +53,12 @@ final class OtherWords {
             throw NotUnderstood.because(
                     "a percentage lies from 0 to 100 %, not " + QuantityWords.plain(number.value()) + " %");
         }
+        return number.value();
+    }
+
+    static Double number(Phrase phrase) throws NotUnderstood {
+        TypedNumber number = phrase.number(NUMBER);
+        phrase.end(NUMBER);
         return number.value();
     }
 

@@ -87,6 +87,11 @@ public final class QuantityText {
         return understand(text, OtherWords::percent);
     }
 
+    /** Reads a bare number, as an instrument shows it whose scale is known. */
+    public Understanding<Double> number(String text) {
+        return understand(text, OtherWords::number);
+    }
+
     public Understanding<Ratio> ratio(String text) {
         return understand(text, OtherWords::ratio);
     }

@@ -3,7 +3,9 @@ package org.stillroom.studio.answer;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.gauging.Gauged.Interval;
 import org.stillroom.core.liquid.DoubtWord;
 import org.stillroom.core.liquid.Estimate;
 import org.stillroom.core.liquid.Figures;
@@ -17,6 +19,9 @@ public final class Told {
     private final List<Row> rows = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
     private final List<Series> series = new ArrayList<>();
+    private final List<Section> sections = new ArrayList<>();
+    private boolean doubtOfReadings;
+    private final List<Consumer<Fields>> further = new ArrayList<>();
 
     /** What a figure is called, and how it is shown. */
     public record Name(String key, String label, String unit, int decimals) {
@@ -28,8 +33,27 @@ public final class Told {
         }
     }
 
-    /** One figure; its estimate is null where the liquid has none such. */
-    public record Row(Name name, @Nullable Estimate estimate, DoubtWord word) {}
+    /**
+     * One figure.
+     *
+     * @param estimate null where the liquid has none such
+     * @param ends where it lies in nine cases of ten, where scripts are told that beside the value; else null
+     */
+    public record Row(
+            Name name,
+            @Nullable Estimate estimate,
+            DoubtWord word,
+            @Nullable Ends ends) {}
+
+    /** The ends of the central 90 %. */
+    public record Ends(double low, double high) {}
+
+    /** What is told besides, in sentences. */
+    public record Section(String heading, List<String> sentences) {
+        public Section {
+            sentences = List.copyOf(sentences);
+        }
+    }
 
     /** Starts an answer; the heading says what was asked. */
     public Told(String heading) {
@@ -52,7 +76,49 @@ public final class Told {
 
     /** Adds a figure whose doubt has a word of its own. */
     public Told put(Name name, Estimate estimate, DoubtWord word) {
-        rows.add(new Row(name, estimate, word));
+        rows.add(new Row(name, estimate, word, null));
+        return this;
+    }
+
+    /** Adds a figure with the ends of where it lies; the word says how sure it is. */
+    public Told put(org.stillroom.core.liquid.Figure figure, Interval interval) {
+        Estimate estimate = new Estimate(interval.value(), interval.halfWidth());
+        Ends ends = new Ends(interval.low(), interval.high());
+        rows.add(new Row(Name.of(figure, Temperature.TWENTY_CELSIUS), estimate, DoubtWord.of(figure, estimate), ends));
+        return this;
+    }
+
+    /** Says that the doubts told are those of readings too, not of the formulas alone. */
+    public Told doubtingReadings() {
+        doubtOfReadings = true;
+        return this;
+    }
+
+    public boolean doubtsReadings() {
+        return doubtOfReadings;
+    }
+
+    /** Adds several of a kind, for scripts; people are told them in a {@link Section}. */
+    public Told put(String key, List<Fields> list) {
+        further.add(fields -> fields.put(key, list));
+        return this;
+    }
+
+    /** Adds what belongs together, for scripts; people are told it in a {@link Section}. */
+    public Told put(String key, Fields group) {
+        further.add(fields -> fields.put(key, group));
+        return this;
+    }
+
+    /** Adds whether something is so, for scripts. */
+    public Told put(String key, boolean isSo) {
+        further.add(fields -> fields.put(key, isSo));
+        return this;
+    }
+
+    /** Adds sentences, for people. */
+    public Told section(String heading, List<String> sentences) {
+        sections.add(new Section(heading, sentences));
         return this;
     }
 
@@ -75,7 +141,7 @@ public final class Told {
     public Told put(org.stillroom.core.liquid.Figure figure, Figures figures) {
         Name name = Name.of(figure, figures.temperature());
         if (!figures.has(figure)) {
-            rows.add(new Row(name, null, DoubtWord.NONE));
+            rows.add(new Row(name, null, DoubtWord.NONE, null));
             return this;
         }
         Estimate estimate = new Estimate(figures.value(figure), figures.doubt(figure));
@@ -140,20 +206,32 @@ public final class Told {
     public Fields fields() {
         Fields fields = new Fields();
         Fields doubt = new Fields();
-        for (Row row : rows) {
-            @Nullable Estimate estimate = row.estimate();
-            if (estimate == null) {
-                fields.putNone(row.name().key());
-                doubt.putNone(row.name().key());
-            } else {
-                fields.put(row.name().key(), estimate.value());
-                doubt.put(row.name().key(), estimate.doubt());
-            }
+        rows.forEach(row -> put(row, fields, doubt));
+        further.forEach(each -> each.accept(fields));
+        series.forEach(each -> fields.put(each.key(), each.fields()));
+        return (rows.isEmpty() ? fields : fields.put("doubt", doubt)).put("findings", FindingFields.of(findings));
+    }
+
+    private static void put(Row row, Fields fields, Fields doubt) {
+        String key = row.name().key();
+        @Nullable Estimate estimate = row.estimate();
+        @Nullable Ends ends = row.ends();
+        if (estimate == null) {
+            fields.putNone(key);
+            doubt.putNone(key);
+            return;
         }
-        for (Series each : series) {
-            fields.put(each.key(), each.fields());
+        doubt.put(key, estimate.doubt());
+        if (ends == null) {
+            fields.put(key, estimate.value());
+        } else {
+            fields.put(
+                    key,
+                    new Fields()
+                            .put("value", estimate.value())
+                            .put("low", ends.low())
+                            .put("high", ends.high()));
         }
-        return fields.put("doubt", doubt).put("findings", FindingFields.of(findings));
     }
 
     public String heading() {
@@ -166,6 +244,10 @@ public final class Told {
 
     public List<Series> series() {
         return Collections.unmodifiableList(series);
+    }
+
+    public List<Section> sections() {
+        return Collections.unmodifiableList(sections);
     }
 
     public List<Finding> findings() {

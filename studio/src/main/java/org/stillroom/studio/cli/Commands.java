@@ -11,6 +11,7 @@ public final class Commands {
     public static List<Entry> all() {
         List<Entry> all = new ArrayList<>(ofRecipes());
         DeskQuestions.all().stream().map(DeskCommand::entry).forEach(all::add);
+        all.add(GaugeCommand.entry());
         all.add(new Entry(
                 "clarity",
                 "Whether oils stay dissolved: clear, hazy or cloudy, how likely, and what would help.",

@@ -35,6 +35,7 @@ final class PartOptions {
             case FLAG -> option.type(boolean.class).arity("0").build();
             case REQUIRED, TEXT -> option.type(String.class).arity("1").build();
             case REQUIRED_TEXTS -> texts(option).paramLabel("AMOUNT@STRENGTH").build();
+            case TEXTS_AS_TYPED -> texts(option).paramLabel("TEXT").build();
             case NAMED_TEXTS -> texts(option).paramLabel("NAME=AMOUNT").build();
             case TEXTS -> texts(option).splitRegex(",").build();
         };

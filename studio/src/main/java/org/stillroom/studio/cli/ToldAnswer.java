@@ -3,6 +3,7 @@ package org.stillroom.studio.cli;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.liquid.Estimate;
 import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
 import org.stillroom.studio.answer.Fields;
 import org.stillroom.studio.answer.Told;
 
@@ -11,9 +12,18 @@ record ToldAnswer(Told told) implements Answer {
     private static final String DOUBT =
             "Doubt is that of the formulas, in nine cases of ten; what was typed is taken as exact.";
 
+    private static final String DOUBT_OF_ALL =
+            "Doubt is that of readings, labels and formulas together, in nine cases of ten.";
+
     @Override
     public Fields fields() {
         return told.fields();
+    }
+
+    @Override
+    public Exit exit() {
+        boolean reached = told.findings().stream().noneMatch(finding -> finding.severity() == Severity.STOP);
+        return reached ? Exit.DONE : Exit.OUT_OF_REACH;
     }
 
     @Override
@@ -30,9 +40,16 @@ record ToldAnswer(Told told) implements Answer {
                 doubted |= estimate.doubt() > 0.0;
             }
         }
-        page.table(table);
+        if (!told.rows().isEmpty()) {
+            page.table(table);
+        }
         if (doubted) {
-            page.paragraph(DOUBT);
+            page.paragraph(told.doubtsReadings() ? DOUBT_OF_ALL : DOUBT);
+        }
+        for (Told.Section section : told.sections()) {
+            page.blank();
+            page.heading(section.heading());
+            section.sentences().forEach(page::paragraph);
         }
         for (Told.Series series : told.series()) {
             page.blank();

@@ -121,7 +121,14 @@ public final class PlanRecipe {
         return measured.lines().stream().map(PlanRecipe::taken).toList();
     }
 
-    private static Taken taken(MeasuredLine line) {
+    /** Returns how far the amount of a line may be off, g; also where it is made up to a mark. */
+    static double gramsInDoubt(MeasuredLine line) {
+        double half = taken(line).halfWidth();
+        boolean toTheMark = line.exact().line().amount() instanceof LineAmount.MakeUp;
+        return toTheMark ? half * line.exact().ingredient().gramsPerMillilitre().orElse(1.0) : half;
+    }
+
+    static Taken taken(MeasuredLine line) {
         Resolved ingredient = line.exact().ingredient();
         if (line.exact().line().amount() instanceof LineAmount.MakeUp) {
             double perMillilitre = ingredient.gramsPerMillilitre().orElse(1.0);

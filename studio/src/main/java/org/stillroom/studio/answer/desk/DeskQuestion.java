@@ -2,9 +2,11 @@ package org.stillroom.studio.answer.desk;
 
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.studio.answer.Shape;
 import org.stillroom.studio.answer.Told;
 import org.stillroom.studio.usecase.Impossible;
 
@@ -30,6 +32,16 @@ public abstract class DeskQuestion {
         return List.of();
     }
 
+    /** Returns those of its figures that are told with the ends of where they lie. */
+    public List<String> spans() {
+        return List.of();
+    }
+
+    /** Returns what else stands in its answer, by key. */
+    public List<Shape.Key> further() {
+        return List.of();
+    }
+
     /** Reads the parts, asks the use case, and returns its figures. */
     abstract Told tell(AskedTexts asked, Workings workings);
 
@@ -41,10 +53,15 @@ public abstract class DeskQuestion {
      */
     public final Told answer(Map<String, List<String>> typed, Manner manner, Workings workings) {
         AskedTexts asked = new AskedTexts(parts(), typed, manner, new Objections());
+        Told told = ask(asked, () -> tell(asked, workings));
+        asked.assumed().forEach(told::finding);
+        return told;
+    }
+
+    /** Returns what is answered; what cannot be answered is told as what was typed wrong. */
+    static <A> A ask(AskedTexts asked, Supplier<A> question) {
         try {
-            Told told = tell(asked, workings);
-            asked.assumed().forEach(told::finding);
-            return told;
+            return question.get();
         } catch (Impossible impossible) {
             throw new WrongInput(List.of(Finding.of(
                     "wrong-input",

@@ -19,6 +19,9 @@ public final class DeskQuestions {
                 new DropsQuestion(),
                 new MacerateQuestion(),
                 new StillQuestion(),
-                new MatchQuestion());
+                new MatchQuestion(),
+                new ReadingsQuestion(),
+                new ResidueQuestion(),
+                new CorrectQuestion());
     }
 }

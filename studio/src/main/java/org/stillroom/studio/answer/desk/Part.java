@@ -22,6 +22,8 @@ public record Part(
         REQUIRED_TEXTS,
         /** Any number of texts. */
         TEXTS,
+        /** Any number of texts, commas within them left alone. */
+        TEXTS_AS_TYPED,
         /** Any number of texts of the form NAME=AMOUNT. */
         NAMED_TEXTS,
         /** Said or not said. */
@@ -47,6 +49,9 @@ public record Part(
 
     /** Returns whether it may be given more than once. */
     public boolean isRepeated() {
-        return form == Form.REQUIRED_TEXTS || form == Form.TEXTS || form == Form.NAMED_TEXTS;
+        return form == Form.REQUIRED_TEXTS
+                || form == Form.TEXTS
+                || form == Form.TEXTS_AS_TYPED
+                || form == Form.NAMED_TEXTS;
     }
 }

@@ -76,7 +76,7 @@ final class DeskOperations {
         return keys;
     }
 
-    private static String example(DeskQuestion question) {
+    static String example(DeskQuestion question) {
         Map<String, List<String>> values = new LinkedHashMap<>();
         for (Manner.Given given : question.example()) {
             values.computeIfAbsent(given.part(), part -> new ArrayList<>()).add(given.value());
@@ -89,17 +89,29 @@ final class DeskOperations {
         return "{" + String.join(", ", entries) + "}";
     }
 
-    private static Map<String, Object> told(DeskQuestion question) {
+    static Map<String, Object> told(DeskQuestion question) {
         Schemas.Group answer = Schemas.group();
         Schemas.Group doubts = Schemas.group();
         for (String key : question.figures()) {
-            answer.maybe(key, Schemas.orNull(Schemas.number(unit(key))));
+            Map<String, Object> number = Schemas.number(unit(key));
+            answer.maybe(key, Schemas.orNull(question.spans().contains(key) ? span(number) : number));
             doubts.maybe(key, Schemas.orNull(Schemas.number("")));
         }
         question.tables().forEach(key -> answer.maybe(key, Schemas.list(Schemas.named(Map.of(), "one row"))));
-        return answer.with("doubt", doubts.schema())
-                .with("findings", Schemas.list(Schemas.ref("Finding")))
+        question.further().forEach(key -> answer.with(key.name(), Schemas.of(key.shape())));
+        if (!question.figures().isEmpty()) {
+            answer.with("doubt", doubts.schema());
+        }
+        return answer.with("findings", Schemas.list(Schemas.ref("Finding")))
                 .maybe("steps", Schemas.list(Schemas.ref("Step")))
+                .schema();
+    }
+
+    private static Map<String, Object> span(Map<String, Object> number) {
+        return Schemas.group()
+                .with("value", number)
+                .with("low", number)
+                .with("high", number)
                 .schema();
     }
 

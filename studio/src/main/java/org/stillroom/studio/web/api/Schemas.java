@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.stillroom.studio.answer.Shape;
 import org.stillroom.studio.answer.desk.Part;
 
 /** Builds JSON Schemas (2020-12) in few words. */
@@ -95,6 +96,28 @@ final class Schemas {
         return new Group();
     }
 
+    /** Returns the schema of what stands under a key of an answer. */
+    static Map<String, Object> of(Shape shape) {
+        if (shape instanceof Shape.Amount number) {
+            return number(number.unit());
+        }
+        if (shape instanceof Shape.MaybeAmount number) {
+            return orNull(number(number.unit()));
+        }
+        if (shape instanceof Shape.Text text) {
+            return text(text.what());
+        }
+        if (shape instanceof Shape.Flag flag) {
+            return flag(flag.what());
+        }
+        if (shape instanceof Shape.ListOf list) {
+            return list(of(list.each()));
+        }
+        Group group = group();
+        ((Shape.Group) shape).byKey().forEach((key, each) -> group.with(key, of(each)));
+        return group.schema();
+    }
+
     /** Returns an object that is a question: to answer it changes nothing. */
     static Map<String, Object> question(Map<String, Object> schema) {
         Map<String, Object> question = new LinkedHashMap<>(schema);
@@ -122,7 +145,7 @@ final class Schemas {
         return switch (part.form()) {
             case FLAG -> flag(description);
             case REQUIRED, TEXT -> typed(description);
-            case REQUIRED_TEXTS, TEXTS -> either(list(typed("")), typed(description));
+            case REQUIRED_TEXTS, TEXTS, TEXTS_AS_TYPED -> either(list(typed("")), typed(description));
             case NAMED_TEXTS -> either(list(text("")), named(typed(""), description));
         };
     }

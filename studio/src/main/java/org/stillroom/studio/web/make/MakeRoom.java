@@ -62,6 +62,7 @@ public final class MakeRoom implements Room {
 
     @Override
     public void routes(Doors doors) {
+        new GaugePages(store, show).routes(doors);
         doors.get("/make", this::list)
                 .get("/make/begin", visit -> form(visit, List.of()))
                 .post("/make/begin", this::begun)

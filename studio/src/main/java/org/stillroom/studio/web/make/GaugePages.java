@@ -1,0 +1,122 @@
+package org.stillroom.studio.web.make;
+
+import io.javalin.http.HttpStatus;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.stillroom.studio.answer.desk.CorrectQuestion;
+import org.stillroom.studio.answer.desk.GaugeQuestion;
+import org.stillroom.studio.answer.desk.Manner;
+import org.stillroom.studio.answer.desk.WrongInput;
+import org.stillroom.studio.store.Batch;
+import org.stillroom.studio.store.Store;
+import org.stillroom.studio.usecase.CorrectBatch;
+import org.stillroom.studio.usecase.make.BatchSheet;
+import org.stillroom.studio.usecase.make.FinishMake;
+import org.stillroom.studio.usecase.make.MakeState;
+import org.stillroom.studio.usecase.make.ShowMake;
+import org.stillroom.studio.web.frame.Doors;
+import org.stillroom.studio.web.frame.Visit;
+
+/** Gauging a vessel: type what was read, see what is in it and how sure, and what would bring it to its target. */
+final class GaugePages {
+    /** Parts are called by their own names. */
+    private static final Manner PLAIN = new Manner() {
+        @Override
+        public String name(String part) {
+            return part;
+        }
+
+        @Override
+        public String write(List<Given> given) {
+            return given.stream().map(Given::value).collect(Collectors.joining("; "));
+        }
+    };
+
+    private final Store store;
+    private final ShowMake show;
+
+    GaugePages(Store store, ShowMake show) {
+        this.store = store;
+        this.show = show;
+    }
+
+    void routes(Doors doors) {
+        doors.get("/make/gauge", this::gauge);
+    }
+
+    private void gauge(Visit visit) {
+        Optional<Batch> batch = store.makes().batch(visit.field("batch"));
+        if (batch.isEmpty() && !visit.field("batch").isBlank()) {
+            visit.notFound();
+            return;
+        }
+        GaugeView view = view(visit, batch);
+        if (!view.problems().isEmpty()) {
+            visit.context().status(HttpStatus.UNPROCESSABLE_CONTENT);
+        }
+        visit.page(visit.words().say("make.gauge.title"), "make")
+                .style("make.css")
+                .show("make/gauge.jte", Map.of("view", view));
+    }
+
+    private GaugeView view(Visit visit, Optional<Batch> batch) {
+        Map<String, String> texts = texts(visit);
+        BatchSheet sheet = batch.map(FinishMake::sheet).orElse(null);
+        GaugeView asked = new GaugeView(texts, visit.words(), batch.orElse(null), sheet);
+        if (!asked.isAsked()) {
+            return asked;
+        }
+        try {
+            GaugeQuestion question = question(batch);
+            GaugeQuestion.Found found = question.found(typed(texts), PLAIN);
+            return corrected(asked.finding(found), texts);
+        } catch (WrongInput wrong) {
+            return asked.objecting(wrong.findings());
+        }
+    }
+
+    private GaugeQuestion question(Optional<Batch> batch) {
+        if (batch.isEmpty()) {
+            return new GaugeQuestion(null);
+        }
+        MakeState state = show.answer(batch.get().make());
+        return new GaugeQuestion(state.problems().isEmpty() ? state.whole().measured() : null);
+    }
+
+    /** Adds what would bring it to the target, where one was named and it is known how much there is. */
+    private static GaugeView corrected(GaugeView view, Map<String, String> texts) {
+        GaugeQuestion.Found found = view.found();
+        boolean wanted = !texts.getOrDefault("to-strength", "").isBlank()
+                || !texts.getOrDefault("to-sugar", "").isBlank();
+        if (found == null || !wanted || found.gauged().volume() == null) {
+            return view;
+        }
+        try {
+            CorrectBatch.Found correction =
+                    new CorrectQuestion().found(CorrectBatch.batch(found.gauged()), typed(texts), PLAIN);
+            return view.correcting(correction);
+        } catch (WrongInput wrong) {
+            return view.objecting(wrong.findings());
+        }
+    }
+
+    private static Map<String, String> texts(Visit visit) {
+        Map<String, String> texts = new LinkedHashMap<>();
+        GaugeView.FIELDS.forEach(field -> texts.put(field, visit.field(field)));
+        return texts;
+    }
+
+    /** Returns what was typed as the questions take it; semicolons stand between what may be added. */
+    private static Map<String, List<String>> typed(Map<String, String> texts) {
+        Map<String, List<String>> typed = new LinkedHashMap<>();
+        texts.forEach((part, text) -> {
+            if (!text.isBlank()) {
+                typed.put(part, part.equals("with") ? List.of(text.strip().split("\\s*;\\s*")) : List.of(text));
+            }
+        });
+        return typed;
+    }
+}

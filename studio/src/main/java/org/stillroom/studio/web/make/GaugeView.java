@@ -1,0 +1,202 @@
+package org.stillroom.studio.web.make;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.gauging.Gauged.Interval;
+import org.stillroom.core.gauging.Gauged.Pull;
+import org.stillroom.core.gauging.Guide;
+import org.stillroom.core.gauging.Method;
+import org.stillroom.core.gauging.Reading;
+import org.stillroom.core.liquid.Essentials;
+import org.stillroom.core.plan.Asked;
+import org.stillroom.core.plan.Correction;
+import org.stillroom.core.quantity.Mass;
+import org.stillroom.core.quantity.Volume;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Workings;
+import org.stillroom.studio.answer.desk.GaugeQuestion;
+import org.stillroom.studio.store.Batch;
+import org.stillroom.studio.usecase.AdviseReadings;
+import org.stillroom.studio.usecase.CorrectBatch;
+import org.stillroom.studio.usecase.make.BatchSheet;
+import org.stillroom.studio.wording.Words;
+
+/**
+ * What the page of gauging shows.
+ *
+ * @param texts what was typed, by field
+ * @param words of the reader
+ * @param batch whose vessel it is, or null
+ * @param sheet of that batch, or null
+ * @param problems with what was typed
+ * @param found what is in the vessel, or null when nothing was asked or it cannot be told
+ * @param correction what would bring it to its target, or null when none is named
+ */
+public record GaugeView(
+        Map<String, String> texts,
+        Words words,
+        @Nullable Batch batch,
+        @Nullable BatchSheet sheet,
+        List<Finding> problems,
+        GaugeQuestion.@Nullable Found found,
+        CorrectBatch.@Nullable Found correction) {
+    /** The fields that are readings, in their order on the page. */
+    public static final List<String> READINGS = List.of(
+            "flask", "flask-weight", "density", "hydrometer", "refractometer", "residue", "acidity", "volume", "mass");
+    /** The fields that say what is wanted. */
+    public static final List<String> WISHES = List.of("to-strength", "to-sugar", "with");
+
+    static final List<String> FIELDS = fields();
+
+    /** What a kitchen mostly has. */
+    private static final List<Method> KITCHEN =
+            List.of(Method.FLASK, Method.REFRACTOMETER, Method.HYDROMETER, Method.RESIDUE, Method.WHOLE_BATCH);
+
+    private static final int CHOICES = 4;
+
+    public GaugeView {
+        problems = List.copyOf(problems);
+    }
+
+    GaugeView(Map<String, String> texts, Words words, @Nullable Batch batch, @Nullable BatchSheet sheet) {
+        this(texts, words, batch, sheet, List.of(), null, null);
+    }
+
+    private static List<String> fields() {
+        List<String> fields = new ArrayList<>(READINGS);
+        fields.addAll(WISHES);
+        fields.addAll(List.of("temperature", "compensated"));
+        return List.copyOf(fields);
+    }
+
+    GaugeView objecting(List<Finding> wrong) {
+        return new GaugeView(texts, words, batch, sheet, wrong, found, correction);
+    }
+
+    GaugeView finding(GaugeQuestion.Found now) {
+        return new GaugeView(texts, words, batch, sheet, problems, now, correction);
+    }
+
+    GaugeView correcting(CorrectBatch.Found ways) {
+        return new GaugeView(texts, words, batch, sheet, problems, found, ways);
+    }
+
+    boolean isAsked() {
+        return READINGS.stream().anyMatch(field -> !text(field).isBlank());
+    }
+
+    public String text(String field) {
+        return texts.getOrDefault(field, "");
+    }
+
+    /** Returns what is wrong with a field. */
+    public List<Finding> problems(String field) {
+        return problems.stream()
+                .filter(problem -> problem.where().equals(field))
+                .toList();
+    }
+
+    /** Returns what is wrong with no single field that the page has. */
+    public List<Finding> otherProblems() {
+        return problems.stream()
+                .filter(problem -> !FIELDS.contains(problem.where()))
+                .toList();
+    }
+
+    /** A reading beside what the estimate makes it. */
+    public record Row(String name, String read, String expected, String pull, boolean setAside) {}
+
+    public List<Row> rows() {
+        List<Row> rows = new ArrayList<>();
+        if (found != null) {
+            List<Pull> pulls = found.gauged().pulls();
+            for (int i = 0; i < pulls.size(); i++) {
+                rows.add(row(
+                        pulls.get(i),
+                        i < found.readings().size() ? found.readings().get(i) : null));
+            }
+        }
+        return rows;
+    }
+
+    private Row row(Pull pull, @Nullable Reading reading) {
+        String sigma = pull.canBeTold() ? words.number(Math.abs(pull.sigma()), 1) + " σ" : "";
+        if (reading == null) {
+            return new Row(words.say("make.gauge.poured"), "", "", sigma, pull.setAside());
+        }
+        int decimals = reading.shown().decimals();
+        return new Row(
+                words.say("make.gauge.shown." + reading.shown().name()),
+                words.number(reading.value(), decimals) + " " + reading.shown().unit(),
+                words.number(pull.expected(), decimals),
+                sigma,
+                pull.setAside());
+    }
+
+    /** Returns a figure with the ends of where it lies, such as "27.1 (26.5 to 27.7)". */
+    public String ends(Interval interval, int decimals) {
+        return words.say(
+                "make.gauge.ends",
+                words.number(interval.value(), decimals),
+                words.number(interval.low(), decimals),
+                words.number(interval.high(), decimals));
+    }
+
+    /** Returns what to add, such as "43 mL of spirit of 96%". */
+    public String added(Correction.Added added) {
+        return words.amount(added.addition().isSolid() ? new Mass(added.grams()) : new Volume(added.millilitres()));
+    }
+
+    /** Returns what there is then. */
+    public String result(Correction.Way way) {
+        Essentials result = way.essentials();
+        return words.say(
+                "make.gauge.then",
+                words.amount(new Volume(result.millilitres())),
+                words.number(result.strength(), 1),
+                words.number(way.doubt().getOrDefault(Asked.STRENGTH, 0.0), 1),
+                words.number(result.sugar(), 0),
+                words.number(way.doubt().getOrDefault(Asked.SUGAR, 0.0), 0));
+    }
+
+    /** Returns the choices of readings that serve best for this liquid; empty while it is not known at all. */
+    public List<String> choices() {
+        Correction.Batch likely = likely();
+        if (likely == null) {
+            return List.of();
+        }
+        Volume volume = sheet == null ? null : new Volume(sheet.millilitres());
+        List<Guide.Choice> choices =
+                AdviseReadings.answer(new AdviseReadings.Asked(likely, KITCHEN, volume), Workings.NONE);
+        return choices.stream().limit(CHOICES).map(this::choice).toList();
+    }
+
+    private Correction.@Nullable Batch likely() {
+        if (found != null) {
+            return CorrectBatch.batch(found.gauged());
+        }
+        return sheet == null || !(sheet.millilitres() > 0.0)
+                ? null
+                : CorrectBatch.batch(
+                        new Volume(1000.0),
+                        Map.of(Asked.STRENGTH, sheet.strength(), Asked.SUGAR, sheet.sugar()),
+                        Map.of());
+    }
+
+    private String choice(Guide.Choice choice) {
+        String methods = String.join(
+                " + ",
+                choice.methods().stream()
+                        .map(method -> words.say("make.gauge.method." + method.name()))
+                        .toList());
+        return words.say(
+                "make.gauge.choice",
+                methods,
+                words.number(choice.strength(), 1),
+                words.number(choice.sugar(), 0),
+                words.number(choice.sampleMillilitres(), 0),
+                words.number(choice.lostMillilitres(), 0));
+    }
+}
