@@ -68,7 +68,7 @@ public final class Told {
     /** Adds a figure that may not be known; where it is not, a script sees null. */
     public Told putOrNone(Name name, @Nullable Estimate estimate) {
         if (estimate == null) {
-            rows.add(new Row(name, null, DoubtWord.NONE));
+            rows.add(new Row(name, null, DoubtWord.NONE, null));
             return this;
         }
         return put(name, estimate);
