@@ -17,8 +17,9 @@ final class KnowledgeTables {
     private KnowledgeTables() {}
 
     static Knowledge read() {
-        List<Composed> compositions = new ArrayList<>(compositions("material_composition"));
-        compositions.addAll(compositions("plant_substances"));
+        List<Composed> compositions = new ArrayList<>();
+        Tables.open("aroma/material_compositions.csv").rows().forEach(row -> compositions.add(ofMaterial(row)));
+        compositions.addAll(open("plant_substances").map(KnowledgeTables::ofPlant));
         return new Knowledge(
                 open("substances").map(KnowledgeTables::watched),
                 open("plants").map(KnowledgeTables::plant),
@@ -70,15 +71,24 @@ final class KnowledgeTables {
                 oily ? row.number("oil_most_percent") : 0.0);
     }
 
-    private static List<Composed> compositions(String table) {
-        return open(table)
-                .map(row -> new Composed(
-                        row.text("material_id"),
-                        row.text("constituent"),
-                        row.number("min"),
-                        row.number("max"),
-                        row.text("basis"),
-                        RowStatus.of(row)));
+    private static Composed ofMaterial(Table.Row row) {
+        return new Composed(
+                row.text("material"),
+                row.text("name"),
+                row.number("min_percent"),
+                row.number("max_percent"),
+                row.text("group"),
+                RowStatus.of(row.standing("status")));
+    }
+
+    private static Composed ofPlant(Table.Row row) {
+        return new Composed(
+                row.text("material_id"),
+                row.text("constituent"),
+                row.number("min"),
+                row.number("max"),
+                row.text("basis"),
+                RowStatus.of(row));
     }
 
     private static Knowledge.EuMaximum maximum(Table.Row row) {

@@ -1,5 +1,6 @@
 package org.stillroom.core.safety;
 
+import org.stillroom.core.reference.Standing;
 import org.stillroom.core.reference.Table;
 
 /** How a row of a safety table came to us, in the words of its status column. */
@@ -20,6 +21,14 @@ public enum RowStatus {
             }
         }
         throw row.fault("status", "is no status: " + row.text("status"));
+    }
+
+    /** Returns what a standing is here: what nobody published cannot clear. */
+    static RowStatus of(Standing standing) {
+        return switch (standing) {
+            case READ, SECONDARY -> READ;
+            case FROM_MEMORY, COMMON_PRACTICE, OWN -> MEMORY;
+        };
     }
 
     /** Returns whether a limit may be told as met on the strength of such a row. */
