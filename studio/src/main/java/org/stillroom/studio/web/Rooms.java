@@ -10,6 +10,7 @@ import org.stillroom.studio.web.frame.Room;
 import org.stillroom.studio.web.make.MakeRoom;
 import org.stillroom.studio.web.settings.SettingsRoom;
 import org.stillroom.studio.web.shelf.ShelfRoom;
+import org.stillroom.studio.web.tables.TablesRoom;
 
 /** The rooms that are open, in the order of the navigation. */
 public final class Rooms {
@@ -20,6 +21,7 @@ public final class Rooms {
                 new ShelfRoom(store),
                 new ComposeRoom(store),
                 new MakeRoom(store),
+                new TablesRoom(),
                 new SettingsRoom(store, folder),
                 new ClarityRoom(store),
                 new ApiRoom(store));

@@ -62,9 +62,7 @@ public final class CorrectQuestion extends DeskQuestion {
         return List.of(
                 new Manner.Given("volume", "1.9L"),
                 new Manner.Given("strength", "27.1%"),
-                new Manner.Given("sugar", "165g/L"),
                 new Manner.Given("to-strength", "28%"),
-                new Manner.Given("to-sugar", "180g/L"),
                 new Manner.Given("with", "96%"));
     }
 

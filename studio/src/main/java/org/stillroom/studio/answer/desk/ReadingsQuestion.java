@@ -42,7 +42,7 @@ final class ReadingsQuestion extends DeskQuestion {
 
     @Override
     public String summary() {
-        return "Which readings serve best for a liqueur of about this strength and sugar, before anything is measured.";
+        return "Which readings serve best for a liqueur of about this strength and sugar.";
     }
 
     @Override

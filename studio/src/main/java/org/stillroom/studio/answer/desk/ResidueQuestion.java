@@ -25,7 +25,7 @@ final class ResidueQuestion extends DeskQuestion {
 
     @Override
     public String summary() {
-        return "Sugar and strength from the density before, and after the alcohol was boiled off and made up again with water.";
+        return "Sugar and strength from the densities of a liqueur and of its residue made up with water.";
     }
 
     @Override

@@ -1,0 +1,30 @@
+package org.stillroom.studio.web.tables;
+
+import java.util.Locale;
+import org.stillroom.studio.answer.desk.Part;
+
+/**
+ * One field of a question.
+ *
+ * @param typed what stands in it, a line for each text
+ * @param example what could stand in it, or empty
+ */
+public record AskedField(Part part, String typed, String example) {
+    public String label() {
+        return label(part.name());
+    }
+
+    static String label(String name) {
+        return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1).replace('-', ' ');
+    }
+
+    public boolean isFlag() {
+        return part.form() == Part.Form.FLAG;
+    }
+
+    /** Returns what shows in the empty field: an example, else what stands for it when it is left out. */
+    public String hint() {
+        String usual = part.usual();
+        return !example.isEmpty() ? example : usual == null ? "" : usual;
+    }
+}
