@@ -17,7 +17,6 @@ import org.stillroom.core.quantity.VolumeBasis;
 import org.stillroom.core.reference.Table;
 
 /** Gauging against printed tables and worked examples. */
-@Tag("published")
 class GaugingPublishedTest {
     private static final Temperature TWENTY = Temperature.TWENTY_CELSIUS;
 
@@ -41,7 +40,7 @@ class GaugingPublishedTest {
         assertThat(worstSugar).isLessThan(3.0);
     }
 
-    /** Source: CRC Handbook, older edition, sucrose at 20 °C: density to 0.1 kg/m³, index to 4 decimals, 0 to 60 °Bx. */
+    /** Source: CRC Handbook, older edition, sucrose at 20 °C: density to 0.1 kg/m³, index to 4 decimals, 0 to 60 °Bx; residuals too. */
     @Test
     void printedSyrupsAreFoundAgain() {
         double worst = 0;
@@ -77,11 +76,12 @@ class GaugingPublishedTest {
     }
 
     /**
-     * Sources: OIV-MA-AS2-02, Table I, 5 to 17 °C, and GOST R 51434-99, 10 to 19 °C, readings of 0 to 75 °Bx; the two differ by up to 0.05.
+     * Sources: OIV-MA-AS2-02, Table I, 5 to 17 °C, and the international table of a Russian standard (number not confirmed), 10 to 19 °C, readings of 0 to 75 °Bx; the two differ by up to 0.05.
      * Lorentz and Lorenz's rule makes thin syrups expand their refraction a little too much in the cold.
      */
     @ParameterizedTest
     @CsvSource({"10, 19, 0.12", "5, 9, 0.21"})
+    @Tag("published")
     void whatTemperatureDoesToARefractometerIsAsPrinted(double from, double to, double within) {
         for (Table.Row row : Published.rows("refractometer_temperature.csv")) {
             double celsius = row.number("celsius");
@@ -106,6 +106,7 @@ class GaugingPublishedTest {
         "81, 68, 77.4",
         "80, 69, 76.0"
     })
+    @Tag("published")
     void proofHydrometersReadWarmAreAsInTheGaugingManual(double shown, double fahrenheit, double proof) {
         Contents spirit = spirit(proof);
         double stem = Shown.PROOF.of(new Mixture(spirit.toGrams(), 0, 0), new Temperature((fahrenheit - 32) / 1.8));
@@ -114,6 +115,7 @@ class GaugingPublishedTest {
 
     /** Source: 27 CFR 30.25, table 7: 115 proof measured at 68 °F takes 0.996 of the volume at 60 °F. */
     @Test
+    @Tag("published")
     void spiritsGrowWithWarmthAsInTheGaugingManual() {
         Mixture spirit = new Mixture(spirit(115).toGrams(), 0, 0);
         double factor = spirit.millilitres(VolumeBasis.AT_60F.temperature()) / spirit.millilitres(new Temperature(20));
@@ -132,6 +134,7 @@ class GaugingPublishedTest {
      */
     @ParameterizedTest
     @CsvSource({"40, 0.075", "45, 0.075", "50, 0.075"})
+    @Tag("published")
     void aLittleSugarHidesAsMuchProofAsTheRuleSays(double strength, double within) {
         Mixture sweet = new Mixture(Liqueur.litre(strength, 1.0).toGrams(), 0, 0);
         double hidden = 2 * (sweet.strength() - Shown.SPIRIT_20C.of(sweet, TWENTY));
@@ -144,6 +147,7 @@ class GaugingPublishedTest {
      */
     @ParameterizedTest
     @CsvSource({"8, 20", "12, 40", "15, 50", "20, 30", "22, 45"})
+    @Tag("published")
     void residuesWeighWhatTheWineLawSays(double strength, double sugar) {
         Mixture sweet = new Mixture(Liqueur.litre(strength, sugar).toGrams(), 0, 0);
         EthanolWater.Isotherm at20 = EthanolWater.at(TWENTY);

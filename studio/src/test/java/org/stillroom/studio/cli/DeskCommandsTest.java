@@ -21,7 +21,8 @@ class DeskCommandsTest {
         return Commands.all().stream()
                 .map(Entry::example)
                 .map(example -> example.substring("stillroom ".length()))
-                .filter(example -> !List.of("plan", "sheet", "open", "backup", "restore", "essence", "notes", "safety", "label")
+                .filter(example -> !List.of(
+                                "plan", "sheet", "open", "backup", "restore", "essence", "notes", "safety", "label")
                         .contains(example.split(" ", 2)[0]));
     }
 
