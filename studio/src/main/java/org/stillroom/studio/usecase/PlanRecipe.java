@@ -1,6 +1,7 @@
 package org.stillroom.studio.usecase;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -100,6 +101,7 @@ public final class PlanRecipe {
         findings.addAll(measured.findings());
         findings.addAll(PlanClarity.findings(plan, doubts(measured, bands)));
         findings.addAll(ofDrink);
+        findings.sort(Comparator.comparing(Finding::severity).reversed()); // what weighs most first
         return new WorkedPlan(
                 plan, figures, measured, bands, blend, steps, measured.runningTotal(order), stages, findings);
     }

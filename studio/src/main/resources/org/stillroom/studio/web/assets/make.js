@@ -1,5 +1,6 @@
 // Make: taps are sent one after the other, kept while the studio is away, and never counted twice.
 import { later, send } from './studio.js';
+import { Idiomorph } from './vendor/idiomorph.esm.js';
 
 const make = document.getElementById('make');
 const key = `make:${make.dataset.make}:`;
@@ -173,7 +174,7 @@ async function lookAround() {
   try {
     const seen = await (await fetch(`/make/${make.dataset.make}/seen`, { cache: 'no-store' })).text();
     if (Number(seen) > Number(document.getElementById('bench').dataset.seen)) {
-      const part = await fetch(location.pathname, { headers: { 'HX-Request': 'true' } });
+      const part = await fetch(location.pathname, { headers: { 'Stillroom-Part': 'true' } });
       if (part.ok && !queue().length) show(await part.text(), true);
     }
   } catch {
