@@ -27,7 +27,6 @@ final class StudioPages {
                 "/tables",
                 "/tables/drops",
                 "/tables/macerate?example=yes",
-                "/tables/strength?density=warm",
                 "/compose",
                 "/compose/new",
                 "/compose/" + recipe,

@@ -72,10 +72,10 @@ public final class Visit {
         context.html(Templates.html(template, all));
     }
 
-    /** Goes on to another page after a change. */
+    /** Goes on to another page after a change; a script that wants a part loads its own page again. */
     public void goOn(String path) {
         if (wantsPart()) {
-            context.header("HX-Redirect", path).status(204);
+            context.status(HttpStatus.NO_CONTENT);
         } else {
             acknowledge();
             context.redirect(path, HttpStatus.SEE_OTHER);
