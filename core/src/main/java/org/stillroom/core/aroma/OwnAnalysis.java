@@ -59,8 +59,8 @@ public record OwnAnalysis(@Nullable Map<String, Double> parts, List<Finding> pro
         }
         String name = line.substring(0, cut).replace("\"", "").strip();
         String percent = line.substring(cut + 1).replace("%", "").strip().replace(',', '.');
-        Constituent constituent = Constituents.find(name);
-        if (constituent == null) {
+        @Nullable String key = Materials.keyOf(name);
+        if (key == null) {
             problems.add(problem(
                     number,
                     "“" + name + "” is in no table of constituents.",
@@ -68,8 +68,12 @@ public record OwnAnalysis(@Nullable Map<String, Double> parts, List<Finding> pro
         } else if (!percent.matches("\\d{1,3}(\\.\\d{1,6})?") || Double.parseDouble(percent) > 100.0) {
             problems.add(problem(
                     number, "“" + percent + "” is no per cent of " + name + ".", "Write a number from 0 to 100."));
-        } else if (parts.put(constituent.cas(), Double.parseDouble(percent) / 100.0) != null) {
-            problems.add(problem(number, constituent.name() + " stands there twice.", "Keep one of the two lines."));
+        } else if (parts.put(key, Double.parseDouble(percent) / 100.0) != null) {
+            @Nullable Constituent twice = Constituents.find(key);
+            problems.add(problem(
+                    number,
+                    (twice == null ? name : twice.name()) + " stands there twice.",
+                    "Keep one of the two lines."));
         }
     }
 

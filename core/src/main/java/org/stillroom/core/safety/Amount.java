@@ -32,6 +32,11 @@ public record Amount(
         return notKnownFrom.isEmpty();
     }
 
+    /** Returns whether all of it is counted by the lots' own analyses. */
+    public boolean isAnalysed() {
+        return isKnown() && basis.equals(List.of(LotAnalyses.BASIS));
+    }
+
     /** Returns the milligrams of what is known on one day. */
     public Range perDay(Serving serving) {
         return perLitre.times(serving.litresPerDay());

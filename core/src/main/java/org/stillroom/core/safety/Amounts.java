@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class Amounts {
     private final Knowledge knowledge;
+    private final LotAnalyses analyses;
     private final Watched watched;
     private final Set<String> notKnownFrom = new LinkedHashSet<>();
     private final Set<String> from = new LinkedHashSet<>();
@@ -24,15 +25,16 @@ final class Amounts {
     private Range grams = Range.NOTHING;
     private RowStatus status = RowStatus.READ;
 
-    private Amounts(Knowledge knowledge, Watched watched) {
-        this.knowledge = knowledge;
+    private Amounts(Grounds grounds, Watched watched) {
+        this.knowledge = grounds.knowledge();
+        this.analyses = grounds.analyses();
         this.watched = watched;
     }
 
     /** Returns how much there is of it, or null where nothing brings any or is expected to. */
     static @Nullable Amount of(
-            Watched watched, List<Portion> portions, double kilograms, double litres, Knowledge knowledge) {
-        Amounts sum = new Amounts(knowledge, watched);
+            Watched watched, List<Portion> portions, double kilograms, double litres, Grounds grounds) {
+        Amounts sum = new Amounts(grounds, watched);
         portions.forEach(sum::add);
         if (sum.from.isEmpty() && sum.notKnownFrom.isEmpty()) {
             return null;
@@ -55,13 +57,35 @@ final class Amounts {
             }
             return;
         }
+        Set<String> settled = portion.form() == Portion.Form.OIL ? analysed(portion) : Set.of();
         for (Plant plant : portion.plants()) {
-            add(portion, plant);
+            add(portion, plant, settled);
         }
     }
 
-    private void add(Portion portion, Plant plant) {
-        List<String> expected = plant.holds().stream().filter(watched::covers).toList();
+    /** Takes what the analysis of the lot lists, whatever the plant is, and returns the names of it. */
+    private Set<String> analysed(Portion portion) {
+        Set<String> settled = new LinkedHashSet<>();
+        Range own = Range.NOTHING;
+        for (String member : watched.members()) {
+            @Nullable Range part = analyses.part(portion.name(), member);
+            if (part != null) {
+                settled.add(member);
+                own = own.plus(part);
+            }
+        }
+        if (!settled.isEmpty()) {
+            take(portion, portion.grams().times(own), RowStatus.READ, LotAnalyses.BASIS);
+        }
+        return settled;
+    }
+
+    /** @param settled what an analysis of the lot has said already; of the rest the tables speak */
+    private void add(Portion portion, Plant plant, Set<String> settled) {
+        List<String> expected = plant.holds().stream()
+                .filter(watched::covers)
+                .filter(held -> !isSettled(held, settled))
+                .toList();
         if (expected.isEmpty()) {
             return; // a test holds the tables to it that what is composed is also expected
         }
@@ -73,14 +97,25 @@ final class Amounts {
         if (isMissing(expected, groups)) {
             notKnownFrom.add(portion.where());
         }
-        if (!groups.isEmpty()) {
+        List<Group> rest = settled.isEmpty() ? groups : groups(plant.oilMaterials(), settled);
+        if (!rest.isEmpty()) {
             boolean alone = portion.plants().size() == 1;
-            Group worst = worst(groups);
-            double least =
-                    alone ? groups.stream().mapToDouble(Group::least).min().orElse(0.0) : 0.0;
+            Group worst = worst(rest);
+            double least = alone ? rest.stream().mapToDouble(Group::least).min().orElse(0.0) : 0.0;
             Range share = new Range(Math.min(least, worst.most()), worst.most()).times(0.01);
             take(portion, portion.grams().times(share), worst.status(), worst.basis());
         }
+    }
+
+    /** A family is settled when each of its single members is. */
+    private boolean isSettled(String held, Set<String> settled) {
+        return settled.contains(held)
+                || (held.equals(watched.name())
+                        && watched.members().stream().allMatch(member -> settled.contains(member) || isSum(member)));
+    }
+
+    private static boolean isSum(String constituent) {
+        return constituent.endsWith("(sum)");
     }
 
     private void take(Portion portion, Range more, RowStatus standing, String group) {
@@ -111,7 +146,7 @@ final class Amounts {
 
     /** A row that gives the sum with something else, such as methyleugenol with elemicin, bounds each of both. */
     private static boolean covering(String held, Group group) {
-        return group.constituents().stream().anyMatch(each -> each.endsWith("(sum)") && each.contains(held));
+        return group.constituents().stream().anyMatch(each -> holds(each, held));
     }
 
     private static Group worst(List<Group> groups) {
@@ -141,10 +176,18 @@ final class Amounts {
     private record Group(String basis, double least, double most, RowStatus status, Set<String> constituents) {}
 
     private List<Group> groups(List<String> materials) {
+        return groups(materials, Set.of());
+    }
+
+    /** @param settled members that are left out, with the sums that hold them */
+    private List<Group> groups(List<String> materials, Set<String> settled) {
         Map<String, Group> groups = new HashMap<>();
         List<String> order = new ArrayList<>();
         for (Composed row : knowledge.compositions()) {
-            if (materials.contains(row.material()) && watched.members().contains(row.constituent())) {
+            String constituent = row.constituent();
+            boolean asked = watched.members().contains(constituent)
+                    && settled.stream().noneMatch(said -> constituent.equals(said) || holds(constituent, said));
+            if (asked && materials.contains(row.material())) {
                 String key = row.material() + ": " + row.basis();
                 if (!groups.containsKey(key)) {
                     order.add(key);
@@ -153,6 +196,10 @@ final class Amounts {
             }
         }
         return order.stream().map(groups::get).toList();
+    }
+
+    private static boolean holds(String sum, String constituent) {
+        return isSum(sum) && sum.contains(constituent);
     }
 
     private static Group group(Composed row) {

@@ -25,20 +25,20 @@ public final class Drink {
             "gentian", "wormwood", "roman wormwood", "cinchona", "quassia", "germander", "southernwood", "mugwort");
 
     private final Plan plan;
-    private final Knowledge knowledge;
+    private final Grounds grounds;
     private final Figures figures;
     private final List<Portion> portions;
     private final List<Amount> amounts = new ArrayList<>();
 
-    private Drink(Plan plan, Knowledge knowledge) {
+    private Drink(Plan plan, Grounds grounds) {
         this.plan = plan;
-        this.knowledge = knowledge;
+        this.grounds = grounds;
         this.figures = Liquid.figures(plan.liquid(), Temperature.TWENTY_CELSIUS);
-        this.portions = Portions.of(plan, knowledge);
+        this.portions = Portions.of(plan, grounds.knowledge());
         double kilograms = figures.value(Figure.MASS) / 1000.0;
         double litres = figures.value(Figure.VOLUME_20C) / 1000.0;
-        for (Watched watched : knowledge.watched()) {
-            @Nullable Amount amount = Amounts.of(watched, portions, kilograms, litres, knowledge);
+        for (Watched watched : grounds.knowledge().watched()) {
+            @Nullable Amount amount = Amounts.of(watched, portions, kilograms, litres, grounds);
             if (amount != null) {
                 amounts.add(amount);
             }
@@ -50,11 +50,11 @@ public final class Drink {
      *
      * @throws IllegalArgumentException when it makes nothing
      */
-    public static Drink of(Plan plan, Knowledge knowledge) {
+    public static Drink of(Plan plan, Grounds grounds) {
         if (plan.liquid().total() == 0.0) {
             throw new IllegalArgumentException("nothing is made, so nothing can be in it");
         }
-        return new Drink(plan, knowledge);
+        return new Drink(plan, grounds);
     }
 
     public Plan plan() {
@@ -62,7 +62,7 @@ public final class Drink {
     }
 
     public Knowledge knowledge() {
-        return knowledge;
+        return grounds.knowledge();
     }
 
     public Figures figures() {

@@ -1,5 +1,6 @@
 package org.stillroom.core.safety;
 
+import java.util.List;
 import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
@@ -122,7 +123,15 @@ record Limit(String rule, Place place, String category, double value, Basis basi
         if (amount.basis().isEmpty()) {
             return "";
         }
-        return "the most is that of the most adverse source group (" + String.join("; ", amount.basis()) + ")"
+        List<String> groups = amount.basis().stream()
+                .filter(each -> !each.equals(LotAnalyses.BASIS))
+                .toList();
+        String analysed = groups.size() < amount.basis().size() ? "by " + LotAnalyses.BASIS + ", as printed" : "";
+        if (groups.isEmpty()) {
+            return analysed;
+        }
+        return (analysed.isEmpty() ? "" : analysed + "; of the rest ")
+                + "the most is that of the most adverse source group (" + String.join("; ", groups) + ")"
                 + (amount.status().mayClear() ? "" : "; composition from memory");
     }
 

@@ -28,8 +28,8 @@ public record Safety(Drink drink, Serving serving, List<Finding> findings) {
      *
      * @throws IllegalArgumentException when it makes nothing
      */
-    public static Safety of(Plan plan, Serving serving, Knowledge knowledge) {
-        Drink drink = Drink.of(plan, knowledge);
+    public static Safety of(Plan plan, Serving serving, Grounds grounds) {
+        Drink drink = Drink.of(plan, grounds);
         List<Finding> findings = new ArrayList<>();
         for (Rule rule : Rules.ALL) {
             if (rule.holds() == Rule.Holds.OF_ALL || !drink.isConcentrate()) {
@@ -51,11 +51,11 @@ public record Safety(Drink drink, Serving serving, List<Finding> findings) {
      *
      * <p>How many a day somebody drinks is not the plan's to say, so that alcohol itself is left to the question that names it.
      */
-    public static List<Finding> ofPlan(Plan plan) {
+    public static List<Finding> ofPlan(Plan plan, Grounds grounds) {
         if (plan.liquid().total() == 0.0) {
             return List.of();
         }
-        return of(plan, Serving.USUAL, Knowledge.SHIPPED).findings().stream()
+        return of(plan, Serving.USUAL, grounds).findings().stream()
                 .filter(finding ->
                         finding.severity() != Severity.NOTE || finding.rule().equals(NotKnown.NAME))
                 .filter(finding -> !finding.rule().equals(AlcoholItself.NAME))

@@ -27,7 +27,7 @@ final class Bench {
     private final List<Ingredient> ingredients = new ArrayList<>();
     private final List<Line> lines = new ArrayList<>();
     private final List<String> steps = new ArrayList<>();
-    private Knowledge knowledge = Knowledge.SHIPPED;
+    private Grounds grounds = Grounds.SHIPPED;
 
     /** Adds grams of something that needs no more than its name and kind. */
     Bench grams(String name, Kind kind, double grams) {
@@ -81,7 +81,13 @@ final class Bench {
 
     /** Lets the rules know no more than this. */
     Bench knowing(Knowledge less) {
-        knowledge = less;
+        grounds = Grounds.of(less);
+        return this;
+    }
+
+    /** Lets lots have been analysed: for each bottle the parts by CAS number, 0 to 1. */
+    Bench analysed(String ingredient, List<Map<String, Double>> lots) {
+        grounds = grounds.with(grounds.analyses().and(LotAnalyses.of(Map.of(ingredient, lots))));
         return this;
     }
 
@@ -96,7 +102,7 @@ final class Bench {
     }
 
     Safety safety() {
-        return Safety.of(plan(), Serving.USUAL, knowledge);
+        return Safety.of(plan(), Serving.USUAL, grounds);
     }
 
     Amount amount(String watched) {

@@ -55,7 +55,7 @@ public final class SafetyFields {
         if (amount.isKnown()) {
             return fields.put("typical", range.middle())
                     .put("max", range.most())
-                    .put("typical_basis", "middle of the range");
+                    .put("typical_basis", amount.isAnalysed() ? "the lot's own analysis" : "middle of the range");
         }
         return fields.putNone("typical").putNone("max").put("typical_basis", "not known");
     }

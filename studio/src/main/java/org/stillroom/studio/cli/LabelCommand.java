@@ -11,6 +11,7 @@ import org.stillroom.studio.answer.desk.Objections;
 import org.stillroom.studio.sheet.LabelSheet;
 import org.stillroom.studio.usecase.Impossible;
 import org.stillroom.studio.usecase.TellLabel;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -39,6 +40,9 @@ final class LabelCommand extends Subcommand {
     @Option(names = "--force", description = "write over a file that is there")
     private boolean force;
 
+    @Mixin
+    private GroundsOptions grounds = new GroundsOptions();
+
     private final PartOptions options = new PartOptions(LabelAsked.PARTS);
 
     @Override
@@ -50,7 +54,7 @@ final class LabelCommand extends Subcommand {
     protected Answer answer(Workings workings) {
         LabelAsked asked = LabelAsked.of(options.typed(), Dashes.TWO, new Objections());
         LabelSheet.Size wanted = size();
-        TellLabel.Found found = asked.answer(RecipeArgument.worked(file, workings));
+        TellLabel.Found found = asked.answer(grounds.worked(file, workings));
         if (out == null) {
             return new LabelAnswer(found, null);
         }

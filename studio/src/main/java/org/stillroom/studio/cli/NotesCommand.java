@@ -1,21 +1,17 @@
 package org.stillroom.studio.cli;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.stillroom.core.aroma.OwnAnalysis;
+import org.stillroom.core.plan.Plan;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.core.tasting.Note;
 import org.stillroom.core.tasting.OdourThreshold;
 import org.stillroom.studio.answer.Fields;
 import org.stillroom.studio.answer.NotesFields;
-import org.stillroom.studio.usecase.PlanRecipe;
 import org.stillroom.studio.usecase.TellNotes;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** Tells which notes lead in what a recipe makes. */
@@ -23,39 +19,15 @@ final class NotesCommand extends Subcommand {
     @Parameters(index = "0", paramLabel = "RECIPE", description = "the recipe file")
     private Path file = Path.of("");
 
-    @Option(
-            names = "--analysis",
-            paramLabel = "INGREDIENT=FILE",
-            description = "the analysis of a lot, as lines of constituent,percent; in place of the usual range")
-    private Map<String, Path> analyses = new LinkedHashMap<>();
+    @Mixin
+    private AnalysisFiles analyses = new AnalysisFiles();
 
     @Override
     protected Answer answer(Workings workings) {
-        Map<String, Map<String, Double>> own = new LinkedHashMap<>();
-        analyses.forEach((ingredient, path) -> own.put(ingredient, read(path)));
-        PlanRecipe.Outcome plan =
-                PlanRecipe.answer(PlanRecipe.making(RecipeArgument.open(file).recipe()), null, Workings.NONE);
-        if (plan instanceof PlanRecipe.Outcome.Refused refused) {
-            throw new Refusal(Exit.WRONG_INPUT, refused.problems());
-        }
-        return new Told(
-                TellNotes.answer(((PlanRecipe.Outcome.Worked) plan).plan().plan(), own, workings));
-    }
-
-    private static Map<String, Double> read(Path path) {
-        String text;
-        try {
-            text = Files.readString(path);
-        } catch (IOException unreadable) {
-            throw Refusal.notFound(
-                    "--analysis", "there is no readable file " + path + ".", "Check the name and the folder.");
-        }
-        OwnAnalysis analysis = OwnAnalysis.read(text);
-        Map<String, Double> parts = analysis.parts();
-        if (parts == null) {
-            throw new Refusal(Exit.WRONG_INPUT, analysis.problems());
-        }
-        return parts;
+        Map<String, Map<String, Double>> own = analyses.read();
+        Plan plan = RecipeArgument.worked(file, Workings.NONE).plan();
+        analyses.requireOilsOf(plan);
+        return new Told(TellNotes.answer(plan, own, workings));
     }
 
     private record Told(TellNotes.Found found) implements Answer {

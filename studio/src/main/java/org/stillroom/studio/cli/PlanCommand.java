@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import org.stillroom.core.recipe.Making;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.core.safety.Grounds;
 import org.stillroom.studio.answer.desk.Objections;
 import org.stillroom.studio.answer.desk.PlanWishes;
 import org.stillroom.studio.usecase.OpenRecipe;
@@ -34,7 +35,7 @@ final class PlanCommand extends Subcommand {
         PlanWishes wished = PlanWishes.of(wishes.typed(), Dashes.TWO, objections);
         OpenRecipe.Outcome.Opened opened = RecipeArgument.open(file);
         Making making = PlanRecipe.making(opened.recipe());
-        return new PlanAnswer(wished.answer(making, opened.notes(), workings), shown);
+        return new PlanAnswer(wished.answer(making, opened.notes(), Grounds.SHIPPED, workings), shown);
     }
 
     private Units units(Objections objections) {

@@ -2,6 +2,7 @@ package org.stillroom.studio.cli;
 
 import java.nio.file.Path;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.core.safety.Grounds;
 import org.stillroom.studio.usecase.OpenRecipe;
 import org.stillroom.studio.usecase.PlanRecipe;
 import org.stillroom.studio.usecase.WorkedPlan;
@@ -32,7 +33,16 @@ final class RecipeArgument {
      * @throws Refusal when it is not there, not understood, or asks for what cannot be
      */
     static WorkedPlan worked(Path file, Workings workings) {
-        PlanRecipe.Outcome plan = PlanRecipe.answer(PlanRecipe.making(open(file).recipe()), null, workings);
+        return worked(file, Grounds.SHIPPED, workings);
+    }
+
+    /**
+     * Opens it, works it out and judges it.
+     *
+     * @throws Refusal when it is not there, not understood, or asks for what cannot be
+     */
+    static WorkedPlan worked(Path file, Grounds grounds, Workings workings) {
+        PlanRecipe.Outcome plan = PlanRecipe.answer(PlanRecipe.making(open(file).recipe()), null, grounds, workings);
         if (plan instanceof PlanRecipe.Outcome.Refused refused) {
             throw new Refusal(Exit.WRONG_INPUT, refused.problems());
         }

@@ -45,7 +45,8 @@ record SafetyAnswer(Safety safety) implements Answer {
                 .figure("most")
                 .text("")
                 .figure("most a day")
-                .text("");
+                .text("")
+                .text("by");
         for (Amount amount : amounts) {
             Range day = amount.perLitre()
                     .times(safety.serving().millilitres() * safety.serving().perDay() / 1000.0);
@@ -55,9 +56,14 @@ record SafetyAnswer(Safety safety) implements Answer {
                     amount.isKnown() ? Range.figures(amount.perKilogram().most()) : "not known",
                     "mg/kg",
                     amount.isKnown() ? Range.figures(day.most()) : "not known",
-                    "mg");
+                    "mg",
+                    by(amount));
         }
         return table;
+    }
+
+    private static String by(Amount amount) {
+        return amount.isAnalysed() ? "analysis" : amount.status().mayClear() ? "range" : "range, from memory";
     }
 
     private void told(Page page, String heading, Severity severity) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.core.safety.Grounds;
 import org.stillroom.studio.answer.Fields;
 import org.stillroom.studio.answer.FindingFields;
 import org.stillroom.studio.answer.desk.Objections;
@@ -50,7 +51,10 @@ final class SheetCommand extends Subcommand {
         SheetOptions options = options();
         PlanWishes wished = PlanWishes.of(wishes.typed(), Dashes.TWO, new Objections());
         WorkedPlan worked = wished.answer(
-                        PlanRecipe.making(RecipeArgument.open(Path.of(file)).recipe()), List.of(), workings)
+                        PlanRecipe.making(RecipeArgument.open(Path.of(file)).recipe()),
+                        List.of(),
+                        Grounds.SHIPPED,
+                        workings)
                 .worked();
         if (out == null) {
             return new Shown(DaySheet.html(worked, options), worked);

@@ -27,6 +27,7 @@ import org.stillroom.core.recipe.LineAmount;
 import org.stillroom.core.recipe.Making;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.core.safety.Grounds;
 import org.stillroom.core.safety.Safety;
 import org.stillroom.planner.marks.Measured;
 import org.stillroom.planner.marks.MeasuredLine;
@@ -60,30 +61,36 @@ public final class PlanRecipe {
         return new Making(staged.recipe(), stages);
     }
 
+    /** Returns the recipe worked out and judged on what ships with the program. */
+    public static Outcome answer(Making making, @Nullable Volume makes, Workings workings) {
+        return answer(making, makes, Grounds.SHIPPED, workings);
+    }
+
     /**
      * Returns the recipe worked out.
      *
      * @param makes the volume to make at 20 °C in place of the recipe's own, or null
+     * @param grounds what it is judged on as a drink
      * @param workings takes the steps by which the figures of the finished liquid come about
      */
-    public static Outcome answer(Making making, @Nullable Volume makes, Workings workings) {
+    public static Outcome answer(Making making, @Nullable Volume makes, Grounds grounds, Workings workings) {
         SizeRecipe.Outcome sized = SizeRecipe.answer(making, makes);
         return sized instanceof SizeRecipe.Outcome.Refused refused
                 ? new Outcome.Refused(refused.problems())
-                : answer(((SizeRecipe.Outcome.Sized) sized).making(), workings);
+                : answer(((SizeRecipe.Outcome.Sized) sized).making(), grounds, workings);
     }
 
-    private static Outcome answer(Making making, Workings workings) {
+    private static Outcome answer(Making making, Grounds grounds, Workings workings) {
         Planning planning = Planner.plan(making);
         if (planning instanceof Planning.Refused refused) {
             return new Outcome.Refused(refused.problems());
         }
         Plan plan = ((Planning.Planned) planning).plan();
-        return new Outcome.Worked(worked(plan, workings, Safety.ofPlan(plan)));
+        return new Outcome.Worked(worked(plan, grounds, workings, Safety.ofPlan(plan, grounds)));
     }
 
     /** @param ofDrink what rules say of it as a drink; a stage is none */
-    private static WorkedPlan worked(Plan plan, Workings workings, List<Finding> ofDrink) {
+    private static WorkedPlan worked(Plan plan, Grounds grounds, Workings workings, List<Finding> ofDrink) {
         Measured measured = Measuring.of(plan);
         Figures figures = Liquid.figures(plan.liquid(), Temperature.TWENTY_CELSIUS, workings);
         List<MixingStep> steps = MixingOrder.of(plan);
@@ -94,7 +101,8 @@ public final class PlanRecipe {
                 .map(line -> line.ingredient().perGram().times(line.grams()))
                 .toList());
         List<WorkedPlan.WorkedStage> stages = plan.stages().stream()
-                .map(stage -> new WorkedPlan.WorkedStage(stage, worked(stage.plan(), Workings.NONE, List.of())))
+                .map(stage ->
+                        new WorkedPlan.WorkedStage(stage, worked(stage.plan(), grounds, Workings.NONE, List.of())))
                 .toList();
         List<Finding> findings = new ArrayList<>(plan.findings());
         findings.addAll(figures.findings());
@@ -103,7 +111,7 @@ public final class PlanRecipe {
         findings.addAll(ofDrink);
         findings.sort(Comparator.comparing(Finding::severity).reversed()); // what weighs most first
         return new WorkedPlan(
-                plan, figures, measured, bands, blend, steps, measured.runningTotal(order), stages, findings);
+                plan, figures, measured, bands, blend, steps, measured.runningTotal(order), stages, grounds, findings);
     }
 
     /** Returns what is in doubt of the batch for the forecast of clouding: its strength, and what the measures leave open of its oils. */

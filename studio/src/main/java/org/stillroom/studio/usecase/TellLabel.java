@@ -94,7 +94,7 @@ public final class TellLabel {
         }
         StatedStrength strength = StatedStrength.of(figures.value(Figure.STRENGTH), leftIn);
         Serving serving = new Serving(servingMillilitres, 1.0, 70.0, EnumSet.of(Place.EU));
-        List<Finding> said = Safety.of(worked.plan(), serving, Knowledge.SHIPPED).findings().stream()
+        List<Finding> said = Safety.of(worked.plan(), serving, worked.grounds()).findings().stream()
                 .filter(TellLabel::isSaidOnLabels)
                 .toList();
         return new Found(
@@ -106,7 +106,7 @@ public final class TellLabel {
                 bottleMillilitres,
                 BottleSizes.isLawful(Market.EU, bottleMillilitres),
                 BottleSizes.isLawful(Market.US, bottleMillilitres),
-                Knowledge.SHIPPED.standardDrinks(),
+                worked.grounds().knowledge().standardDrinks(),
                 Statements.of(strength),
                 Duty.of(strength.percent(), bottleMillilitres),
                 said);

@@ -7,6 +7,7 @@ import org.stillroom.core.plan.Bands;
 import org.stillroom.core.plan.MixingStep;
 import org.stillroom.core.plan.Plan;
 import org.stillroom.core.reference.Finding;
+import org.stillroom.core.safety.Grounds;
 import org.stillroom.planner.marks.Measured;
 
 /**
@@ -20,6 +21,7 @@ import org.stillroom.planner.marks.Measured;
  * @param steps the order of mixing
  * @param runningTotals what an untared scale shows, in the order of mixing
  * @param stages the stages that come first, each worked out in the same way
+ * @param grounds what it was judged on as a drink
  * @param findings everything to know about it, its stages' own excepted
  */
 public record WorkedPlan(
@@ -31,6 +33,7 @@ public record WorkedPlan(
         List<MixingStep> steps,
         List<Measured.RunningTotal> runningTotals,
         List<WorkedStage> stages,
+        Grounds grounds,
         List<Finding> findings) {
     public WorkedPlan {
         steps = List.copyOf(steps);

@@ -127,4 +127,30 @@ class SafetyCommandTest {
         String page = Desk.type("safety " + recipe("lemon oil", "0.5 g/L")).out();
         assertThat(page.split("not legal or medical advice", -1)).hasSize(2);
     }
+
+    private String file(String name, String text) throws IOException {
+        return Files.writeString(folder.resolve(name), text).toString();
+    }
+
+    /** 20 mg/L of sage oil, 23 % thujone by its certificate: 4.6 mg/L for certain, in place of at most 12. */
+    @Test
+    void theAnalysisOfTheLotStandsInPlaceOfTheRange() throws IOException {
+        String recipe = recipe("sage oil", "0.02 g/L");
+        String certificate = file("lot.csv", "constituent,percent\nalpha-thujone,18.5\nbeta-thujone,4.5\n");
+        JsonNode thujone = substance(
+                json(Desk.type("safety " + recipe + " --json --place EU --analysis sage~oil=" + certificate)),
+                "thujone");
+        assertThat(thujone.get("mg_per_l").get("max").doubleValue()).isCloseTo(4.6, within(0.001));
+        assertThat(thujone.get("mg_per_l").get("typical_basis").stringValue()).isEqualTo("the lot's own analysis");
+        JsonNode without = substance(json(Desk.type("safety " + recipe + " --json --place EU")), "thujone");
+        assertThat(without.get("mg_per_l").get("max").doubleValue()).isGreaterThan(10.0);
+    }
+
+    @Test
+    void anAnalysisOfWhatIsNoOilOfTheRecipeIsRefused() throws IOException {
+        String certificate = file("lot.csv", "pulegone,1");
+        Desk.Run run = Desk.type("safety " + recipe("sage oil", "0.02 g/L") + " --analysis mint=" + certificate);
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.err()).contains("\"mint\" is no oil of this recipe", "sage oil");
+    }
 }

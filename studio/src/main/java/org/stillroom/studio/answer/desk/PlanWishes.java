@@ -13,6 +13,7 @@ import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.recipe.Making;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.core.safety.Grounds;
 import org.stillroom.planner.explore.Explorations;
 import org.stillroom.planner.shopping.Shopping;
 import org.stillroom.studio.answer.PlanTold;
@@ -81,10 +82,11 @@ public final class PlanWishes {
      * Returns the plan of a recipe with what is wished for.
      *
      * @param notes what was taken for granted in reading the recipe
+     * @param grounds what it is judged on as a drink
      * @throws WrongInput when the recipe does not say enough, or asks for what cannot be
      */
-    public PlanTold answer(Making making, List<Finding> notes, Workings workings) {
-        PlanRecipe.Outcome outcome = PlanRecipe.answer(making, makes, workings);
+    public PlanTold answer(Making making, List<Finding> notes, Grounds grounds, Workings workings) {
+        PlanRecipe.Outcome outcome = PlanRecipe.answer(making, makes, grounds, workings);
         if (outcome instanceof PlanRecipe.Outcome.Refused refused) {
             throw new WrongInput(refused.problems().stream().map(this::named).toList());
         }

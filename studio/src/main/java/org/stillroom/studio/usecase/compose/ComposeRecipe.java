@@ -4,6 +4,7 @@ import java.util.List;
 import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.recipe.Making;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.core.safety.Grounds;
 import org.stillroom.studio.recipefile.FormReading;
 import org.stillroom.studio.recipefile.RecipeForm;
 import org.stillroom.studio.usecase.PlanRecipe;
@@ -13,16 +14,19 @@ import org.stillroom.studio.usecase.WorkedPlan;
 public final class ComposeRecipe {
     private final StageShelf stages;
     private final OunceMeaning ounce;
+    private final Grounds grounds;
 
     /**
      * Makes it for a studio.
      *
      * @param stages where recipes that a recipe takes "from" are found
      * @param ounce what "oz" means where a recipe does not say
+     * @param grounds what drinks are judged on
      */
-    public ComposeRecipe(StageShelf stages, OunceMeaning ounce) {
+    public ComposeRecipe(StageShelf stages, OunceMeaning ounce, Grounds grounds) {
         this.stages = stages;
         this.ounce = ounce;
+        this.grounds = grounds;
     }
 
     /** Returns what comes of a form, however far it has come. */
@@ -38,9 +42,9 @@ public final class ComposeRecipe {
         return planned(form, reading, found.making());
     }
 
-    private static Composed planned(RecipeForm form, FormReading reading, Making making) {
+    private Composed planned(RecipeForm form, FormReading reading, Making making) {
         Workings.Written workings = new Workings.Written();
-        PlanRecipe.Outcome outcome = PlanRecipe.answer(making, null, workings);
+        PlanRecipe.Outcome outcome = PlanRecipe.answer(making, null, grounds, workings);
         if (outcome instanceof PlanRecipe.Outcome.Refused refused) {
             return new Composed(form, reading, making, null, refused.problems(), List.of());
         }

@@ -8,6 +8,7 @@ import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.store.Revision;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.PlanRecipe;
+import org.stillroom.studio.usecase.shelf.MakersGrounds;
 import org.stillroom.studio.usecase.shelf.MakersOunce;
 
 /** Works out what is printed on the day sheet of a revision or of a make. */
@@ -37,6 +38,6 @@ public final class PrintSheet {
         ShowMake.Ready ready = ShowMake.ready(store, revision, start);
         return ready.making() == null
                 ? new PlanRecipe.Outcome.Refused(ready.problems())
-                : PlanRecipe.answer(ready.making(), null, workings);
+                : PlanRecipe.answer(ready.making(), null, MakersGrounds.of(store), workings);
     }
 }

@@ -5,6 +5,7 @@ import java.util.Map;
 import org.stillroom.core.recipe.Making;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.core.safety.Grounds;
 import org.stillroom.studio.answer.Fields;
 import org.stillroom.studio.answer.StepFields;
 import org.stillroom.studio.answer.desk.Objections;
@@ -59,13 +60,13 @@ final class PlanOperations {
 
     private Reply answer(Body body) {
         if (body.has("stillroom")) {
-            return planned(texts.read(body.asRecipe()), Body.of(""));
+            return planned(texts.read(body.asRecipe()), texts.grounds(), Body.of(""));
         }
-        return planned(texts.read(body, PlanWishes.PARTS), body);
+        return planned(texts.read(body, PlanWishes.PARTS), texts.grounds(), body);
     }
 
     /** Returns the plan of a recipe with what the body wishes for. */
-    static Reply planned(RecipeTexts.Found found, Body body) {
+    static Reply planned(RecipeTexts.Found found, Grounds grounds, Body body) {
         Map<String, List<String>> typed = body.typed(PlanWishes.PARTS);
         boolean explained = body.flag(DeskOperations.EXPLAIN);
         body.refuseIfAnyWrong();
@@ -73,7 +74,7 @@ final class PlanOperations {
         Making making = found.making();
         List<Finding> notes = found.notes();
         Workings.Written written = new Workings.Written();
-        Fields fields = wishes.answer(making, notes, explained ? written : Workings.NONE)
+        Fields fields = wishes.answer(making, notes, grounds, explained ? written : Workings.NONE)
                 .fields();
         return Reply.of(explained ? fields.put("steps", StepFields.of(written.steps())) : fields);
     }

@@ -251,7 +251,7 @@ final class RecipeOperations {
 
     private Reply plan(Call call) throws Exception {
         Body body = call.body().knows(DeskOperations.keys(PlanWishes.PARTS));
-        return PlanOperations.planned(texts.read(latestOf(call).text()), body);
+        return PlanOperations.planned(texts.read(latestOf(call).text()), texts.grounds(), body);
     }
 
     /** Answers a change that leaves nothing to show but its entry in the history. */

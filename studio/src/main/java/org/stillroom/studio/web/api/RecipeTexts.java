@@ -6,11 +6,13 @@ import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.recipe.Making;
 import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.reference.Finding;
+import org.stillroom.core.safety.Grounds;
 import org.stillroom.studio.answer.desk.Part;
 import org.stillroom.studio.recipefile.RecipeReader;
 import org.stillroom.studio.recipefile.RecipeReading;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.compose.StageShelf;
+import org.stillroom.studio.usecase.shelf.MakersGrounds;
 import org.stillroom.studio.usecase.shelf.MakersOunce;
 
 /** Reads recipes that other programs send, as the studio understands them. */
@@ -73,6 +75,11 @@ final class RecipeTexts {
         }
         body.refuseIfAnyWrong();
         return read(String.valueOf(text));
+    }
+
+    /** Returns what drinks of this studio are judged on. */
+    Grounds grounds() {
+        return MakersGrounds.of(store);
     }
 
     OunceMeaning ounce() {

@@ -4,7 +4,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.stillroom.core.reference.Workings;
-import org.stillroom.core.safety.Knowledge;
 import org.stillroom.core.safety.Safety;
 import org.stillroom.core.safety.Serving;
 import org.stillroom.studio.answer.LabelFields;
@@ -67,7 +66,7 @@ final class SafetyOperations {
     private Reply safety(Body body) {
         WorkedPlan worked = worked(body, SafetyAsked.PARTS);
         Serving serving = SafetyAsked.of(body.typed(SafetyAsked.PARTS), Keys.SNAKE_CASE, new Objections());
-        return Reply.of(SafetyFields.of(Safety.of(worked.plan(), serving, Knowledge.SHIPPED)));
+        return Reply.of(SafetyFields.of(Safety.of(worked.plan(), serving, worked.grounds())));
     }
 
     private Reply label(Body body) {
@@ -77,7 +76,8 @@ final class SafetyOperations {
     }
 
     private WorkedPlan worked(Body body, List<Part> parts) {
-        PlanRecipe.Outcome outcome = PlanRecipe.answer(texts.read(body, parts).making(), null, Workings.NONE);
+        PlanRecipe.Outcome outcome =
+                PlanRecipe.answer(texts.read(body, parts).making(), null, texts.grounds(), Workings.NONE);
         if (outcome instanceof PlanRecipe.Outcome.Refused refused) {
             throw new WrongInput(refused.problems());
         }

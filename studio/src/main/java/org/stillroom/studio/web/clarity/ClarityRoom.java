@@ -11,6 +11,7 @@ import org.stillroom.core.quantity.QuantityText;
 import org.stillroom.core.quantity.Temperature;
 import org.stillroom.core.quantity.Understanding;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.core.safety.Grounds;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.Impossible;
 import org.stillroom.studio.usecase.TellClarity;
@@ -62,7 +63,7 @@ public final class ClarityRoom implements Room {
     private void forecast(Visit visit) {
         OunceMeaning ounce = MakersOunce.of(store.settings());
         WorkOnRecipe.Work work = new WorkOnRecipe(store.recipes(), ounce).open(visit.part("recipe"));
-        WorkedPlan worked = new ComposeRecipe(new StageShelf(store.recipes(), ounce), ounce)
+        WorkedPlan worked = new ComposeRecipe(new StageShelf(store.recipes(), ounce), ounce, Grounds.SHIPPED)
                 .answer(work.form())
                 .worked();
         String typed = visit.field("temperature").isBlank() ? "20 °C" : visit.field("temperature");

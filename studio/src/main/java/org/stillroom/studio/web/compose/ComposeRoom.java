@@ -5,6 +5,7 @@ import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.compose.ComposeRecipe;
 import org.stillroom.studio.usecase.compose.StageShelf;
 import org.stillroom.studio.usecase.compose.WorkOnRecipe;
+import org.stillroom.studio.usecase.shelf.MakersGrounds;
 import org.stillroom.studio.usecase.shelf.MakersOunce;
 import org.stillroom.studio.web.frame.Doors;
 import org.stillroom.studio.web.frame.Room;
@@ -49,6 +50,6 @@ public final class ComposeRoom implements Room {
 
     ComposeRecipe composer() {
         OunceMeaning ounce = MakersOunce.of(store.settings());
-        return new ComposeRecipe(new StageShelf(store.recipes(), ounce), ounce);
+        return new ComposeRecipe(new StageShelf(store.recipes(), ounce), ounce, MakersGrounds.of(store));
     }
 }

@@ -14,7 +14,6 @@ import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.safety.Amount;
 import org.stillroom.core.safety.Drink;
-import org.stillroom.core.safety.Knowledge;
 import org.stillroom.core.safety.Range;
 import org.stillroom.core.safety.Serving;
 import org.stillroom.planner.shopping.ShoppingList;
@@ -217,7 +216,7 @@ public record ComposeView(
         WorkedPlan worked = composed.worked();
         return worked == null || worked.plan().liquid().total() == 0.0
                 ? List.of()
-                : Drink.of(worked.plan(), Knowledge.SHIPPED).amounts();
+                : Drink.of(worked.plan(), worked.grounds()).amounts();
     }
 
     /** Returns milligrams of what is known on a day of usual servings, at most, in three figures. */

@@ -1,0 +1,79 @@
+package org.stillroom.core.safety;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.aroma.Materials;
+
+/**
+ * What suppliers' analyses of lots say of the oils in a recipe, by the name of the ingredient.
+ *
+ * <p>An analysis speaks for what it lists and for nothing else: what it leaves out stays within the range of the tables, or not
+ * known. Where several bottles can be taken, only what the analyses of all of them list is counted, from the least to the most.
+ */
+public final class LotAnalyses {
+    /** No lot was analysed. */
+    public static final LotAnalyses NONE = new LotAnalyses(Map.of());
+
+    /** How an amount that rests on an analysis names its basis. */
+    static final String BASIS = "the lot's own analysis";
+
+    /** What is listed as none or as traces counts as up to so much of the oil. From memory: what certificates call traces. */
+    private static final double TRACE = 0.001;
+
+    private final Map<String, Map<String, Range>> parts = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+
+    private LotAnalyses(Map<String, List<Map<String, Double>>> lots) {
+        lots.forEach((ingredient, analyses) -> parts.put(ingredient.strip(), together(analyses)));
+    }
+
+    /**
+     * Takes analyses of lots.
+     *
+     * @param lots by ingredient, for each bottle that can be taken the parts of the oil that its analysis lists, 0 to 1, by CAS
+     *     number or by the name of a sum; an empty map where a bottle has none
+     */
+    public static LotAnalyses of(Map<String, List<Map<String, Double>>> lots) {
+        return new LotAnalyses(lots);
+    }
+
+    private static Map<String, Range> together(List<Map<String, Double>> analyses) {
+        Map<String, Range> parts = new LinkedHashMap<>();
+        if (!analyses.isEmpty()) {
+            for (String key : analyses.get(0).keySet()) {
+                if (analyses.stream().allMatch(each -> each.containsKey(key))) {
+                    double[] lots = analyses.stream()
+                            .mapToDouble(each -> each.getOrDefault(key, 0.0))
+                            .sorted()
+                            .toArray();
+                    double most = Math.max(lots[lots.length - 1], lots[0] == 0.0 ? TRACE : 0.0);
+                    parts.put(key, new Range(lots[0], most));
+                }
+            }
+        }
+        return parts;
+    }
+
+    /** Returns these analyses, those of others in place of ours where both name an ingredient. */
+    public LotAnalyses and(LotAnalyses others) {
+        LotAnalyses both = new LotAnalyses(Map.of());
+        both.parts.putAll(parts);
+        both.parts.putAll(others.parts);
+        return both;
+    }
+
+    /** Returns whether the analyses of every lot of an ingredient list a constituent, by its name or CAS number. */
+    public boolean lists(String ingredient, String constituent) {
+        return part(ingredient, constituent) != null;
+    }
+
+    /** Returns what part of an oil a constituent is by its analysis, 0 to 1, or null where no analysis lists it. */
+    @Nullable
+    Range part(String ingredient, String constituent) {
+        Map<String, Range> own = parts.get(ingredient.strip());
+        String key = Materials.keyOf(constituent);
+        return own == null || key == null ? null : own.get(key);
+    }
+}

@@ -1,0 +1,84 @@
+package org.stillroom.studio.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.stillroom.core.aroma.OwnAnalysis;
+import org.stillroom.core.liquid.Substance;
+import org.stillroom.core.plan.Plan;
+import org.stillroom.core.reference.Finding;
+import picocli.CommandLine.Option;
+
+/** Analyses of lots as an option of the commands that compute with what is in an oil. */
+final class AnalysisFiles {
+    private static final String OPTION = "--analysis";
+
+    @Option(
+            names = OPTION,
+            paramLabel = "INGREDIENT=FILE",
+            description = "the analysis of a lot, as lines of constituent,percent; in place of the usual range")
+    private Map<String, Path> files = new LinkedHashMap<>();
+
+    /**
+     * Returns the parts of each oil by CAS number, 0 to 1, by the name of the ingredient.
+     *
+     * @throws Refusal when a file is not there or not understood
+     */
+    Map<String, Map<String, Double>> read() {
+        Map<String, Map<String, Double>> read = new LinkedHashMap<>();
+        List<Finding> problems = new ArrayList<>();
+        files.forEach((ingredient, path) -> {
+            OwnAnalysis analysis = OwnAnalysis.read(text(path));
+            Map<String, Double> parts = analysis.parts();
+            if (parts == null) {
+                problems.addAll(analysis.problems());
+            } else {
+                read.put(ingredient.strip(), parts);
+            }
+        });
+        if (!problems.isEmpty()) {
+            throw new Refusal(Exit.WRONG_INPUT, problems);
+        }
+        return read;
+    }
+
+    private static String text(Path path) {
+        try {
+            return Files.readString(path);
+        } catch (IOException unreadable) {
+            throw Refusal.notFound(OPTION, "there is no readable file " + path + ".", "Check the name and the folder.");
+        }
+    }
+
+    /**
+     * Refuses an analysis of what is no oil of a plan or of its stages, so that a slip in a name does not leave a range standing
+     * in silence.
+     */
+    void requireOilsOf(Plan plan) {
+        Set<String> oils = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+        collect(plan, oils);
+        for (String ingredient : files.keySet()) {
+            if (!oils.contains(ingredient.strip())) {
+                throw Refusal.wrongInput(
+                        OPTION,
+                        "\"" + ingredient.strip() + "\" is no oil of this recipe.",
+                        oils.isEmpty()
+                                ? "It has none whose amount is known."
+                                : "Its oils are: " + String.join(", ", oils) + ".");
+            }
+        }
+    }
+
+    private static void collect(Plan plan, Set<String> oils) {
+        plan.lines().stream()
+                .filter(line -> line.ingredient().perGram().grams(Substance.OIL) > 0.0)
+                .forEach(line -> oils.add(line.name()));
+        plan.stages().forEach(stage -> collect(stage.plan(), oils));
+    }
+}

@@ -1,0 +1,61 @@
+package org.stillroom.studio.usecase.shelf;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.aroma.Materials;
+import org.stillroom.core.safety.Grounds;
+import org.stillroom.core.safety.Knowledge;
+import org.stillroom.core.safety.LotAnalyses;
+import org.stillroom.studio.shelffile.OilAnalysis;
+import org.stillroom.studio.store.Lot;
+import org.stillroom.studio.store.Store;
+
+/** What drinks are judged on in a studio: the tables in force, and the analyses of the lots on its shelf. */
+public final class MakersGrounds {
+    private MakersGrounds() {}
+
+    /** Returns what drinks of this studio are judged on now. */
+    public static Grounds of(Store store) {
+        return new Grounds(Knowledge.SHIPPED, analyses(store.lots().all()));
+    }
+
+    /** Returns what the analyses of the lots say; one without analysis lets the range stand for all of its name. */
+    static LotAnalyses analyses(List<Lot> lots) {
+        Map<String, List<Map<String, Double>>> byName = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+        for (Lot lot : lots) {
+            boolean empty = Stock.isKnown(lot) && lot.left() <= 0;
+            if (!lot.sheet().setAside() && !empty) {
+                byName.computeIfAbsent(lot.sheet().name().strip(), name -> new ArrayList<>())
+                        .add(parts(lot.sheet().analysis()));
+            }
+        }
+        return LotAnalyses.of(byName);
+    }
+
+    private static Map<String, Double> parts(@Nullable String analysis) {
+        Map<String, Double> parts = new LinkedHashMap<>();
+        if (analysis != null) {
+            OilAnalysis read = OilAnalysis.read(analysis);
+            for (OilAnalysis.Part part : read.parts()) {
+                @Nullable
+                String key = part.constituent() == null
+                        ? Materials.keyOf(part.written())
+                        : part.constituent().cas();
+                if (key != null && isWhole(read)) {
+                    parts.merge(key, part.percent() / 100.0, Math::max);
+                }
+            }
+        }
+        return parts;
+    }
+
+    /** An analysis whose numbers do not hold together speaks for nothing; one that names what we do not know does. */
+    private static boolean isWhole(OilAnalysis read) {
+        return read.problems().stream()
+                .allMatch(problem -> problem.finding().rule().equals("constituent-not-known"));
+    }
+}
