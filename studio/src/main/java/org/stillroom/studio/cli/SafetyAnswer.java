@@ -63,6 +63,9 @@ record SafetyAnswer(Safety safety) implements Answer {
     }
 
     private static String by(Amount amount) {
+        if (!amount.isKnown() && amount.from().isEmpty()) {
+            return "";
+        }
         return amount.isAnalysed() ? "analysis" : amount.status().mayClear() ? "range" : "range, from memory";
     }
 
