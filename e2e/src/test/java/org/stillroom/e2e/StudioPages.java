@@ -24,6 +24,7 @@ final class StudioPages {
                 "/shelf/instruments",
                 "/shelf/instruments/put/jar",
                 "/shelf/removed",
+                "/shelf/left",
                 "/tables",
                 "/tables/drops",
                 "/tables/macerate?example=yes",

@@ -61,4 +61,18 @@ public record Ingredient(
         return new Ingredient(
                 name, kind, other, null, sugar, acidity, null, drop, price, atHand, pack, contains, from, note);
     }
+
+    /** Returns the same ingredient with so much of it at hand; null where that is not said. */
+    public Ingredient withAtHand(@Nullable Typed<Amount> amount) {
+        return new Ingredient(
+                name, kind, strength, tolerance, sugar, acidity, density, drop, price, amount, pack, contains, from,
+                note);
+    }
+
+    /** Returns the same ingredient under another name. */
+    public Ingredient called(String other) {
+        return new Ingredient(
+                other, kind, strength, tolerance, sugar, acidity, density, drop, price, atHand, pack, contains, from,
+                note);
+    }
 }

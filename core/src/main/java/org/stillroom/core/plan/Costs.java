@@ -22,14 +22,16 @@ record Costs(Recipe recipe, List<Resolved> ingredients, List<Finding> findings) 
     /** Returns the problem with the cost of a gram put on each line. */
     Problem putOn(Problem problem) {
         Problem costed = problem;
+        double least = leastToUseUp(problem);
         for (int i = 0; i < ingredients.size(); i++) {
+            Problem.Line numbers = problem.lines()[i];
             costed = costed.withLine(
-                    i, problem.lines()[i].costing(perGram(recipe.lines().get(i), ingredients.get(i))));
+                    i, numbers.costing(perGram(recipe.lines().get(i), ingredients.get(i), numbers, least)));
         }
         return costed;
     }
 
-    private double perGram(Line line, Resolved ingredient) {
+    private double perGram(Line line, Resolved ingredient, Problem.Line numbers, double least) {
         Aim aim = recipe.aim();
         if (aim == null) {
             return allPriced() ? money(ingredient) : plainest(ingredient);
@@ -38,9 +40,37 @@ record Costs(Recipe recipe, List<Resolved> ingredients, List<Finding> findings) 
             case LEAST_COST -> money(ingredient);
             case LEAST_SPIRIT -> ingredient.kind() == Kind.SPIRIT ? 1.0 : 0.0;
             case LEAST_WATER -> ingredient.kind() == Kind.WATER ? 1.0 : 0.0;
-            case USE_UP ->
-                List.of(line.use(), ingredient.name()).contains(String.valueOf(aim.ingredient())) ? -1.0 : 0.0;
+            case USE_UP -> isToUseUp(line, ingredient) ? -weight(numbers.room(), least) : 0.0;
         };
+    }
+
+    private static double weight(double room, double least) {
+        return least == Double.POSITIVE_INFINITY || room == 0.0 ? 1.0 : least / room;
+    }
+
+    private boolean isToUseUp(Line line, Resolved ingredient) {
+        Aim aim = recipe.aim();
+        return aim != null
+                && aim.ingredients().stream()
+                        .anyMatch(name -> name.equals(line.use()) || name.equals(ingredient.name()));
+    }
+
+    /**
+     * Returns the least room of what is to be used up, g: of several each counts by the part of it that goes in, so that a small bottle
+     * weighs as much as a large one. Infinite, so that each counts by its grams, where nothing says how much there is of one of them.
+     */
+    private double leastToUseUp(Problem problem) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < ingredients.size(); i++) {
+            double room = problem.lines()[i].room();
+            if (room > 0.0 && isToUseUp(recipe.lines().get(i), ingredients.get(i))) {
+                if (room == Double.POSITIVE_INFINITY) {
+                    return room;
+                }
+                least = Math.min(least, room);
+            }
+        }
+        return least;
     }
 
     private boolean allPriced() {

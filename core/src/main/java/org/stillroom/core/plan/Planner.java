@@ -154,8 +154,9 @@ public final class Planner {
                 Severity.STOP,
                 "aim",
                 "cannot be told",
-                "As much " + aim.ingredient() + " as can be is to be used up, and nothing says how much that is.",
-                "Write at hand with " + aim.ingredient() + ", or a volume under target.")));
+                "As much " + String.join(" and ", aim.ingredients())
+                        + " as can be is to be used up, and nothing says how much that is.",
+                "Write at hand with " + String.join(" and ", aim.ingredients()) + ", or a volume under target.")));
     }
 
     private static Plan assemble(

@@ -26,7 +26,7 @@ import org.stillroom.core.tasting.Note;
  * 3 g/L for oils of anethole (2 g/L is the most that aniseed drinks may hold), 2 g/L for oils of limonene, 0.5 g/L for all others; and
  * on the other side a dose of which no constituent reaches its threshold.
  */
-final class Slips {
+public final class Slips {
     private static final String ANETHOLE = "4180-23-8";
     private static final String LIMONENE = "5989-27-5";
 
@@ -69,8 +69,7 @@ final class Slips {
             return null;
         }
         double perLitre = 1000.0 * oil * line.grams() / millilitres;
-        Map<String, Double> parts = new TreeMap<>();
-        perGram.aroma().forEach((cas, grams) -> parts.put(cas, grams / oil));
+        Map<String, Double> parts = parts(perGram, oil);
         double most = most(parts);
         if (perLitre > most) {
             return tooMuch(where, line, perLitre, most);
@@ -80,6 +79,22 @@ final class Slips {
                 .toList();
         boolean unsmelt = !known.isEmpty() && known.stream().allMatch(note -> note.most() < 1.0);
         return unsmelt ? tooLittle(where, perLitre) : null;
+    }
+
+    /**
+     * Returns the most oil that is plausible in a drink, g/L; infinite for what carries none.
+     *
+     * @param perGram what a gram of the oil, or of what carries it, holds
+     */
+    public static double mostOil(Contents perGram) {
+        double oil = perGram.grams(Substance.OIL);
+        return oil > 0.0 ? most(parts(perGram, oil)) : Double.POSITIVE_INFINITY;
+    }
+
+    private static Map<String, Double> parts(Contents perGram, double oil) {
+        Map<String, Double> parts = new TreeMap<>();
+        perGram.aroma().forEach((cas, grams) -> parts.put(cas, grams / oil));
+        return parts;
     }
 
     private static double most(Map<String, Double> parts) {

@@ -1,14 +1,14 @@
 package org.stillroom.core.recipe;
 
-import org.jspecify.annotations.Nullable;
+import java.util.List;
 
 /**
  * What is to be least, or used up, where several plans reach the target.
  *
  * @param what the aim
- * @param ingredient the ingredient to use up, or null for the other aims
+ * @param ingredients the ingredients to use up, none for the other aims
  */
-public record Aim(What what, @Nullable String ingredient) {
+public record Aim(What what, List<String> ingredients) {
     /** The aims that a maker can name. */
     public enum What {
         LEAST_COST("least cost"),
@@ -26,5 +26,19 @@ public record Aim(What what, @Nullable String ingredient) {
         public String label() {
             return label;
         }
+    }
+
+    public Aim {
+        ingredients = List.copyOf(ingredients);
+    }
+
+    /** Returns an aim that needs no ingredient. */
+    public static Aim of(What what) {
+        return new Aim(what, List.of());
+    }
+
+    /** Returns the aim to use up these ingredients together. */
+    public static Aim usingUp(List<String> ingredients) {
+        return new Aim(What.USE_UP, ingredients);
     }
 }

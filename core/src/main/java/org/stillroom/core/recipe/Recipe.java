@@ -53,4 +53,9 @@ public record Recipe(
         return new Recipe(
                 title, target, ingredients, lines, others, ounce, room, vessel, aim, rest, loss, steps, notes);
     }
+
+    /** Returns the recipe with other ingredients listed. */
+    public Recipe withIngredients(List<Ingredient> others) {
+        return new Recipe(title, target, others, lines, measures, ounce, room, vessel, aim, rest, loss, steps, notes);
+    }
 }

@@ -86,7 +86,7 @@ class AimTest {
 
     @Test
     void theLeastCostLeavesOutWhatHasNoPriceAndSaysSo() {
-        Plan plan = twoSpirits("10 EUR/L", null).aim(Aim.What.LEAST_COST, null).plan();
+        Plan plan = twoSpirits("10 EUR/L", null).aim(Aim.What.LEAST_COST).plan();
         assertThat(grams(plan, "weak spirit")).isZero();
         Finding finding = finding(plan.findings(), "price-not-known");
         assertThat(finding.where()).isEqualTo("strong spirit");
@@ -97,18 +97,14 @@ class AimTest {
 
     @Test
     void theLeastSpiritIsTheStrongestOne() {
-        Plan plan = twoSpirits("1 EUR/L", "90 EUR/L")
-                .aim(Aim.What.LEAST_SPIRIT, null)
-                .plan();
+        Plan plan = twoSpirits("1 EUR/L", "90 EUR/L").aim(Aim.What.LEAST_SPIRIT).plan();
         assertThat(grams(plan, "weak spirit")).isZero();
         assertThat(plan.lines().get(1).millilitres().orElseThrow()).isCloseTo(375, within(1e-6));
     }
 
     @Test
     void theLeastWaterIsTheWeakestSpirit() {
-        Plan plan = twoSpirits("90 EUR/L", "1 EUR/L")
-                .aim(Aim.What.LEAST_WATER, null)
-                .plan();
+        Plan plan = twoSpirits("90 EUR/L", "1 EUR/L").aim(Aim.What.LEAST_WATER).plan();
         assertThat(grams(plan, "strong spirit")).isZero();
         assertThat(plan.lines().get(0).millilitres().orElseThrow()).isCloseTo(750, within(1e-6));
     }
@@ -121,19 +117,34 @@ class AimTest {
                 .spirit("weak spirit", "40 %", "200 ml", "90 EUR/L")
                 .spirit("strong spirit", "80 %", null, "1 EUR/L")
                 .free("weak spirit", "strong spirit", "water")
-                .aim(Aim.What.USE_UP, "weak spirit")
+                .useUp("weak spirit")
                 .plan();
         assertThat(plan.lines().get(0).millilitres().orElseThrow()).isCloseTo(200, within(1e-6));
         // the other 220 mL of the 300 mL of alcohol
         assertThat(plan.lines().get(1).millilitres().orElseThrow()).isCloseTo(275, within(1e-6));
     }
 
+    /** 300 mL of alcohol are wanted: by grams the large bottle alone would go in, by parts the small one goes first. */
+    @Test
+    void ofSeveralThatAreToBeUsedUpTheSmallBottleCountsAsMuchAsTheLarge() {
+        Plan plan = new Kitchen()
+                .volume("1 L")
+                .strength("30 %")
+                .spirit("small bottle", "80 %", "100 ml", null)
+                .spirit("large bottle", "40 %", "2 L", null)
+                .free("small bottle", "large bottle", "water")
+                .useUp("small bottle", "large bottle")
+                .plan();
+        assertThat(plan.lines().get(0).millilitres().orElseThrow()).isCloseTo(100, within(1e-6));
+        assertThat(plan.lines().get(1).millilitres().orElseThrow()).isCloseTo(550, within(1e-6));
+    }
+
     @Test
     void aGenericIsUsedUpUnderTheNameOnTheLine() {
         Kitchen kitchen = new Kitchen().volume("1 L").sugar("100 g/L").free("simple syrup 1:1", "sugar", "water");
-        Plan syrup = kitchen.aim(Aim.What.USE_UP, "simple syrup 1:1").plan();
+        Plan syrup = kitchen.useUp("simple syrup 1:1").plan();
         assertThat(grams(syrup, "simple syrup 1:1")).isCloseTo(200, within(1e-6));
-        Plan crystals = kitchen.aim(Aim.What.USE_UP, "sugar").plan();
+        Plan crystals = kitchen.useUp("sugar").plan();
         assertThat(grams(crystals, "sugar")).isCloseTo(100, within(1e-6));
     }
 
@@ -141,9 +152,9 @@ class AimTest {
     void aRangeIsAimedAtItsMiddleUnlessAnAimWouldHaveItsEnd() {
         Kitchen kitchen = new Kitchen().volume("1 L").strength("20..30 %").free("vodka 40 %", "water");
         assertThat(kitchen.plan().lines().get(0).millilitres().orElseThrow()).isCloseTo(625, within(1e-6));
-        Plan least = kitchen.aim(Aim.What.LEAST_SPIRIT, null).plan();
+        Plan least = kitchen.aim(Aim.What.LEAST_SPIRIT).plan();
         assertThat(least.lines().get(0).millilitres().orElseThrow()).isCloseTo(500, within(1e-6));
-        Plan most = kitchen.aim(Aim.What.LEAST_WATER, null).plan();
+        Plan most = kitchen.aim(Aim.What.LEAST_WATER).plan();
         assertThat(most.lines().get(0).millilitres().orElseThrow()).isCloseTo(750, within(1e-6));
     }
 

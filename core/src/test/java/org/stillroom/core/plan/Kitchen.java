@@ -97,8 +97,13 @@ final class Kitchen {
         return this;
     }
 
-    Kitchen aim(Aim.What what, @Nullable String ingredient) {
-        aim = new Aim(what, ingredient);
+    Kitchen aim(Aim.What what) {
+        aim = Aim.of(what);
+        return this;
+    }
+
+    Kitchen useUp(String... ingredients) {
+        aim = Aim.usingUp(List.of(ingredients));
         return this;
     }
 

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.stillroom.core.ingredient.Kind;
-import org.stillroom.core.recipe.Aim;
 import org.stillroom.core.recipe.Loss;
 import org.stillroom.core.recipe.Making;
 import org.stillroom.core.reference.Finding;
@@ -135,7 +134,7 @@ class PlanFindingsTest {
     @Test
     void whatIsToBeUsedUpNeedsAnEnd() {
         Kitchen kitchen =
-                new Kitchen().amount("sugar", "100 g").free("vodka 40 %").aim(Aim.What.USE_UP, "vodka 40 %");
+                new Kitchen().amount("sugar", "100 g").free("vodka 40 %").useUp("vodka 40 %");
         List<Finding> refused = kitchen.refused();
         assertThat(refused).hasSize(1);
         says(

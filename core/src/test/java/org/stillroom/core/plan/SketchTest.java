@@ -51,7 +51,7 @@ class SketchTest {
     @Test
     void itKeepsTheAim() {
         for (Aim.What what : List.of(Aim.What.LEAST_SPIRIT, Aim.What.LEAST_WATER)) {
-            Plan plan = medlar().aim(what, null).plan();
+            Plan plan = medlar().aim(what).plan();
             assertThat(Sketch.of(plan).answer().grams())
                     .isEqualTo(plan.lines().stream().map(PlannedLine::grams).toList());
         }

@@ -74,43 +74,14 @@ public final class Explorations {
     private static Recipe with(Recipe recipe, Map<String, Ingredient> spirits, AlcoholByVolume strength) {
         Typed<Strength> typed = new Typed<>(QuantityWords.plain(strength.percent()) + " %", strength);
         List<Ingredient> ingredients = new ArrayList<>();
-        spirits.forEach((name, spirit) -> ingredients.add(called(name, spirit.ofStrength(typed))));
+        // A generic is used under one of several names; the changed one must be found under the name that the line
+        // says.
+        spirits.forEach(
+                (name, spirit) -> ingredients.add(spirit.ofStrength(typed).called(name)));
         recipe.ingredients().stream()
                 .filter(ingredient -> !spirits.containsKey(ingredient.name()))
                 .forEach(ingredients::add);
-        return new Recipe(
-                recipe.title(),
-                recipe.target(),
-                ingredients,
-                recipe.lines(),
-                recipe.measures(),
-                recipe.ounce(),
-                recipe.room(),
-                recipe.vessel(),
-                recipe.aim(),
-                recipe.rest(),
-                recipe.loss(),
-                recipe.steps(),
-                recipe.notes());
-    }
-
-    /** A generic is used under one of several names; the changed one must be found under the name that the line says. */
-    private static Ingredient called(String name, Ingredient spirit) {
-        return new Ingredient(
-                name,
-                spirit.kind(),
-                spirit.strength(),
-                spirit.tolerance(),
-                spirit.sugar(),
-                spirit.acidity(),
-                spirit.density(),
-                spirit.drop(),
-                spirit.price(),
-                spirit.atHand(),
-                spirit.pack(),
-                spirit.contains(),
-                spirit.from(),
-                spirit.note());
+        return recipe.withIngredients(ingredients);
     }
 
     private static Exploration.Row row(AlcoholByVolume strength, Planning planning) {

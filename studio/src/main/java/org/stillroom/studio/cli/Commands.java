@@ -28,6 +28,11 @@ public final class Commands {
                 "stillroom notes examples/quince-and-bay.yaml",
                 NotesCommand::new));
         all.add(new Entry(
+                "leftovers",
+                "What is left on a shelf, what could be made of it, and what uses several bottles up.",
+                "stillroom leftovers --shelf examples/shelves/half-empty.csv examples/quince-and-bay.yaml",
+                LeftoversCommand::new));
+        all.add(new Entry(
                 "haze",
                 "What a haze most likely is by what is seen of it, and what to try first.",
                 "stillroom haze --seen fruit,boiled",

@@ -54,14 +54,18 @@ final class Agreement {
                 checkOpenOnce(line, open, read.fields());
             }
         }
-        String toUseUp = aim == null ? null : aim.ingredient();
-        if (toUseUp != null
-                && lines.stream().noneMatch(read -> read.value().use().equals(toUseUp))) {
+        if (aim != null) {
+            aim.ingredients().forEach(name -> checkToUseUp(name, lines));
+        }
+    }
+
+    private void checkToUseUp(String name, List<Read<Line>> lines) {
+        if (lines.stream().noneMatch(read -> read.value().use().equals(name))) {
             top.problem(
                     "aim",
                     "aim-not-used",
                     "not used",
-                    "No line uses " + Shown.quoted(toUseUp) + ", so it cannot be used up.",
+                    "No line uses " + Shown.quoted(name) + ", so it cannot be used up.",
                     "Add a line for it, or name an ingredient that a line uses.");
         }
     }

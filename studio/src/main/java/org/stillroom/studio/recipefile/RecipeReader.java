@@ -93,7 +93,7 @@ public final class RecipeReader {
         List<Read<Measure>> measures = measureReader.all(top);
         List<Read<Ingredient>> ingredients = ingredientReader.all(top);
         List<Read<Line>> lines = lineReader.all(top);
-        Aim aim = AimText.read(top);
+        Aim aim = AimText.read(top, values(lines).stream().map(Line::use).toList());
         new Agreement(problems, top, ingredients, measures).check(lines, target, aim);
         Recipe recipe = new Recipe(
                 Objects.requireNonNullElse(title, ""),

@@ -11,6 +11,9 @@ import java.util.List;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.stillroom.studio.store.DataFolder;
+import org.stillroom.studio.store.Store;
+import org.stillroom.studio.usecase.shelf.Bottles;
 import tools.jackson.databind.JsonNode;
 
 /** Drops, essences, macerates, stills, notes and matches as they are typed. */
@@ -183,5 +186,47 @@ class FlavourCommandsTest {
                 .contains("cannot-be-matched");
         assertThat(Desk.type("match --want moon~dust=1g --have lemon").exit()).isEqualTo(2);
         assertThat(Desk.type("match --have lemon").exit()).isEqualTo(2);
+    }
+
+    @Test
+    void whatIsLeftOfATableIsRankedAndUsedUp() throws IOException {
+        String shelf = "leftovers --shelf ../examples/shelves/half-empty.csv";
+        JsonNode answer = Desk.ask(shelf + " ../examples/quince-and-bay.yaml ../examples/caraway-brought-down.yaml")
+                .json();
+        assertThat(answer.get("left").size()).isEqualTo(5);
+        JsonNode best = answer.get("could_make").get(0);
+        assertThat(best.get("title").stringValue()).isEqualTo("Caraway, brought down");
+        assertThat(best.get("bottles_emptied").doubleValue()).isCloseTo(1.0, within(1e-6));
+        JsonNode used =
+                Desk.ask(shelf + " --use-up caraway~essence=8ml/L --most 6L").json();
+        assertThat(used.get("makes_ml").doubleValue()).isCloseTo(2750, within(1e-6)); // 22 mL at 8 mL/L
+        assertThat(used.get("all_used").booleanValue()).isTrue();
+        assertThat(Desk.type(shelf + " --use-up moon~dust").exit()).isEqualTo(2);
+        assertThat(Desk.type(shelf + " --most soon").exit()).isEqualTo(2);
+        assertThat(Desk.type("leftovers").err()).contains("--shelf");
+        assertThat(Desk.type("leftovers --shelf nowhere.csv").exit()).isEqualTo(3);
+        assertThat(Desk.type("leftovers --data " + folder).exit()).isEqualTo(3);
+        Path wrong = Files.writeString(folder.resolve("wrong.csv"), "name;kind;left\nbay;tincture;much\n");
+        Desk.Run refused = Desk.type("leftovers --shelf " + wrong);
+        assertThat(refused.exit()).isEqualTo(2);
+        assertThat(refused.err()).contains("line 2");
+    }
+
+    @Test
+    void whatIsLeftInAStudioIsReadFromItsFolder() {
+        DataFolder data = new DataFolder(folder.resolve("studio"));
+        try (Store store = Store.open(data)) {
+            store.lots()
+                    .add(
+                            List.of(Bottles.read(
+                                    "name", "bay tincture", "kind", "tincture", "strength", "70 %", "left", "40 ml")),
+                            "r1");
+            assertThat(Desk.type("leftovers --data " + data.path()).exit()).isEqualTo(2); // it is open
+        }
+        assertThat(Desk.ask("leftovers --data " + data.path())
+                        .json()
+                        .get("left")
+                        .size())
+                .isEqualTo(1);
     }
 }

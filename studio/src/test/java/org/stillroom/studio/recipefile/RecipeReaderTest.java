@@ -36,7 +36,7 @@ class RecipeReaderTest {
         assertThat(Objects.requireNonNull(recipe.target().millilitres()).low()).isEqualTo(1050);
         assertThat(Objects.requireNonNull(recipe.ounce()).value()).isEqualTo(OunceMeaning.THIRTY_MILLILITRES);
         assertThat(recipe.measures().get(1).sizes().get(0).value()).isEqualTo(new Volume(22.5));
-        assertThat(recipe.aim()).isEqualTo(new Aim(Aim.What.USE_UP, "quince spirit"));
+        assertThat(recipe.aim()).isEqualTo(Aim.usingUp(List.of("quince spirit")));
         assertThat(recipe.ingredients()).hasSize(3);
         assertThat(recipe.ingredients().get(1).contains()).containsOnlyKeys(Substance.SALT, Substance.OTHER_SOLIDS);
         assertThat(recipe.ingredients().get(2).from()).isEqualTo("stages/essence.yaml");

@@ -27,6 +27,7 @@ public final class ApiRoom implements Room {
         all.addAll(new FlavourOperations(texts).all());
         all.addAll(new RecipeOperations(store.recipes(), texts).all());
         all.addAll(new LotOperations(store.lots(), texts).all());
+        all.addAll(new LeftoverOperations(store, texts).all());
         all.addAll(new InstrumentOperations(store.instruments(), texts).all());
         all.addAll(new MakeOperations(store).all());
         all.addAll(new HistoryOperations(store).all());

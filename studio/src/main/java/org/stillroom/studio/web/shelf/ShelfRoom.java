@@ -39,5 +39,6 @@ public final class ShelfRoom implements Room {
         new PhotoPages(desk).routes(doors);
         new InstrumentPages(desk).routes(doors);
         new TablePages(desk).routes(doors);
+        new LeftPages(desk).routes(doors);
     }
 }

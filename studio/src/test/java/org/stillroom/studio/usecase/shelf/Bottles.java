@@ -45,7 +45,7 @@ public final class Bottles {
         return new Lot(id, 1, read.sheet(), read.left());
     }
 
-    static LotOnShelf onShelf(String id, String... pairs) {
+    public static LotOnShelf onShelf(String id, String... pairs) {
         return new ShelfLots(OunceMeaning.US_FLUID).of(lot(id, pairs));
     }
 }

@@ -266,4 +266,36 @@ class ShelfRoomTest {
         }
         assertThat(get("/shelf/put/potion").statusCode()).isEqualTo(404);
     }
+
+    @Test
+    void whatIsLeftIsShownRankedAndUsedUp() throws Exception {
+        assertThat(get("/shelf/left").body()).contains("Nothing that flavours");
+        put("name", "bay tincture", "kind", "tincture", "strength", "70 %", "left", "40 ml", "opened", "2020-01-10");
+        put("name", "quince macerate", "kind", "macerate", "strength", "45 %", "left", "300 ml");
+        String text = """
+                stillroom: 1
+                title: Bay and nothing else
+                target: {volume: 1 L, strength: 28 %}
+                ingredients: [{name: bay tincture, kind: tincture, strength: 70 %}]
+                lines:
+                  - {use: bay tincture, dose: 40 ml/L}
+                  - {use: spirit 96 %, amount: free}
+                  - {use: water, amount: make up}
+                """;
+        String recipe = store.recipes().create("Bay and nothing else", "r1");
+        store.recipes().save(recipe, 0, "Bay and nothing else", text, "bay.yaml", "r2");
+        assertThat(get("/shelf/left").body())
+                .contains(
+                        "open for longer than it usually keeps",
+                        "Bay and nothing else",
+                        "1000.0\u00a0mL, empties 1.00");
+        assertThat(get("/shelf/left?most=soon").statusCode()).isEqualTo(422);
+        HttpResponse<String> used = get(
+                "/shelf/left/use-up?extract=bay+tincture&extract=quince+macerate&strength=28+%25&sugar=200+g%2FL&most=2+L");
+        assertThat(used.statusCode()).isEqualTo(200);
+        assertThat(used.body()).contains("takes all of it: 2.00 bottles", "Compose it", "title: ");
+        HttpResponse<String> bounded = get("/shelf/left/use-up?extract=bay+tincture&most-0=10+ml%2FL&most=1+L");
+        assertThat(bounded.body()).contains("takes as much as can be: 0.25 bottles");
+        assertThat(get("/shelf/left/use-up").statusCode()).isEqualTo(422);
+    }
 }

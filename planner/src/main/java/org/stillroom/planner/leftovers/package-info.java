@@ -1,0 +1,3 @@
+/** Leftovers: a liqueur that uses several extracts up together. */
+@org.jspecify.annotations.NullMarked
+package org.stillroom.planner.leftovers;

@@ -1,0 +1,84 @@
+package org.stillroom.studio.usecase.left;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.stillroom.core.ingredient.Ageing;
+import org.stillroom.core.ingredient.Generics;
+import org.stillroom.core.ingredient.Ingredient;
+import org.stillroom.studio.usecase.shelf.LotOnShelf;
+
+/**
+ * Something that flavours, of which something is left: all lots of its name together.
+ *
+ * @param stocked what there is
+ * @param ageing how it keeps
+ * @param monthsOpen since the lot opened first was opened; empty where no lot says when
+ */
+public record LeftOver(Stocked stocked, Ageing ageing, OptionalDouble monthsOpen) {
+    private static final double DAYS_PER_MONTH = 30.44;
+
+    /** Returns what is left of everything that flavours, by name; what does not say how much there is is not among it. */
+    public static List<LeftOver> of(List<LotOnShelf> shelf, LocalDate today) {
+        List<LeftOver> all = new ArrayList<>();
+        for (LotOnShelf lot : shelf) {
+            Ingredient ingredient = lot.ingredient();
+            Ageing ageing = ingredient == null ? null : Ageing.of(ingredient);
+            boolean told = all.stream().anyMatch(each -> Generics.same(each.name(), lot.name()));
+            Stocked stocked = ageing == null || told ? null : Stocked.named(lot.name(), shelf);
+            if (stocked != null && ageing != null && stocked.grams().orElse(0.0) > 0.0) {
+                all.add(new LeftOver(stocked, ageing, monthsOpen(stocked.lots(), today)));
+            }
+        }
+        return all;
+    }
+
+    private static OptionalDouble monthsOpen(List<LotOnShelf> lots, LocalDate today) {
+        double months = -1.0;
+        for (LotOnShelf lot : lots) {
+            LocalDate opened = lot.lot().sheet().opened();
+            if (opened != null && !opened.isAfter(today)) {
+                months = Math.max(months, ChronoUnit.DAYS.between(opened, today) / DAYS_PER_MONTH);
+            }
+        }
+        return months < 0.0 ? OptionalDouble.empty() : OptionalDouble.of(months);
+    }
+
+    public String name() {
+        return stocked.name();
+    }
+
+    /** Returns what the lot to use first is. */
+    public Ingredient ingredient() {
+        return stocked.resolved().ingredient();
+    }
+
+    /** Returns how much is left, g. */
+    public double grams() {
+        return stocked.grams().orElseThrow();
+    }
+
+    /** Returns how much is left, mL at 20 °C; empty where its density is not known. */
+    public OptionalDouble millilitres() {
+        return millilitres(grams());
+    }
+
+    /** Returns so much of it by volume, mL at 20 °C; empty where its density is not known. */
+    public OptionalDouble millilitres(double ofGrams) {
+        OptionalDouble density = stocked.resolved().gramsPerMillilitre();
+        return density.isPresent() ? OptionalDouble.of(ofGrams / density.getAsDouble()) : density;
+    }
+
+    public List<LotOnShelf> lots() {
+        return stocked.lots();
+    }
+
+    /** Returns whether it has been open for longer than it usually keeps. */
+    public boolean isPast() {
+        return monthsOpen.isPresent()
+                && ageing.months().isPresent()
+                && monthsOpen.getAsDouble() > ageing.months().getAsDouble();
+    }
+}

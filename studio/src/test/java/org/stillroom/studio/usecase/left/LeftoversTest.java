@@ -1,0 +1,188 @@
+package org.stillroom.studio.usecase.left;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.stillroom.core.liquid.Essentials;
+import org.stillroom.core.quantity.OunceMeaning;
+import org.stillroom.core.recipe.Making;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.planner.leftovers.UseUp;
+import org.stillroom.planner.shopping.ShoppingList;
+import org.stillroom.studio.recipefile.RecipeReader;
+import org.stillroom.studio.recipefile.RecipeReading;
+import org.stillroom.studio.usecase.shelf.Bottles;
+import org.stillroom.studio.usecase.shelf.LotOnShelf;
+
+/** What is left, what could be made of it, and using it up. */
+class LeftoversTest {
+    private static final LocalDate TODAY = LocalDate.of(2026, 11, 26);
+
+    private static final LotOnShelf BAY = Bottles.onShelf(
+            "1", "name", "bay tincture", "kind", "tincture", "strength", "70 %", "left", "40 ml", "full", "100 ml");
+    private static final LotOnShelf QUINCE = Bottles.onShelf(
+            "2",
+            "name",
+            "quince macerate",
+            "kind",
+            "macerate",
+            "strength",
+            "45 %",
+            "left",
+            "300 ml",
+            "opened",
+            "2025-01-10");
+    private static final LotOnShelf SUGAR =
+            Bottles.onShelf("3", "name", "white sugar", "kind", "sugar", "left", "150 g", "full", "1 kg");
+    private static final List<LotOnShelf> SHELF = List.of(BAY, QUINCE, SUGAR);
+
+    private static Candidate recipe(String title, String... lines) {
+        String text = "stillroom: 1\ntitle: " + title + "\ntarget: {volume: 1 L, strength: 28 %, sugar: 200 g/L}\n"
+                + "ingredients:\n  - {name: bay tincture, kind: tincture, strength: 60 %}\n"
+                + "  - {name: quince macerate, kind: macerate, strength: 40 %}\nlines:\n"
+                + String.join("\n", lines) + "\n  - {use: spirit 96 %, amount: free}\n"
+                + "  - {use: white sugar, amount: free}\n  - {use: water, amount: make up}\n";
+        RecipeReading reading = new RecipeReader(OunceMeaning.US_FLUID).read(text);
+        return Candidate.of(title, Making.alone(((RecipeReading.Understood) reading).recipe()));
+    }
+
+    private static CouldMake.Ranking ranked(double most, Candidate... recipes) {
+        return CouldMake.ranked(List.of(recipes), LeftOver.of(SHELF, TODAY), SHELF, most);
+    }
+
+    @Test
+    void whatFlavoursIsLeftWithHowLongItHasBeenOpen() {
+        List<LeftOver> left = LeftOver.of(SHELF, TODAY);
+        assertThat(left).extracting(LeftOver::name).containsExactly("bay tincture", "quince macerate");
+        assertThat(left.get(0).millilitres().orElseThrow()).isCloseTo(40, within(1e-9));
+        assertThat(left.get(0).monthsOpen()).isEmpty();
+        assertThat(left.get(0).isPast()).isFalse();
+        assertThat(left.get(1).monthsOpen().orElseThrow()).isCloseTo(22.5, within(0.1)); // 685 days
+        assertThat(left.get(1).isPast()).isTrue();
+    }
+
+    @Test
+    void twoLotsOfOneNameAreLeftTogetherAndOneSetAsideIsNot() {
+        LotOnShelf other = Bottles.onShelf(
+                "4", "name", "Bay tincture", "kind", "tincture", "strength", "70 %", "left", "10 ml", "label", "lot 2");
+        LotOnShelf aside = Bottles.onShelf(
+                "5",
+                "name",
+                "fennel tincture",
+                "kind",
+                "tincture",
+                "strength",
+                "70 %",
+                "left",
+                "10 ml",
+                "set aside",
+                "yes");
+        List<LeftOver> left = LeftOver.of(List.of(BAY, other, aside), TODAY);
+        assertThat(left).hasSize(1);
+        assertThat(left.get(0).millilitres().orElseThrow()).isCloseTo(50, within(1e-9));
+    }
+
+    /** 20 mL/L of 40 mL is enough for 2 L; 400 mL/L of 300 mL for 750 mL. */
+    @Test
+    void recipesAreRankedByHowManyBottlesTheyEmptyInTheSizeThatTheShelfIsEnoughFor() {
+        Candidate weak = recipe("Weak", "  - {use: bay tincture, dose: 2 ml/L}");
+        Candidate bay = recipe("Bay", "  - {use: bay tincture, dose: 20 ml/L}");
+        Candidate both =
+                recipe("Both", "  - {use: bay tincture, dose: 20 ml/L}", "  - {use: quince macerate, dose: 400 ml/L}");
+        Candidate none = recipe("None", "  - {use: honey, amount: 10 g}");
+        CouldMake.Ranking ranking = ranked(5000, weak, bay, both, none);
+        assertThat(ranking.could()).extracting(each -> each.recipe().title()).containsExactly("Both", "Bay", "Weak");
+        CouldMake first = ranking.could().get(0);
+        assertThat(first.plan().millilitres()).isCloseTo(750, within(0.01));
+        assertThat(first.emptied()).isCloseTo(1.375, within(1e-4)); // all of the macerate, 15 of 40 mL
+        assertThat(first.uses().get(0).of().name()).isEqualTo("quince macerate");
+        assertThat(ranking.could().get(1).plan().millilitres()).isCloseTo(2000, within(0.01));
+        assertThat(ranking.could().get(2).plan().millilitres()).isCloseTo(5000, within(0.01));
+        assertThat(ranking.could().get(2).emptied()).isCloseTo(0.25, within(1e-6));
+    }
+
+    /** The lot is of 45 % vol and the recipe says 40: what the shelf holds counts. */
+    @Test
+    void theShelfsOwnStrengthIsPlannedWithAndWhatIsWantingIsBought() {
+        CouldMake could = ranked(750, recipe("Quince", "  - {use: quince macerate, dose: 400 ml/L}"))
+                .could()
+                .get(0);
+        assertThat(could.plan().lines().get(0).ingredient().ingredient().strength())
+                .isNotNull()
+                .extracting(strength -> strength.text())
+                .isEqualTo("45 %");
+        assertThat(Essentials.of(could.plan().liquid().toGrams()).strength()).isCloseTo(28, within(1e-6));
+        assertThat(could.buy())
+                .extracting(ShoppingList.Item::name)
+                .containsExactly("spirit 96 %"); // 150 g of sugar are there
+        CouldMake larger = ranked(5000, recipe("Bay", "  - {use: bay tincture, dose: 20 ml/L}"))
+                .could()
+                .get(0);
+        assertThat(larger.buy()).extracting(ShoppingList.Item::name).containsExactly("spirit 96 %", "white sugar");
+        assertThat(larger.buy().get(1).boughtGrams()).isCloseTo(400 - 150, within(0.1));
+    }
+
+    @Test
+    void amongAlikeOnesTheOneForWhichLeastIsBoughtComesFirst() {
+        Candidate costly =
+                recipe("A costly one", "  - {use: bay tincture, dose: 20 ml/L}", "  - {use: honey, amount: 10 g}");
+        Candidate plain = recipe("Plain", "  - {use: bay tincture, dose: 20 ml/L}");
+        assertThat(ranked(2000, costly, plain).could())
+                .extracting(each -> each.recipe().title())
+                .containsExactly("Plain", "A costly one");
+    }
+
+    private static PlanUseUp.Outcome useUp(String most, String... extracts) {
+        return PlanUseUp.answer(
+                new PlanUseUp.Wish(List.of(extracts), "28 %", "200 g/L", most),
+                LeftOver.of(SHELF, TODAY),
+                List.of(recipe("Bay", "  - {use: bay tincture, dose: 20 ml/L}")),
+                OunceMeaning.US_FLUID);
+    }
+
+    @Test
+    void twoExtractsAreUsedUpTogetherByTheStrongestDoseOfTheMakersRecipes() {
+        PlanUseUp.Outcome.Found found = (PlanUseUp.Outcome.Found) useUp("3 L", "bay tincture", "quince macerate");
+        assertThat(found.useUp().isAll()).isTrue();
+        assertThat(found.useUp().plan().millilitres()).isCloseTo(2000, within(10.0)); // 40 mL at 20 mL/L
+        assertThat(found.findings())
+                .extracting(Finding::rule)
+                .contains("use-up-no-bound", "use-up-past")
+                .doesNotContain("use-up-at-its-most");
+        RecipeReading again = new RecipeReader(OunceMeaning.US_FLUID).read(found.text());
+        assertThat(again).isInstanceOf(RecipeReading.Understood.class);
+        assertThat(Essentials.of(found.worked().plan().liquid().toGrams()).strength())
+                .isCloseTo(28, within(1e-6));
+    }
+
+    @Test
+    void aBoundOfOnesOwnHoldsAndWhatStaysIsTold() {
+        PlanUseUp.Outcome.Found found =
+                (PlanUseUp.Outcome.Found) useUp("1 L", "bay tincture=10 ml/L", "quince macerate=1 L/L");
+        UseUp.Used bay = found.useUp().used().get(0);
+        assertThat(bay.part()).isCloseTo(0.25, within(1e-6));
+        assertThat(found.findings())
+                .filteredOn(finding -> finding.rule().equals("use-up-at-its-most"))
+                .singleElement()
+                .extracting(Finding::message)
+                .asString()
+                .contains("30.0 mL stay");
+    }
+
+    @Test
+    void whatCannotBeIsTold() {
+        assertThat(wrong(useUp("2 L", "moon dust"))).contains("Of “moon dust” nothing is left");
+        assertThat(wrong(useUp("2 L"))).contains("No extract is named");
+        assertThat(wrong(useUp("2 L", "bay tincture", "Bay tincture"))).contains("named twice");
+        assertThat(wrong(useUp("2 L", "bay tincture=much"))).contains("much");
+        assertThat(wrong(useUp("0 L", "bay tincture"))).contains("Nothing at all");
+        assertThat(wrong(useUp("soon", "bay tincture"))).contains("soon");
+    }
+
+    private static String wrong(PlanUseUp.Outcome outcome) {
+        return ((PlanUseUp.Outcome.Refused) outcome).problems().get(0).message();
+    }
+}
