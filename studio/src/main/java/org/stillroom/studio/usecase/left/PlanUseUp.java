@@ -207,6 +207,7 @@ public final class PlanUseUp {
             said.add(note(
                     "use-up-no-bound",
                     left.name(),
+                    "no bound",
                     "No recipe of yours says how much of it a litre can take, so nothing bounds its dose.",
                     "Name a bound if it would be too much, such as " + left.name() + "=20 ml/L.",
                     Source.TRADE));
@@ -214,6 +215,7 @@ public final class PlanUseUp {
             said.add(note(
                     "use-up-at-its-most",
                     left.name(),
+                    "at its most",
                     "It goes in as strong as " + from(bounded.bound().from()) + ", and "
                             + amount(left, used.extract().grams() - used.grams()) + " stay.",
                     "Make more of the liqueur, or let a litre hold more of it: NAME=DOSE.",
@@ -223,6 +225,7 @@ public final class PlanUseUp {
             said.add(note(
                     "use-up-past",
                     left.name(),
+                    "open for long",
                     "It has been open for "
                             + QuantityWords.fixed(left.monthsOpen().orElseThrow(), 0) + " months; "
                             + left.ageing().words() + " usually keeps for "
@@ -234,8 +237,9 @@ public final class PlanUseUp {
         return said;
     }
 
-    private static Finding note(String rule, String where, String message, String remedy, @Nullable Source source) {
-        return new Finding(rule, Severity.NOTE, where, "", "", message, "", remedy, null, source);
+    private static Finding note(
+            String rule, String where, String verdict, String message, String remedy, @Nullable Source source) {
+        return new Finding(rule, Severity.NOTE, where, "", verdict, message, "", remedy, null, source);
     }
 
     private static String from(DoseBound.From from) {
