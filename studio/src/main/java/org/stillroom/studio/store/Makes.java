@@ -156,9 +156,13 @@ public final class Makes {
 
     /** Returns all batches, latest first. */
     public List<Batch> batches() {
-        return jdbi.withHandle(handle -> handle.createQuery("SELECT * FROM batch ORDER BY number DESC")
+        return jdbi.withHandle(Makes::batches);
+    }
+
+    static List<Batch> batches(Handle handle) {
+        return handle.createQuery("SELECT * FROM batch ORDER BY number DESC")
                 .map(BATCH)
-                .list());
+                .list();
     }
 
     private static String subject(String id) {

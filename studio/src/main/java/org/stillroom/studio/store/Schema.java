@@ -15,7 +15,7 @@ enum Schema {
     POSTGRESQL("postgresql", "BIGINT GENERATED ALWAYS AS IDENTITY PRIMARY KEY", "JSONB", "BYTEA");
 
     /** Version of the newest script; grows with each one that is added. */
-    static final int NEWEST = 2;
+    static final int NEWEST = 3;
 
     private static final String SCRIPTS = "classpath:org/stillroom/studio/store/schema";
 

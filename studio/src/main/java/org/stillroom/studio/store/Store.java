@@ -77,6 +77,10 @@ public final class Store implements AutoCloseable {
         return new Makes(jdbi);
     }
 
+    public Batches batches() {
+        return new Batches(jdbi);
+    }
+
     public Photos photos() {
         return new Photos(jdbi);
     }

@@ -8,6 +8,7 @@ import org.stillroom.studio.web.clarity.ClarityRoom;
 import org.stillroom.studio.web.compose.ComposeRoom;
 import org.stillroom.studio.web.frame.Room;
 import org.stillroom.studio.web.make.MakeRoom;
+import org.stillroom.studio.web.rest.RestRoom;
 import org.stillroom.studio.web.settings.SettingsRoom;
 import org.stillroom.studio.web.shelf.ShelfRoom;
 import org.stillroom.studio.web.tables.TablesRoom;
@@ -21,6 +22,7 @@ public final class Rooms {
                 new ShelfRoom(store),
                 new ComposeRoom(store),
                 new MakeRoom(store),
+                new RestRoom(store),
                 new TablesRoom(),
                 new SettingsRoom(store, folder),
                 new ClarityRoom(store),

@@ -120,6 +120,7 @@ class KilledTest {
                 }
                 case "move" -> told(store, "lot:" + words[1], words[2]);
                 case "entry" -> told(store, "make:" + words[1], words[2]);
+                case "batch" -> told(store, "batch:" + words[1], words[2]);
                 default -> throw new UncheckedIOException(new IOException("what is \"" + line + "\"?"));
             };
             if (!there) {

@@ -116,6 +116,92 @@ abstract class StoreContract {
     }
 
     @Test
+    void whatIsWrittenOfABatchIsInItsLogAndTakesFromTheShelfInTheSameMoment() {
+        Batch batch = batch();
+        Lot lot = shelved("Quince syrup", 500.0);
+        LotMove taken = new LotMove(lot.id(), -120.0, "batch 1");
+
+        HistoryEntry entry = store().batches().append(written(batch, null, taken), StoreContract::anything, request());
+
+        assertThat(store().batches().log()).extracting(HistoryEntry::id).contains(entry.id());
+        assertThat(store().history().of("batch:" + batch.id())).containsExactly(entry);
+        assertThat(store().lots().lot(lot.id())).get().extracting(Lot::left).isEqualTo(380.0);
+    }
+
+    @Test
+    void whatTheJudgeRefusesLeavesNothingBehind() {
+        Batch batch = batch();
+        Lot lot = shelved("Quince syrup", 500.0);
+        LotMove taken = new LotMove(lot.id(), -120.0, "batch 1");
+
+        assertThatThrownBy(() -> store().batches()
+                        .append(
+                                written(batch, null, taken),
+                                (batches, log) -> {
+                                    throw new IllegalStateException("refused");
+                                },
+                                request()))
+                .hasMessage("refused");
+
+        assertThat(store().history().of("batch:" + batch.id())).isEmpty();
+        assertThat(store().lots().lot(lot.id())).get().extracting(Lot::left).isEqualTo(500.0);
+        assertThatThrownBy(() -> store().batches()
+                        .append(
+                                new Batches.Writing("nobody", "batch.lost", "{}", null, List.of()),
+                                StoreContract::anything,
+                                request()))
+                .isInstanceOf(MissingException.class);
+    }
+
+    @Test
+    void anEntryOfABatchIsTakenBackOnce() {
+        Batch batch = batch();
+        HistoryEntry entry = store().batches().append(written(batch, null), StoreContract::anything, request());
+
+        store().batches().append(written(batch, entry.id()), StoreContract::anything, request());
+
+        assertThatThrownBy(() ->
+                        store().batches().append(written(batch, entry.id()), StoreContract::anything, request()))
+                .isInstanceOf(SettledException.class);
+    }
+
+    @Test
+    void ofManyWhoWriteOfOneBatchAtOnceEachIsJudgedByWhatTheOthersLeft() throws Exception {
+        Batch batch = batch();
+        List<Callable<Boolean>> writings = new ArrayList<>();
+        for (int i = 0; i < 8; i++) {
+            writings.add(() -> {
+                try {
+                    store().batches().append(written(batch, null), (batches, log) -> roomForThree(batch, log), request());
+                    return true;
+                } catch (IllegalStateException full) {
+                    return false;
+                }
+            });
+        }
+
+        assertThat(atOnce(writings)).filteredOn(kept -> kept).hasSize(3);
+        assertThat(store().history().of("batch:" + batch.id())).hasSize(3);
+    }
+
+    private static void roomForThree(Batch batch, List<HistoryEntry> log) {
+        if (log.stream().filter(entry -> entry.subject().equals("batch:" + batch.id())).count() >= 3) {
+            throw new IllegalStateException("full");
+        }
+    }
+
+    private static void anything(List<Batch> batches, List<HistoryEntry> log) {}
+
+    private static Batches.Writing written(Batch batch, @Nullable Long undoes, LotMove... lots) {
+        return new Batches.Writing(batch.id(), "batch.lost", "{}", undoes, List.of(lots));
+    }
+
+    private Batch batch() {
+        Make make = store().makes().begin(saved(), 1, "{}", request());
+        return store().makes().finish(make.id(), "{}", List.of(), request());
+    }
+
+    @Test
     void aDraftIsKeptAndSavingTakesItAway() {
         String id = saved();
         store().recipes().keepDraft(id, 1, "{\"title\":\"half way\"}");

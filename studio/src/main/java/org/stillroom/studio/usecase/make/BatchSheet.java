@@ -1,6 +1,7 @@
 package org.stillroom.studio.usecase.make;
 
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,6 +15,9 @@ import org.jspecify.annotations.Nullable;
  * @param density kg/m³ at 20 °C
  * @param lines what went in
  * @param notes what the maker noted
+ * @param liquid grams of each substance; null in batches of before it was kept
+ * @param cost what went in cost, by currency, by the prices of its lots or of the recipe
+ * @param costKnown whether every price was known
  */
 public record BatchSheet(
         String title,
@@ -23,10 +27,14 @@ public record BatchSheet(
         double sugar,
         double density,
         List<LineSheet> lines,
-        List<String> notes) {
+        List<String> notes,
+        @Nullable LiquidSheet liquid,
+        @Nullable Map<String, Double> cost,
+        boolean costKnown) {
     public BatchSheet {
         lines = List.copyOf(lines);
         notes = List.copyOf(notes);
+        cost = cost == null ? Map.of() : Map.copyOf(cost);
     }
 
     /**

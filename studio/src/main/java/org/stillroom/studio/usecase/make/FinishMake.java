@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.batch.Outlay;
 import org.stillroom.core.ingredient.Resolved;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Essentials;
@@ -14,6 +15,8 @@ import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.Lot;
 import org.stillroom.studio.store.LotMove;
 import org.stillroom.studio.store.Store;
+import org.stillroom.studio.usecase.shelf.LotPrices;
+import org.stillroom.studio.usecase.shelf.MakersOunce;
 import org.stillroom.studio.usecase.shelf.Stock;
 
 /** Makes a batch of a make: what went in, by lot; the shelf is drawn down in the same moment. */
@@ -54,19 +57,15 @@ public final class FinishMake {
 
     private static BatchSheet sheet(MakeState state, Drawing drawing) {
         List<BatchSheet.LineSheet> lines = new ArrayList<>();
-        Contents liquid = Contents.NONE;
         for (MakePart part : state.parts()) {
-            Contents ofPart = Contents.NONE;
             for (MakeStep step : part.steps()) {
                 MakeStep.Pour pour = step.pour();
                 if (pour != null && !step.entries().isEmpty()) {
-                    PlannedLine planned = part.planned().lines().get(pour.line());
-                    ofPart = ofPart.plus(planned.ingredient().perGram().times(pour.grams()));
-                    lines.add(drawing.line(part, planned, pour));
+                    lines.add(drawing.line(part, part.planned().lines().get(pour.line()), pour));
                 }
             }
-            liquid = ofPart;
         }
+        Contents liquid = liquid(state);
         Essentials result = liquid.total() > 0.0 ? Essentials.of(liquid.toGrams()) : new Essentials(0, 0, 0, 0, 0);
         List<String> notes = state.log().stream()
                 .filter(entry -> entry.counts() && entry.kind().equals(Logged.NOTE))
@@ -81,7 +80,31 @@ public final class FinishMake {
                 result.sugar(),
                 result.density(),
                 lines,
-                notes);
+                notes,
+                LiquidSheet.of(liquid),
+                drawing.cost.money(),
+                drawing.cost.complete());
+    }
+
+    /** Returns what is in the vessel when all that was poured is in it. */
+    private static Contents liquid(MakeState state) {
+        Contents liquid = Contents.NONE;
+        for (MakeStep step : state.parts().isEmpty()
+                ? List.<MakeStep>of()
+                : state.whole().steps()) {
+            MakeStep.Pour pour = step.pour();
+            if (pour != null && !step.entries().isEmpty()) {
+                PlannedLine planned = state.whole().planned().lines().get(pour.line());
+                liquid = liquid.plus(planned.ingredient().perGram().times(pour.grams()));
+            }
+        }
+        return liquid;
+    }
+
+    /** Returns what a make left when it became a batch. */
+    public static Contents liquid(Batch batch, ShowMake show) {
+        LiquidSheet kept = sheet(batch).liquid();
+        return kept == null ? liquid(show.answer(batch.make())) : kept.contents();
     }
 
     /** Takes amounts from the lots that were chosen, one lot after the other, never more than the shelf knows of. */
@@ -90,10 +113,13 @@ public final class FinishMake {
         private final MakeStart start;
         private final Map<String, Double> left = new HashMap<>();
         private final Map<String, Double> taken = new HashMap<>();
+        private final LotPrices prices;
+        private Outlay cost = Outlay.NONE;
 
         Drawing(Store store, MakeStart start) {
             this.store = store;
             this.start = start;
+            this.prices = new LotPrices(MakersOunce.of(store.settings()));
         }
 
         BatchSheet.LineSheet line(MakePart part, PlannedLine planned, MakeStep.Pour pour) {
@@ -106,11 +132,15 @@ public final class FinishMake {
                 if (lot != null && perGram != null && wanting > 0.0) {
                     double amount = draw(lot, wanting * perGram);
                     wanting -= amount / perGram;
+                    cost = cost.plus(prices.of(lot, amount));
                     from.add(new BatchSheet.Taken(
                             id, lot.sheet().label(), amount, lot.sheet().unit()));
                 }
             }
             double missing = lots.isEmpty() || wanting < 1e-6 ? 0.0 : wanting;
+            if (wanting > 1e-6 && planned.ingredient().ingredient().from() == null) {
+                cost = cost.plus(LotPrices.of(planned.ingredient(), wanting));
+            }
             return new BatchSheet.LineSheet(
                     part.title(), planned.name(), pour.grams(), planned.grams(), from, missing, !lots.isEmpty());
         }

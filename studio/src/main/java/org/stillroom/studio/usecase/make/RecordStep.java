@@ -3,7 +3,6 @@ package org.stillroom.studio.usecase.make;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.drops.OfficialDropper;
 import org.stillroom.core.ingredient.Resolved;
@@ -21,11 +20,10 @@ import org.stillroom.core.quantity.Understanding;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.studio.store.HistoryEntry;
 import org.stillroom.studio.store.Store;
+import org.stillroom.studio.usecase.BareNumber;
 
 /** Logs what was done in a make; every wish has a name of its own, so that one sent twice counts once. */
 public final class RecordStep {
-    private static final Pattern BARE_NUMBER = Pattern.compile("[\\d.,\\s/½¼¾⅓⅔]*\\d[\\d.,\\s/½¼¾⅓⅔]*|[½¼¾⅓⅔]");
-
     private final Store store;
 
     public RecordStep(Store store) {
@@ -69,7 +67,7 @@ public final class RecordStep {
     public Outcome poured(MakeState state, MakeStep step, String typed, Reading reading, long seen, String request) {
         MakeStep.Pour pour = Objects.requireNonNull(step.pour(), "nothing is poured in this step");
         String unit = reading == Reading.SCALE ? "g" : pour.asked().reading().unit();
-        Understanding<Amount> understanding = quantities(state).amount(withUnit(typed, unit));
+        Understanding<Amount> understanding = quantities(state).amount(BareNumber.withUnit(typed, unit));
         if (!(understanding instanceof Understanding.Understood<Amount> understood)) {
             return notUnderstood(understanding);
         }
@@ -99,7 +97,7 @@ public final class RecordStep {
     /** Logs what the empty vessel weighs, and whether the scale was set to zero with it. */
     public Outcome weighedVessel(
             MakeState state, MakeStep step, String typed, boolean zeroed, long seen, String request) {
-        Understanding<Mass> understanding = quantities(state).mass(withUnit(typed, "g"));
+        Understanding<Mass> understanding = quantities(state).mass(BareNumber.withUnit(typed, "g"));
         if (!(understanding instanceof Understanding.Understood<Mass> understood)) {
             return notUnderstood(understanding);
         }
@@ -112,9 +110,9 @@ public final class RecordStep {
     public Outcome measured(
             MakeState state, MakeStep step, String density, String temperature, long seen, String request) {
         QuantityText quantities = quantities(state);
-        String withUnit = withUnit(density, "g/ml");
+        String withUnit = BareNumber.withUnit(density, "g/ml");
         Understanding<?> understood = quantities.density(withUnit);
-        String degrees = temperature.isBlank() ? "20 °C" : withUnit(temperature, "°C");
+        String degrees = temperature.isBlank() ? "20 °C" : BareNumber.withUnit(temperature, "°C");
         Understanding<Temperature> warm = quantities.temperature(degrees);
         if (!(understood instanceof Understanding.Understood)) {
             return notUnderstood(understood);
@@ -127,7 +125,7 @@ public final class RecordStep {
 
     /** Logs how much of a stage came, by weight or by volume. */
     public Outcome came(MakeState state, MakeStep step, String typed, long seen, String request) {
-        Understanding<Amount> understanding = quantities(state).amount(withUnit(typed, "ml"));
+        Understanding<Amount> understanding = quantities(state).amount(BareNumber.withUnit(typed, "ml"));
         if (!(understanding instanceof Understanding.Understood<Amount> understood)) {
             return notUnderstood(understanding);
         }
@@ -179,11 +177,6 @@ public final class RecordStep {
 
     private static QuantityText quantities(MakeState state) {
         return new QuantityText(state.start().bar() ? OunceMeaning.THIRTY_MILLILITRES : OunceMeaning.US_FLUID);
-    }
-
-    private static String withUnit(String typed, String unit) {
-        String text = typed.strip();
-        return BARE_NUMBER.matcher(text).matches() ? text + " " + unit : text;
     }
 
     private static Outcome notUnderstood(Understanding<?> understanding) {

@@ -11,8 +11,8 @@ import org.stillroom.studio.store.Lots;
 import org.stillroom.studio.store.Store;
 
 /** A real studio with a recipe to make. */
-final class Kitchen implements AutoCloseable {
-    static final String BAY = """
+public final class Kitchen implements AutoCloseable {
+    public static final String BAY = """
             stillroom: 1
             title: Bay leaf and juniper
             target: {volume: 1 L, strength: 28 %, sugar: 180 g/L}
@@ -32,25 +32,25 @@ final class Kitchen implements AutoCloseable {
             """;
 
     final Path folder;
-    Store store;
+    public Store store;
 
-    Kitchen(Path folder) {
+    public Kitchen(Path folder) {
         this.folder = folder;
         this.store = Store.open(new DataFolder(folder));
     }
 
-    static String request() {
+    public static String request() {
         return UUID.randomUUID().toString();
     }
 
     /** Saves a recipe and returns its id. */
-    String saved(String title, String text) {
+    public String saved(String title, String text) {
         String id = store.recipes().create(title, request());
         store.recipes().save(id, 0, title, text, null, request());
         return id;
     }
 
-    Lot lot(String name, String kind, Map<String, String> fields, double left, String unit) {
+    public Lot lot(String name, String kind, Map<String, String> fields, double left, String unit) {
         LotSheet sheet = new LotSheet(
                 name, kind, fields, "lot of " + left, null, 1000, unit, null, null, null, null, null, null, false);
         return store.lots()
@@ -58,7 +58,7 @@ final class Kitchen implements AutoCloseable {
                 .get(0);
     }
 
-    String begun(String recipe, BeginMake.Wish wish) {
+    public String begun(String recipe, BeginMake.Wish wish) {
         BeginMake.Outcome outcome = new BeginMake(store).answer(recipe, 1, wish, request());
         if (outcome instanceof BeginMake.Outcome.Begun begun) {
             return begun.make().id();
@@ -66,11 +66,11 @@ final class Kitchen implements AutoCloseable {
         throw new AssertionError(outcome.toString());
     }
 
-    String begun(String recipe) {
+    public String begun(String recipe) {
         return begun(recipe, new BeginMake.Wish("", false, Map.of()));
     }
 
-    MakeState state(String make) {
+    public MakeState state(String make) {
         return new ShowMake(store).answer(make);
     }
 
@@ -79,7 +79,7 @@ final class Kitchen implements AutoCloseable {
         return new RecordStep(store).done(state, state.step(step), state.seen(), request());
     }
 
-    RecordStep.Outcome pour(String make, String step, String typed) {
+    public RecordStep.Outcome pour(String make, String step, String typed) {
         return pour(make, step, typed, RecordStep.Reading.AMOUNT);
     }
 
@@ -89,7 +89,7 @@ final class Kitchen implements AutoCloseable {
     }
 
     /** Does everything that is still to come as it is asked. */
-    void finishAsAsked(String make) {
+    public void finishAsAsked(String make) {
         for (MakeStep here = state(make).here();
                 here != null;
                 here = state(make).here()) {
@@ -98,7 +98,7 @@ final class Kitchen implements AutoCloseable {
     }
 
     /** Closes the studio and opens it again, as after a restart. */
-    void restart() {
+    public void restart() {
         store.close();
         store = Store.open(new DataFolder(folder));
     }

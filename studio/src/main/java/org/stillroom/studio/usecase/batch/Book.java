@@ -1,0 +1,151 @@
+package org.stillroom.studio.usecase.batch;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.NoSuchElementException;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.batch.Cellar;
+import org.stillroom.core.batch.Entry;
+import org.stillroom.core.batch.Event;
+import org.stillroom.core.batch.Place;
+import org.stillroom.core.batch.Outlay;
+import org.stillroom.core.liquid.Contents;
+import org.stillroom.studio.store.Batch;
+import org.stillroom.studio.store.HistoryEntry;
+import org.stillroom.studio.store.Store;
+import org.stillroom.studio.usecase.make.BatchSheet;
+import org.stillroom.studio.usecase.make.FinishMake;
+import org.stillroom.studio.usecase.make.ShowMake;
+
+/**
+ * All that is written of batches, read: worked out from the log, never kept apart from it.
+ *
+ * @param batches all of them, latest first
+ * @param log of all of them, oldest first
+ * @param cellar what follows for their vessels
+ */
+public record Book(List<Batch> batches, List<HistoryEntry> log, Cellar cellar) {
+    /** Name of the vessel in which a make leaves its liquid, until it is moved. */
+    public static final String FIRST_VESSEL = "1";
+
+    public Book {
+        batches = List.copyOf(batches);
+        log = List.copyOf(log);
+    }
+
+    /** Returns the book as it is now. */
+    public static Book open(Store store) {
+        List<Batch> batches = store.makes().batches();
+        return of(batches, store.batches().log(), begun(batches, store));
+    }
+
+    static Book of(List<Batch> batches, List<HistoryEntry> log, Map<String, Contents> begun) {
+        List<Entry> entries = new ArrayList<>();
+        for (Batch batch : batches) {
+            BatchSheet sheet = FinishMake.sheet(batch);
+            Map<String, Double> cost = sheet.cost();
+            Outlay outlay = cost == null ? Outlay.UNKNOWN : new Outlay(cost, sheet.costKnown());
+            Contents liquid = sheet.liquid() == null
+                    ? begun.getOrDefault(batch.id(), Contents.NONE)
+                    : sheet.liquid().contents();
+            Event begins = new Event.Begun(new Place(batch.id(), FIRST_VESSEL), liquid, outlay);
+            entries.add(new Entry(-batch.number(), batch.made(), begins)); // before whatever was written since
+        }
+        Set<Long> ofVessels = new HashSet<>();
+        for (HistoryEntry each : log) {
+            Event event = EventBodies.event(each);
+            boolean undoesOther = event instanceof Event.Undone undo && !ofVessels.contains(undo.entry());
+            if (event != null && !undoesOther) {
+                ofVessels.add(each.id());
+                entries.add(new Entry(each.id(), EventBodies.at(each), event));
+            }
+        }
+        return new Book(batches, log, Cellar.of(entries));
+    }
+
+    /** Returns the liquids of batches whose sheet does not keep it: what their make left. */
+    static Map<String, Contents> begun(List<Batch> batches, Store store) {
+        Map<String, Contents> begun = new HashMap<>();
+        ShowMake show = new ShowMake(store);
+        for (Batch batch : batches) {
+            if (FinishMake.sheet(batch).liquid() == null) {
+                begun.put(batch.id(), FinishMake.liquid(batch, show));
+            }
+        }
+        return begun;
+    }
+
+    /**
+     * Returns a batch.
+     *
+     * @throws NoSuchElementException when there is none of that id
+     */
+    public Batch batch(String id) {
+        return batches.stream()
+                .filter(batch -> batch.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new NoSuchElementException("there is no batch " + id));
+    }
+
+    /**
+     * Returns a batch of a studio.
+     *
+     * @throws NoSuchElementException when there is none of that id
+     */
+    public static Batch batch(Store store, String id) {
+        return store.makes().batch(id).orElseThrow(() -> new NoSuchElementException("there is no batch " + id));
+    }
+
+    /** Returns what was written about a batch, or moved into it from another, oldest first. */
+    public List<HistoryEntry> entries(String batch) {
+        return log.stream().filter(entry -> isAbout(entry, batch)).toList();
+    }
+
+    private static boolean isAbout(HistoryEntry entry, String batch) {
+        if (entry.subject().equals("batch:" + batch)) {
+            return true;
+        }
+        Event event = EventBodies.event(entry);
+        return event != null && event.places().stream().anyMatch(place -> place.batch().equals(batch));
+    }
+
+    /** Returns the entry of a number. */
+    public HistoryEntry entry(long id) {
+        return log.stream()
+                .filter(entry -> entry.id() == id)
+                .findFirst()
+                .orElseThrow(() -> new NoSuchElementException("there is no entry " + id));
+    }
+
+    /** Returns what an entry says happened to vessels, or null when it is about none. */
+    public static @Nullable Event event(HistoryEntry entry) {
+        return EventBodies.event(entry);
+    }
+
+    /** Returns when it happened. */
+    public static Instant at(HistoryEntry entry) {
+        return EventBodies.at(entry);
+    }
+
+    /** Returns the remark that was typed with an entry; mostly empty. */
+    public static String note(HistoryEntry entry) {
+        return EventBodies.typed(entry).getOrDefault("note", "");
+    }
+
+    /** Returns whether an entry says what happened to vessels, or takes back one that does. */
+    boolean isOfVessels(long entry) {
+        return cellar.log().stream().anyMatch(each -> each.id() == entry);
+    }
+
+    /** Returns whether an entry was taken back by one that counts. */
+    public boolean isUndone(HistoryEntry entry) {
+        return log.stream().anyMatch(later -> later.undoes() != null
+                && later.undoes() == entry.id()
+                && !isUndone(later));
+    }
+}

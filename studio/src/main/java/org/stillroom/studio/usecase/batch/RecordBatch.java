@@ -1,0 +1,403 @@
+package org.stillroom.studio.usecase.batch;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.batch.Entry;
+import org.stillroom.core.batch.Event;
+import org.stillroom.core.batch.Outlay;
+import org.stillroom.core.batch.Refused;
+import org.stillroom.core.batch.Wastage;
+import org.stillroom.core.ingredient.Generic;
+import org.stillroom.core.ingredient.Generics;
+import org.stillroom.core.ingredient.Ingredient;
+import org.stillroom.core.ingredient.Resolution;
+import org.stillroom.core.ingredient.Resolved;
+import org.stillroom.core.liquid.Contents;
+import org.stillroom.core.plan.Asked;
+import org.stillroom.core.quantity.Amount;
+import org.stillroom.core.quantity.Mass;
+import org.stillroom.core.quantity.OunceMeaning;
+import org.stillroom.core.quantity.QuantityText;
+import org.stillroom.core.quantity.Span;
+import org.stillroom.core.quantity.Volume;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
+import org.stillroom.studio.store.Batch;
+import org.stillroom.studio.store.Batches;
+import org.stillroom.studio.store.HistoryEntry;
+import org.stillroom.studio.store.Lot;
+import org.stillroom.studio.store.LotMove;
+import org.stillroom.studio.store.Store;
+import org.stillroom.studio.usecase.batch.EventBodies.AmountBody;
+import org.stillroom.studio.usecase.batch.EventBodies.LossBody;
+import org.stillroom.studio.usecase.make.BatchSheet;
+import org.stillroom.studio.usecase.make.LiquidSheet;
+import org.stillroom.studio.usecase.make.LogBodies;
+import org.stillroom.studio.usecase.shelf.LotOnShelf;
+import org.stillroom.studio.usecase.shelf.LotPrices;
+import org.stillroom.studio.usecase.shelf.MakersOunce;
+import org.stillroom.studio.usecase.shelf.ShelfLots;
+import org.stillroom.studio.usecase.shelf.Stock;
+
+/**
+ * Logs what happened to a batch. What was typed is read, judged by the whole log, and written, or refused with the reason; nothing is
+ * ever edited. The fields of each entry are those of its form: {@code vessel}, {@code day}, and what it asks.
+ */
+public final class RecordBatch {
+    /** What can be added without a lot of the shelf. */
+    public static final List<String> KITCHEN = List.of("water", "white sugar", "citric acid");
+
+    private final Store store;
+    private final Clock clock;
+
+    public RecordBatch(Store store, Clock clock) {
+        this.store = store;
+        this.clock = clock;
+    }
+
+    /** What comes of it. */
+    public sealed interface Outcome {
+        /** It is in the log. */
+        record Kept(HistoryEntry entry) implements Outcome {}
+
+        /** It cannot be so; nothing was kept. Each problem names its field. */
+        record NotKept(List<Finding> problems) implements Outcome {
+            public NotKept {
+                problems = List.copyOf(problems);
+            }
+        }
+    }
+
+    /** Says why an entry was not written. */
+    private static final class Objected extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        private final transient List<Finding> findings;
+
+        Objected(List<Finding> findings) {
+            super("the entry does not fit the log");
+            this.findings = findings;
+        }
+    }
+
+    /** An entry on its way: what it says, and what it takes from the shelf. */
+    private record Wish(String kind, Object body, List<BatchSheet.Taken> lots) {}
+
+    private Typing typing(Map<String, String> typed) {
+        return new Typing(typed, ounce());
+    }
+
+    private OunceMeaning ounce() {
+        return MakersOunce.of(store.settings());
+    }
+
+    private Instant moment(Typing typing, Batch batch) {
+        return typing.moment(clock.instant(), batch.made(), clock.getZone());
+    }
+
+    /** Logs figures that were measured: {@code volume}, {@code strength}, {@code sugar}, {@code acidity}, at least one. */
+    public Outcome measured(Batch batch, Map<String, String> typed, String request) {
+        Typing typing = typing(typed);
+        Map<Asked, Double> figures = new EnumMap<>(Asked.class);
+        Map<Asked, Double> doubt = new EnumMap<>(Asked.class);
+        Amount volume = typing.amount("volume", "ml");
+        if (volume instanceof Volume of) {
+            figures.put(Asked.VOLUME, of.millilitres());
+        } else if (volume != null) {
+            typing.object("volume", "volume-wanted", "That is a weight.", "Give the volume, such as 1.9 L.");
+        }
+        figure(typing, "strength", "%", Asked.STRENGTH, figures, doubt);
+        figure(typing, "sugar", "g/L", Asked.SUGAR, figures, doubt);
+        figure(typing, "acidity", "g/L", Asked.ACIDITY, figures, doubt);
+        if (figures.isEmpty() && typing.problems().isEmpty()) {
+            typing.object("strength", "nothing-measured", "Nothing was measured.", "Fill in at least one figure.");
+        }
+        Instant at = moment(typing, batch);
+        return keep(
+                batch,
+                typing,
+                new Wish(
+                        EventBodies.MEASURED,
+                        new EventBodies.MeasuredBody(at, typing.text("vessel"), figures, doubt, typing.kept()),
+                        List.of()),
+                request);
+    }
+
+    /** A range that was typed is its middle, and half of it the doubt. */
+    private static void figure(
+            Typing typing,
+            String field,
+            String unit,
+            Asked asked,
+            Map<Asked, Double> figures,
+            Map<Asked, Double> doubt) {
+        Span span = typing.quantity(
+                field,
+                unit,
+                switch (asked) {
+                    case VOLUME -> QuantityText::volumeSpan;
+                    case STRENGTH -> QuantityText::strengthSpan;
+                    case SUGAR -> QuantityText::sugarSpan;
+                    case ACIDITY -> QuantityText::aciditySpan;
+                },
+                asked == Asked.STRENGTH ? "“27.4 %” or “27.1..27.7 %”" : "“180 g/L”");
+        if (span != null) {
+            figures.put(asked, 0.5 * (span.low() + span.high()));
+            if (!span.isExact()) {
+                doubt.put(asked, 0.5 * (span.high() - span.low()));
+            }
+        }
+    }
+
+    /** Logs what was added: {@code what}, a lot's id or one of {@link #KITCHEN}, and {@code amount}. */
+    public Outcome added(Batch batch, Map<String, String> typed, String request) {
+        Typing typing = typing(typed);
+        String what = typing.text("what");
+        Lot lot = store.lots().lot(what).orElse(null);
+        Resolved ingredient = lot == null ? generic(what) : resolved(lot);
+        Amount amount = typing.required("amount", ingredient != null && ingredient.solid() ? "g" : "ml");
+        if (ingredient == null) {
+            typing.object(
+                    "what",
+                    "ingredient-not-known",
+                    "It is not known what is in it.",
+                    "Choose a bottle of the shelf that says enough, or water or sugar.");
+        }
+        Double grams = ingredient == null || amount == null ? null : grams(amount, ingredient);
+        if (ingredient != null && amount != null && grams == null) {
+            typing.object("amount", "density-not-known", "What a mL of it weighs is not known.", "Give a weight.");
+        }
+        Instant at = moment(typing, batch);
+        if (ingredient == null || grams == null) {
+            return new Outcome.NotKept(typing.problems());
+        }
+        Contents contents = ingredient.perGram().times(grams);
+        List<BatchSheet.Taken> lots = lot == null ? List.of() : drawn(lot, grams, ingredient);
+        Outlay cost = LotPrices.of(ingredient, grams);
+        EventBodies.AddedBody body = new EventBodies.AddedBody(
+                at,
+                typing.text("vessel"),
+                lot == null ? what : lot.sheet().name(),
+                LiquidSheet.of(contents),
+                cost.money(),
+                cost.complete(),
+                lots,
+                typing.kept());
+        return keep(batch, typing, new Wish(EventBodies.ADDED, body, lots), request);
+    }
+
+    private static @Nullable Resolved generic(String name) {
+        Generic generic = KITCHEN.contains(name) ? Generics.find(name) : null;
+        return generic == null ? null : Resolution.of(generic.ingredient()).resolved();
+    }
+
+    private @Nullable Resolved resolved(Lot lot) {
+        LotOnShelf onShelf = new ShelfLots(ounce()).of(lot);
+        Ingredient ingredient = onShelf.ingredient();
+        return ingredient == null ? null : Resolution.of(ingredient).resolved();
+    }
+
+    private static @Nullable Double grams(Amount amount, Resolved ingredient) {
+        if (amount instanceof Mass mass) {
+            return mass.grams();
+        }
+        OptionalDouble density = ingredient.gramsPerMillilitre();
+        return density.isPresent() ? Double.valueOf(((Volume) amount).millilitres() * density.getAsDouble()) : null;
+    }
+
+    /** Returns what a lot gives, never more than the shelf knows of. */
+    private static List<BatchSheet.Taken> drawn(Lot lot, double grams, Resolved ingredient) {
+        OptionalDouble density = ingredient.gramsPerMillilitre();
+        boolean byVolume = lot.sheet().unit().equals(Stock.MILLILITRES);
+        if (lot.sheet().unit().equals(Stock.PIECES) || (byVolume && density.isEmpty())) {
+            return List.of();
+        }
+        double wanted = byVolume ? grams / density.orElseThrow() : grams;
+        double amount = Stock.isKnown(lot) ? Math.min(wanted, Math.max(0.0, lot.left())) : 0.0;
+        return amount > 0.0
+                ? List.of(new BatchSheet.Taken(lot.id(), lot.sheet().label(), amount, lot.sheet().unit()))
+                : List.of();
+    }
+
+    /**
+     * Logs that it was moved: {@code to} another vessel, {@code batch} it belongs to, {@code amount} (all when empty), and what was lost
+     * on the way: {@code sediment}, {@code filter}, {@code sample}.
+     */
+    public Outcome moved(Batch batch, Map<String, String> typed, String request) {
+        Typing typing = typing(typed);
+        if (!typing.has("to")) {
+            typing.object("to", "vessel-missing", "Into which vessel is not said.", "Write what you call it, such as demijohn.");
+        }
+        Amount taken = typing.amount("amount", "ml");
+        List<LossBody> losses = losses(typing);
+        Instant at = moment(typing, batch);
+        EventBodies.MovedBody body = new EventBodies.MovedBody(
+                at,
+                typing.text("vessel"),
+                typing.has("batch") ? typing.text("batch") : batch.id(),
+                typing.text("to"),
+                taken == null ? null : AmountBody.of(taken),
+                losses,
+                typing.kept());
+        return keep(batch, typing, new Wish(EventBodies.MOVED, body, List.of()), request);
+    }
+
+    private static List<LossBody> losses(Typing typing) {
+        List<LossBody> losses = new ArrayList<>();
+        for (Wastage.Cause cause : Wastage.Cause.values()) {
+            Amount amount = typing.amount(cause.name().toLowerCase(Locale.ROOT), "ml");
+            if (amount != null) {
+                losses.add(LossBody.of(new Wastage(cause, amount)));
+            }
+        }
+        return losses;
+    }
+
+    /** Logs a loss: {@code amount} and {@code cause}. */
+    public Outcome lost(Batch batch, Map<String, String> typed, String request) {
+        Typing typing = typing(typed);
+        Amount amount = typing.required("amount", "ml");
+        Wastage.Cause cause = cause(typing.text("cause"));
+        Instant at = moment(typing, batch);
+        if (amount == null) {
+            return new Outcome.NotKept(typing.problems());
+        }
+        EventBodies.LostBody body = new EventBodies.LostBody(
+                at, typing.text("vessel"), LossBody.of(new Wastage(cause, amount)), typing.kept());
+        return keep(batch, typing, new Wish(EventBodies.LOST, body, List.of()), request);
+    }
+
+    private static Wastage.Cause cause(String name) {
+        for (Wastage.Cause cause : Wastage.Cause.values()) {
+            if (cause.name().equals(name)) {
+                return cause;
+            }
+        }
+        return Wastage.Cause.OTHER;
+    }
+
+    /** Logs the angels' share: {@code amount} by weight, and {@code strength} afterwards where it was measured. */
+    public Outcome evaporated(Batch batch, Map<String, String> typed, String request) {
+        Typing typing = typing(typed);
+        Amount amount = typing.required("amount", "g");
+        if (amount instanceof Volume) {
+            typing.object(
+                    "amount",
+                    "weight-wanted",
+                    "What evaporated cannot be measured by volume.",
+                    "Weigh the vessel before and after, and give the difference, such as 240 g.");
+        }
+        Span strength = typing.quantity("strength", "%", QuantityText::strengthSpan, "“41.2 %”");
+        Instant at = moment(typing, batch);
+        if (!(amount instanceof Mass mass)) {
+            return new Outcome.NotKept(typing.problems());
+        }
+        EventBodies.EvaporatedBody body = new EventBodies.EvaporatedBody(
+                at,
+                typing.text("vessel"),
+                mass.grams(),
+                strength == null ? null : Double.valueOf(0.5 * (strength.low() + strength.high())),
+                typing.kept());
+        return keep(batch, typing, new Wish(EventBodies.EVAPORATED, body, List.of()), request);
+    }
+
+    /** Takes an entry back by one of its own; what it took from the shelf goes back there. */
+    public Outcome undone(Batch batch, long entry, String request) {
+        Book book = Book.open(store);
+        HistoryEntry of = book.entry(entry);
+        String vessel = vessel(of);
+        EventBodies.UndoneBody body = new EventBodies.UndoneBody(clock.instant(), vessel);
+        List<BatchSheet.Taken> back = lotsBack(book, of, -1.0);
+        return write(
+                new Batches.Writing(
+                        of.subject().substring("batch:".length()),
+                        EventBodies.UNDONE,
+                        LogBodies.write(body),
+                        entry,
+                        moves(back, title(batch))),
+                request);
+    }
+
+    private static String vessel(HistoryEntry entry) {
+        Event event = EventBodies.event(entry);
+        return event == null ? "" : event.places().get(0).vessel();
+    }
+
+    /** An undo of an undo takes it from the shelf again. */
+    private static List<BatchSheet.Taken> lotsBack(Book book, HistoryEntry entry, double sign) {
+        Long undoes = entry.undoes();
+        if (undoes != null) {
+            return lotsBack(book, book.entry(undoes), -sign);
+        }
+        return EventBodies.lots(entry).stream()
+                .map(taken -> new BatchSheet.Taken(taken.lot(), taken.label(), sign * taken.amount(), taken.unit()))
+                .toList();
+    }
+
+    private static String title(Batch batch) {
+        return "batch " + batch.number();
+    }
+
+    private static List<LotMove> moves(List<BatchSheet.Taken> taken, String why) {
+        return taken.stream()
+                .map(each -> new LotMove(each.lot(), -each.amount(), why))
+                .toList();
+    }
+
+    private Outcome keep(Batch batch, Typing typing, Wish wish, String request) {
+        if (!typing.problems().isEmpty()) {
+            return new Outcome.NotKept(typing.problems());
+        }
+        return write(
+                new Batches.Writing(
+                        batch.id(), wish.kind(), LogBodies.write(wish.body()), null, moves(wish.lots(), title(batch))),
+                request);
+    }
+
+    private Outcome write(Batches.Writing writing, String request) {
+        Map<String, Contents> begun = Book.begun(store.makes().batches(), store);
+        try {
+            return new Outcome.Kept(store.batches()
+                    .append(writing, (batches, log) -> judge(Book.of(batches, log, begun), writing), request));
+        } catch (Objected objected) {
+            return new Outcome.NotKept(objected.findings);
+        }
+    }
+
+    private void judge(Book book, Batches.Writing writing) {
+        HistoryEntry next = new HistoryEntry(
+                Long.MAX_VALUE, clock.instant(), "batch:" + writing.batch(), writing.kind(), writing.body(), writing.undoes());
+        Event event = EventBodies.event(next);
+        if (event == null || (event instanceof Event.Undone undo && !book.isOfVessels(undo.entry()))) {
+            return;
+        }
+        Entry entry = new Entry(next.id(), EventBodies.at(next), event);
+        List<Refused> objections = book.cellar().objections(entry);
+        if (!objections.isEmpty()) {
+            throw new Objected(objections.stream()
+                    .map(refused -> refused.entry().id() == entry.id()
+                            ? refused.finding()
+                            : resting(refused, clock))
+                    .toList());
+        }
+    }
+
+    private static Finding resting(Refused refused, Clock clock) {
+        return Finding.of(
+                "later-entry-rests-on-it",
+                Severity.STOP,
+                "",
+                "cannot be",
+                "What was entered for "
+                        + refused.entry().at().atZone(clock.getZone()).toLocalDate()
+                        + " would be impossible then: " + refused.finding().message(),
+                "Take that entry back first.");
+    }
+}

@@ -1,0 +1,206 @@
+package org.stillroom.studio.web.rest;
+
+import io.javalin.http.HttpStatus;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.stillroom.core.batch.Place;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.studio.store.Batch;
+import org.stillroom.studio.store.Lot;
+import org.stillroom.studio.store.Store;
+import org.stillroom.studio.usecase.batch.Book;
+import org.stillroom.studio.usecase.batch.RecordBatch;
+import org.stillroom.studio.usecase.make.FinishMake;
+import org.stillroom.studio.web.frame.Doors;
+import org.stillroom.studio.web.frame.Visit;
+import org.stillroom.studio.web.rest.BatchForm.Choice;
+import org.stillroom.studio.web.rest.BatchForm.Field;
+import org.stillroom.studio.web.rest.BatchForm.Kind;
+import org.stillroom.studio.wording.Words;
+
+/** The page of a batch, and what is written there. */
+final class BatchPages {
+    private final Store store;
+    private final RecordBatch record;
+    private final Clock clock;
+
+    BatchPages(Store store, Clock clock) {
+        this.store = store;
+        this.record = new RecordBatch(store, clock);
+        this.clock = clock;
+    }
+
+    void routes(Doors doors) {
+        doors.get("/rest/batch/{batch}", visit -> show(visit, "", List.of()))
+                .post("/rest/batch/{batch}/undo", this::undo)
+                .post("/rest/batch/{batch}/{act}", this::write);
+    }
+
+    private void show(Visit visit, String act, List<Finding> problems) {
+        Book book = Book.open(store);
+        Batch batch = book.batch(visit.part("batch"));
+        Words words = visit.words();
+        Map<String, String> typed = act.isEmpty() ? Map.of() : typed(visit);
+        List<BatchForm> forms = forms(book, batch, words).stream()
+                .map(form -> form.act().equals(act) ? new BatchForm(act, form.fields(), typed, problems) : form)
+                .toList();
+        if (!problems.isEmpty()) {
+            visit.context().status(HttpStatus.UNPROCESSABLE_CONTENT);
+        }
+        BatchView view = new BatchView(book, batch, words, forms, clock.instant());
+        List<Finding> unplaced = forms.stream().anyMatch(form -> form.act().equals(act)) ? List.of() : problems;
+        visit.page(words.say("make.batchTitle", "" + batch.number(), view.sheet().title()), RestRoom.KEY)
+                .style("make.css")
+                .style("rest.css")
+                .show("rest/batch.jte", Map.of("view", view, "problems", unplaced));
+    }
+
+    private static Map<String, String> typed(Visit visit) {
+        Map<String, String> typed = new LinkedHashMap<>();
+        visit.context().formParamMap().forEach((name, values) -> {
+            if (!name.equals("token") && !name.equals("request") && !values.isEmpty()) {
+                typed.put(name, values.get(0));
+            }
+        });
+        return typed;
+    }
+
+    private void write(Visit visit) {
+        Batch batch = batch(visit);
+        String act = visit.part("act");
+        Map<String, String> typed = typed(visit);
+        String request = visit.request();
+        Optional<RecordBatch.Outcome> outcome = Optional.ofNullable(
+                switch (act) {
+                    case "moved" -> record.moved(batch, typed, request);
+                    case "added" -> record.added(batch, typed, request);
+                    case "measured" -> record.measured(batch, typed, request);
+                    case "lost" -> record.lost(batch, typed, request);
+                    case "evaporated" -> record.evaporated(batch, typed, request);
+                    default -> null;
+                });
+        outcome.ifPresentOrElse(kept -> answer(visit, batch, act, kept), visit::notFound);
+    }
+
+    private Batch batch(Visit visit) {
+        return Book.batch(store, visit.part("batch"));
+    }
+
+    private void answer(Visit visit, Batch batch, String act, RecordBatch.Outcome outcome) {
+        if (outcome instanceof RecordBatch.Outcome.NotKept not) {
+            show(visit, act, not.problems());
+        } else {
+            visit.goOn("/rest/batch/" + batch.id());
+        }
+    }
+
+    private void undo(Visit visit) {
+        Batch batch = batch(visit);
+        String entry = visit.field("entry");
+        if (!entry.matches("\\d{1,18}")) {
+            visit.notFound();
+            return;
+        }
+        answer(visit, batch, "undo", record.undone(batch, Long.parseLong(entry), visit.request()));
+    }
+
+    private List<BatchForm> forms(Book book, Batch batch, Words words) {
+        List<Choice> vessels = new ArrayList<>();
+        book.cellar().vessels(batch.id()).forEach((place, held) -> {
+            if (!held.isEmpty()) {
+                vessels.add(new Choice(place.vessel(), BatchView.vessel(words, place.vessel())));
+            }
+        });
+        if (vessels.isEmpty()) {
+            return List.of();
+        }
+        Field vessel = Field.choice("vessel", vessels);
+        return List.of(
+                form("moved", vessel, moved(book, batch, words)),
+                form("measured", vessel, measured()),
+                form("added", vessel, added(words)),
+                form(
+                        "lost",
+                        vessel,
+                        List.of(
+                                Field.text("amount", "30 ml"),
+                                Field.choice(
+                                        "cause",
+                                        List.of(
+                                                cause(words, "SAMPLE"),
+                                                cause(words, "FILTER"),
+                                                cause(words, "SEDIMENT"),
+                                                cause(words, "OTHER"))))),
+                form(
+                        "evaporated",
+                        vessel,
+                        List.of(Field.text("amount", "240 g"), Field.text("strength", "41.2 %"))));
+    }
+
+    private static Choice cause(Words words, String cause) {
+        return new Choice(cause, words.say("rest.cause." + cause));
+    }
+
+    /** Puts the vessel in front, the day and a remark behind. */
+    private static BatchForm form(String act, Field vessel, List<Field> own) {
+        List<Field> fields = new ArrayList<>();
+        fields.add(vessel);
+        fields.addAll(own);
+        fields.add(Field.of("day", Kind.DAY));
+        fields.add(Field.of("note", Kind.TEXT));
+        return new BatchForm(act, fields, Map.of(), List.of());
+    }
+
+    private static List<Field> moved(Book book, Batch batch, Words words) {
+        List<Choice> batches = new ArrayList<>();
+        batches.add(new Choice(batch.id(), words.say("rest.thisBatch")));
+        for (Batch other : book.batches()) {
+            if (!other.id().equals(batch.id())) {
+                batches.add(new Choice(
+                        other.id(),
+                        words.say("make.batchTitle", "" + other.number(), FinishMake.sheet(other).title())
+                                + vessels(book, other)));
+            }
+        }
+        return List.of(
+                Field.text("to", "demijohn"),
+                Field.choice("batch", batches),
+                Field.text("amount", ""),
+                Field.text("sediment", "40 ml"),
+                Field.text("filter", "20 ml"),
+                Field.text("sample", ""));
+    }
+
+    private static String vessels(Book book, Batch batch) {
+        List<String> names = book.cellar().vessels(batch.id()).entrySet().stream()
+                .filter(each -> !each.getValue().isEmpty())
+                .map(Map.Entry::getKey)
+                .map(Place::vessel)
+                .toList();
+        return names.isEmpty() ? "" : " (" + String.join(", ", names) + ")";
+    }
+
+    private static List<Field> measured() {
+        return List.of(
+                Field.text("strength", "27.4 %"),
+                Field.text("sugar", "182 g/L"),
+                Field.text("volume", "1.9 L"),
+                Field.text("acidity", "5 g/L"));
+    }
+
+    private List<Field> added(Words words) {
+        List<Choice> choices = new ArrayList<>();
+        choices.add(new Choice("water", words.say("rest.kitchen.water")));
+        choices.add(new Choice("white sugar", words.say("rest.kitchen.sugar")));
+        choices.add(new Choice("citric acid", words.say("rest.kitchen.acid")));
+        for (Lot lot : store.lots().all()) {
+            String label = lot.sheet().label();
+            choices.add(new Choice(lot.id(), lot.sheet().name() + (label == null ? "" : ", " + label)));
+        }
+        return List.of(Field.choice("what", choices), Field.text("amount", "50 ml"));
+    }
+}

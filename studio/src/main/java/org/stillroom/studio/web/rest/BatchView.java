@@ -1,0 +1,256 @@
+package org.stillroom.studio.web.rest;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.batch.Births;
+import org.stillroom.core.batch.Event;
+import org.stillroom.core.batch.Flow;
+import org.stillroom.core.batch.Held;
+import org.stillroom.core.batch.Outlay;
+import org.stillroom.core.batch.Place;
+import org.stillroom.core.batch.Portion;
+import org.stillroom.core.batch.Wastage;
+import org.stillroom.core.liquid.Contents;
+import org.stillroom.core.liquid.VolumeModel;
+import org.stillroom.core.plan.Asked;
+import org.stillroom.core.quantity.Mass;
+import org.stillroom.core.quantity.Volume;
+import org.stillroom.studio.store.Batch;
+import org.stillroom.studio.store.HistoryEntry;
+import org.stillroom.studio.usecase.batch.Book;
+import org.stillroom.studio.usecase.make.BatchSheet;
+import org.stillroom.studio.usecase.make.FinishMake;
+import org.stillroom.studio.wording.Words;
+
+/** A batch in the words of its reader; it looks things up and words them, and computes nothing. */
+public final class BatchView {
+    private final Book book;
+    private final Batch batch;
+    private final BatchSheet sheet;
+    private final Words words;
+    private final List<BatchForm> forms;
+    private final Instant now;
+
+    BatchView(Book book, Batch batch, Words words, List<BatchForm> forms, Instant now) {
+        this.book = book;
+        this.batch = batch;
+        this.sheet = FinishMake.sheet(batch);
+        this.words = words;
+        this.forms = List.copyOf(forms);
+        this.now = now;
+    }
+
+    public Batch batch() {
+        return batch;
+    }
+
+    public BatchSheet sheet() {
+        return sheet;
+    }
+
+    public List<BatchForm> forms() {
+        return forms;
+    }
+
+    /** Returns a form, or null when this batch has none of that kind now. */
+    public @Nullable BatchForm form(String act) {
+        return forms.stream().filter(form -> form.act().equals(act)).findFirst().orElse(null);
+    }
+
+    /** A vessel that something is in. */
+    public record Vessel(String name, Held held) {}
+
+    public List<Vessel> vessels() {
+        List<Vessel> vessels = new ArrayList<>();
+        book.cellar().vessels(batch.id()).forEach((place, held) -> {
+            if (!held.isEmpty()) {
+                vessels.add(new Vessel(vessel(place.vessel()), held));
+            }
+        });
+        return vessels;
+    }
+
+    private String vessel(String name) {
+        return vessel(words, name);
+    }
+
+    /** Returns what a vessel is called; numbers alone are counted. */
+    static String vessel(Words words, String name) {
+        return name.matches("\\d+") ? words.say("rest.vessel", name) : name;
+    }
+
+    private String place(Place place) {
+        if (place.batch().equals(batch.id())) {
+            return vessel(place.vessel());
+        }
+        return book.batches().stream()
+                .filter(each -> each.id().equals(place.batch()))
+                .map(each -> words.say(
+                        "rest.vesselOf",
+                        vessel(place.vessel()),
+                        "" + each.number(),
+                        FinishMake.sheet(each).title()))
+                .findFirst()
+                .orElse(vessel(place.vessel()));
+    }
+
+    public String volume(Held held) {
+        return words.amount(new Volume(held.essentials().millilitres()));
+    }
+
+    public String mass(Held held) {
+        return words.amount(new Mass(held.grams()));
+    }
+
+    public String age(Held held) {
+        Births births = held.births();
+        if (births == null) {
+            return "";
+        }
+        String mean = days(births.meanDays(now));
+        String youngest = days(births.youngestDays(now));
+        return mean.equals(youngest) ? mean : words.say("rest.ages", mean, youngest);
+    }
+
+    /** Returns days as days, from two years on as years. */
+    private String days(double days) {
+        return days < 730 ? words.say("rest.days", "" + (long) Math.max(0, days)) : words.say("rest.years", words.number(days / 365.25, 1));
+    }
+
+    public String cost(Outlay outlay) {
+        return cost(words, outlay);
+    }
+
+    /** Returns money, and that it was more where a price is not known. */
+    static String cost(Words words, Outlay outlay) {
+        List<String> sums = new ArrayList<>();
+        outlay.money().forEach((currency, amount) -> sums.add(words.number(amount, 2) + "\u00a0" + currency));
+        if (sums.isEmpty()) {
+            return outlay.complete() ? "" : words.say("rest.costNotKnown");
+        }
+        String sum = String.join(" + ", sums);
+        return outlay.complete() ? sum : words.say("rest.costAtLeast", sum);
+    }
+
+    /** A row of what came in and went out. */
+    public record Row(String what, String volume, String part) {}
+
+    /** Returns what came into the batch and left it, each kind together, in mL at 20 °C. */
+    public List<Row> balance() {
+        Map<Flow.Kind, Double> sums = new EnumMap<>(Flow.Kind.class);
+        Map<Wastage.Cause, Double> losses = new EnumMap<>(Wastage.Cause.class);
+        for (Flow flow : book.cellar().flows(batch.id())) {
+            double millilitres = millilitres(flow.in()) - millilitres(flow.out());
+            Wastage.Cause cause = flow.cause();
+            if (cause == null) {
+                sums.merge(flow.kind(), millilitres, Double::sum);
+            } else {
+                losses.merge(cause, millilitres, Double::sum);
+            }
+        }
+        double begun = sums.getOrDefault(Flow.Kind.BEGUN, 0.0);
+        List<Row> rows = new ArrayList<>();
+        sums.forEach((kind, sum) -> rows.add(row("rest.flow." + kind.name(), sum, begun)));
+        losses.forEach((cause, sum) -> rows.add(row("rest.cause." + cause.name(), sum, begun)));
+        double there = book.cellar().vessels(batch.id()).values().stream()
+                .mapToDouble(held -> held.essentials().millilitres())
+                .sum();
+        rows.add(row("rest.flow.there", there, begun));
+        return rows;
+    }
+
+    private Row row(String key, double millilitres, double begun) {
+        String part = begun > 0.0 ? words.number(100.0 * millilitres / begun, 1) + "\u00a0%" : "";
+        return new Row(words.say(key), words.number(millilitres, 0).replace('-', '−') + "\u00a0mL", part.replace('-', '−'));
+    }
+
+    private static double millilitres(Contents contents) {
+        return contents.total() > 0.0 ? VolumeModel.atTwenty().millilitres(contents.toGrams()) : 0.0;
+    }
+
+    /** An entry of the log as it is shown. */
+    public record Line(long id, String when, String told, String note, boolean undone, boolean undoable) {}
+
+    /** Returns the log, latest first. */
+    public List<Line> log() {
+        List<Line> lines = new ArrayList<>();
+        for (HistoryEntry entry : book.entries(batch.id())) {
+            boolean undone = book.isUndone(entry);
+            boolean own = entry.subject().equals("batch:" + batch.id());
+            lines.add(0, new Line(entry.id(), words.moment(Book.at(entry)), told(entry), Book.note(entry), undone, !undone && own));
+        }
+        return lines;
+    }
+
+    private String told(HistoryEntry entry) {
+        Event event = Book.event(entry);
+        if (event instanceof Event.Measured measured) {
+            return words.say("rest.told.measured", place(measured.place()), figures(measured));
+        } else if (event instanceof Event.Added added) {
+            String much = words.amount(new Mass(added.contents().total()));
+            return words.say("rest.told.added", place(added.place()), much, kitchen(added.name()));
+        } else if (event instanceof Event.Moved moved) {
+            return words.say(
+                            moved.isBlend() ? "rest.told.blended" : "rest.told.moved",
+                            place(moved.from()),
+                            place(moved.to()),
+                            portion(moved.taken()))
+                    + losses(moved.losses());
+        } else if (event instanceof Event.Wasted wasted) {
+            return words.say("rest.told.lost", place(wasted.place())) + losses(List.of(wasted.loss()));
+        } else if (event instanceof Event.Evaporated evaporated) {
+            Double strength = evaporated.strengthAfter();
+            String then = strength == null ? "" : " " + words.say("rest.told.then", words.number(strength, 1));
+            return words.say("rest.told.evaporated", place(evaporated.place()), words.amount(evaporated.lost())) + then;
+        } else if (event instanceof Event.Bottled bottled) {
+            return words.say("rest.told.bottled", place(bottled.place()), fills(bottled)) + losses(bottled.losses());
+        } else if (event instanceof Event.Undone undo) {
+            return words.say("rest.told.undone", told(book.entry(undo.entry())));
+        }
+        return words.say("rest.told." + entry.kind());
+    }
+
+    private String kitchen(String name) {
+        return switch (name) {
+            case "water" -> words.say("rest.kitchen.water");
+            case "white sugar" -> words.say("rest.kitchen.sugar");
+            case "citric acid" -> words.say("rest.kitchen.acid");
+            default -> name;
+        };
+    }
+
+    private String portion(Portion portion) {
+        return portion instanceof Portion.Some some ? words.amount(some.amount()) : words.say("rest.all");
+    }
+
+    private String losses(List<Wastage> losses) {
+        StringBuilder told = new StringBuilder();
+        for (Wastage loss : losses) {
+            told.append("; ").append(words.say("rest.lostBy." + loss.cause().name(), words.amount(loss.amount())));
+        }
+        return told.toString();
+    }
+
+    private String fills(Event.Bottled bottled) {
+        List<String> fills = new ArrayList<>();
+        bottled.fills().forEach(fill -> fills.add(fill.count() + " × " + words.amount(new Volume(fill.millilitres()))));
+        return String.join(", ", fills);
+    }
+
+    private String figures(Event.Measured measured) {
+        List<String> figures = new ArrayList<>();
+        for (Asked asked : Asked.values()) {
+            Double value = measured.figures().get(asked);
+            if (value != null) {
+                Double doubt = measured.doubt().get(asked);
+                String sure = doubt == null ? "" : " ± " + words.number(doubt, asked.decimals());
+                figures.add(words.number(value, asked.decimals()) + sure + "\u00a0" + words.say("rest.unit." + asked.name()));
+            }
+        }
+        return String.join(", ", figures);
+    }
+}
