@@ -38,6 +38,7 @@ final class StudioPages {
                 "/haze?seen=fruit&seen=boiled",
                 "/make",
                 "/make/begin?recipe=" + recipe,
+                "/rest",
                 "/make/gauge",
                 "/make/gauge?density=1.0423g%2Fml&refractometer=31.5Bx&volume=1.95L&to-strength=28%25&with=96%25");
     }

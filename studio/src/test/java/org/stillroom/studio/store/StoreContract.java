@@ -160,8 +160,8 @@ abstract class StoreContract {
 
         store().batches().append(written(batch, entry.id()), StoreContract::anything, request());
 
-        assertThatThrownBy(() ->
-                        store().batches().append(written(batch, entry.id()), StoreContract::anything, request()))
+        assertThatThrownBy(
+                        () -> store().batches().append(written(batch, entry.id()), StoreContract::anything, request()))
                 .isInstanceOf(SettledException.class);
     }
 
@@ -172,7 +172,8 @@ abstract class StoreContract {
         for (int i = 0; i < 8; i++) {
             writings.add(() -> {
                 try {
-                    store().batches().append(written(batch, null), (batches, log) -> roomForThree(batch, log), request());
+                    store().batches()
+                            .append(written(batch, null), (batches, log) -> roomForThree(batch, log), request());
                     return true;
                 } catch (IllegalStateException full) {
                     return false;
@@ -185,7 +186,10 @@ abstract class StoreContract {
     }
 
     private static void roomForThree(Batch batch, List<HistoryEntry> log) {
-        if (log.stream().filter(entry -> entry.subject().equals("batch:" + batch.id())).count() >= 3) {
+        if (log.stream()
+                        .filter(entry -> entry.subject().equals("batch:" + batch.id()))
+                        .count()
+                >= 3) {
             throw new IllegalStateException("full");
         }
     }

@@ -12,8 +12,8 @@ import org.jspecify.annotations.Nullable;
 import org.stillroom.core.batch.Cellar;
 import org.stillroom.core.batch.Entry;
 import org.stillroom.core.batch.Event;
-import org.stillroom.core.batch.Place;
 import org.stillroom.core.batch.Outlay;
+import org.stillroom.core.batch.Place;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.HistoryEntry;
@@ -111,7 +111,8 @@ public record Book(List<Batch> batches, List<HistoryEntry> log, Cellar cellar) {
             return true;
         }
         Event event = EventBodies.event(entry);
-        return event != null && event.places().stream().anyMatch(place -> place.batch().equals(batch));
+        return event != null
+                && event.places().stream().anyMatch(place -> place.batch().equals(batch));
     }
 
     /** Returns the entry of a number. */
@@ -144,8 +145,7 @@ public record Book(List<Batch> batches, List<HistoryEntry> log, Cellar cellar) {
 
     /** Returns whether an entry was taken back by one that counts. */
     public boolean isUndone(HistoryEntry entry) {
-        return log.stream().anyMatch(later -> later.undoes() != null
-                && later.undoes() == entry.id()
-                && !isUndone(later));
+        return log.stream()
+                .anyMatch(later -> later.undoes() != null && later.undoes() == entry.id() && !isUndone(later));
     }
 }

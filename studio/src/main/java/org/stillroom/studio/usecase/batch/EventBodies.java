@@ -103,7 +103,10 @@ final class EventBodies {
     record UndoneBody(Instant at, String vessel) {}
 
     /** What every entry says. */
-    private record Anyone(Instant at, @Nullable Map<String, String> typed, @Nullable List<BatchSheet.Taken> lots) {}
+    private record Anyone(
+            Instant at,
+            @Nullable Map<String, String> typed,
+            @Nullable List<BatchSheet.Taken> lots) {}
 
     /** Returns when it happened. */
     static Instant at(HistoryEntry entry) {
@@ -135,12 +138,16 @@ final class EventBodies {
                 AddedBody said = LogBodies.read(body, AddedBody.class);
                 Outlay cost = new Outlay(said.cost(), said.costKnown());
                 yield new Event.Added(
-                        new Place(batch, said.vessel()), said.name(), said.liquid().contents(), cost);
+                        new Place(batch, said.vessel()),
+                        said.name(),
+                        said.liquid().contents(),
+                        cost);
             }
             case MOVED -> moved(batch, LogBodies.read(body, MovedBody.class));
             case LOST -> {
                 LostBody said = LogBodies.read(body, LostBody.class);
-                yield new Event.Wasted(new Place(batch, said.vessel()), said.loss().value());
+                yield new Event.Wasted(
+                        new Place(batch, said.vessel()), said.loss().value());
             }
             case EVAPORATED -> {
                 EvaporatedBody said = LogBodies.read(body, EvaporatedBody.class);
@@ -151,8 +158,7 @@ final class EventBodies {
                 List<Event.Fill> fills = said.fills().stream()
                         .map(fill -> new Event.Fill(fill.count(), fill.millilitres()))
                         .toList();
-                yield new Event.Bottled(
-                        new Place(batch, said.vessel()), fills, said.first(), values(said.losses()));
+                yield new Event.Bottled(new Place(batch, said.vessel()), fills, said.first(), values(said.losses()));
             }
             case UNDONE -> {
                 UndoneBody said = LogBodies.read(body, UndoneBody.class);

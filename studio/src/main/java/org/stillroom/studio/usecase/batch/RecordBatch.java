@@ -222,7 +222,8 @@ public final class RecordBatch {
         double wanted = byVolume ? grams / density.orElseThrow() : grams;
         double amount = Stock.isKnown(lot) ? Math.min(wanted, Math.max(0.0, lot.left())) : 0.0;
         return amount > 0.0
-                ? List.of(new BatchSheet.Taken(lot.id(), lot.sheet().label(), amount, lot.sheet().unit()))
+                ? List.of(new BatchSheet.Taken(
+                        lot.id(), lot.sheet().label(), amount, lot.sheet().unit()))
                 : List.of();
     }
 
@@ -233,7 +234,11 @@ public final class RecordBatch {
     public Outcome moved(Batch batch, Map<String, String> typed, String request) {
         Typing typing = typing(typed);
         if (!typing.has("to")) {
-            typing.object("to", "vessel-missing", "Into which vessel is not said.", "Write what you call it, such as demijohn.");
+            typing.object(
+                    "to",
+                    "vessel-missing",
+                    "Into which vessel is not said.",
+                    "Write what you call it, such as demijohn.");
         }
         Amount taken = typing.amount("amount", "ml");
         List<LossBody> losses = losses(typing);
@@ -373,7 +378,12 @@ public final class RecordBatch {
 
     private void judge(Book book, Batches.Writing writing) {
         HistoryEntry next = new HistoryEntry(
-                Long.MAX_VALUE, clock.instant(), "batch:" + writing.batch(), writing.kind(), writing.body(), writing.undoes());
+                Long.MAX_VALUE,
+                clock.instant(),
+                "batch:" + writing.batch(),
+                writing.kind(),
+                writing.body(),
+                writing.undoes());
         Event event = EventBodies.event(next);
         if (event == null || (event instanceof Event.Undone undo && !book.isOfVessels(undo.entry()))) {
             return;
@@ -382,9 +392,7 @@ public final class RecordBatch {
         List<Refused> objections = book.cellar().objections(entry);
         if (!objections.isEmpty()) {
             throw new Objected(objections.stream()
-                    .map(refused -> refused.entry().id() == entry.id()
-                            ? refused.finding()
-                            : resting(refused, clock))
+                    .map(refused -> refused.entry().id() == entry.id() ? refused.finding() : resting(refused, clock))
                     .toList());
         }
     }

@@ -62,7 +62,8 @@ final class Typing {
     }
 
     /** Returns an amount by weight or by volume, or null when the field is empty or not understood; a bare number has the unit. */
-    @Nullable Amount amount(String field, String unit) {
+    @Nullable
+    Amount amount(String field, String unit) {
         if (!has(field)) {
             return null;
         }
@@ -75,7 +76,8 @@ final class Typing {
     }
 
     /** Returns an amount that has to be there. */
-    @Nullable Amount required(String field, String unit) {
+    @Nullable
+    Amount required(String field, String unit) {
         if (!has(field)) {
             object(field, "amount-missing", "How much is not said.", "Write an amount, such as 350 ml or 320 g.");
         }
@@ -88,13 +90,15 @@ final class Typing {
         if (!has(field)) {
             return null;
         }
-        SheetReading<Typed<Q>> reading =
-                reader.quantity(field, BareNumber.withUnit(text(field), unit), how, example);
+        SheetReading<Typed<Q>> reading = reader.quantity(field, BareNumber.withUnit(text(field), unit), how, example);
         if (reading instanceof SheetReading.Understood<Typed<Q>> understood) {
             return understood.value().value();
         }
         ((SheetReading.Refused<Typed<Q>>) reading)
-                .problems().stream().map(SheetProblem::finding).map(finding -> at(field, finding)).forEach(problems::add);
+                .problems().stream()
+                        .map(SheetProblem::finding)
+                        .map(finding -> at(field, finding))
+                        .forEach(problems::add);
         return null;
     }
 
@@ -114,7 +118,11 @@ final class Typing {
         try {
             LocalDate day = text.isEmpty() ? today : LocalDate.parse(text);
             if (day.isAfter(today)) {
-                object("day", "in-the-future", "That day is still to come.", "Enter what happened, when it has happened.");
+                object(
+                        "day",
+                        "in-the-future",
+                        "That day is still to come.",
+                        "Enter what happened, when it has happened.");
             }
             if (!day.isBefore(today)) {
                 return now;

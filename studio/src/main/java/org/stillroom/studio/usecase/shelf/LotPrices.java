@@ -29,7 +29,8 @@ public final class LotPrices {
      */
     public Outlay of(Lot lot, double amount) {
         Ingredient ingredient = shelf.of(lot).ingredient();
-        Resolved resolved = ingredient == null ? null : Resolution.of(ingredient).resolved();
+        Resolved resolved =
+                ingredient == null ? null : Resolution.of(ingredient).resolved();
         if (resolved == null) {
             return Outlay.UNKNOWN;
         }

@@ -76,7 +76,8 @@ public record BatchForm(String act, List<Field> fields, Map<String, String> type
     /** Returns what is wrong with no single field. */
     public List<Finding> elsewhere() {
         return problems.stream()
-                .filter(problem -> fields.stream().noneMatch(field -> field.name().equals(problem.where())))
+                .filter(problem ->
+                        fields.stream().noneMatch(field -> field.name().equals(problem.where())))
                 .toList();
     }
 }

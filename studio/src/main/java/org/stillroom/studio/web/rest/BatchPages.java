@@ -53,7 +53,12 @@ final class BatchPages {
         }
         BatchView view = new BatchView(book, batch, words, forms, clock.instant());
         List<Finding> unplaced = forms.stream().anyMatch(form -> form.act().equals(act)) ? List.of() : problems;
-        visit.page(words.say("make.batchTitle", "" + batch.number(), view.sheet().title()), RestRoom.KEY)
+        visit.page(
+                        words.say(
+                                "make.batchTitle",
+                                "" + batch.number(),
+                                view.sheet().title()),
+                        RestRoom.KEY)
                 .style("make.css")
                 .style("rest.css")
                 .show("rest/batch.jte", Map.of("view", view, "problems", unplaced));
@@ -135,10 +140,7 @@ final class BatchPages {
                                                 cause(words, "FILTER"),
                                                 cause(words, "SEDIMENT"),
                                                 cause(words, "OTHER"))))),
-                form(
-                        "evaporated",
-                        vessel,
-                        List.of(Field.text("amount", "240 g"), Field.text("strength", "41.2 %"))));
+                form("evaporated", vessel, List.of(Field.text("amount", "240 g"), Field.text("strength", "41.2 %"))));
     }
 
     private static Choice cause(Words words, String cause) {
@@ -162,7 +164,10 @@ final class BatchPages {
             if (!other.id().equals(batch.id())) {
                 batches.add(new Choice(
                         other.id(),
-                        words.say("make.batchTitle", "" + other.number(), FinishMake.sheet(other).title())
+                        words.say(
+                                        "make.batchTitle",
+                                        "" + other.number(),
+                                        FinishMake.sheet(other).title())
                                 + vessels(book, other)));
             }
         }

@@ -118,7 +118,9 @@ public final class BatchView {
 
     /** Returns days as days, from two years on as years. */
     private String days(double days) {
-        return days < 730 ? words.say("rest.days", "" + (long) Math.max(0, days)) : words.say("rest.years", words.number(days / 365.25, 1));
+        return days < 730
+                ? words.say("rest.days", "" + (long) Math.max(0, days))
+                : words.say("rest.years", words.number(days / 365.25, 1));
     }
 
     public String cost(Outlay outlay) {
@@ -165,7 +167,8 @@ public final class BatchView {
 
     private Row row(String key, double millilitres, double begun) {
         String part = begun > 0.0 ? words.number(100.0 * millilitres / begun, 1) + "\u00a0%" : "";
-        return new Row(words.say(key), words.number(millilitres, 0).replace('-', '−') + "\u00a0mL", part.replace('-', '−'));
+        return new Row(
+                words.say(key), words.number(millilitres, 0).replace('-', '−') + "\u00a0mL", part.replace('-', '−'));
     }
 
     private static double millilitres(Contents contents) {
@@ -181,7 +184,15 @@ public final class BatchView {
         for (HistoryEntry entry : book.entries(batch.id())) {
             boolean undone = book.isUndone(entry);
             boolean own = entry.subject().equals("batch:" + batch.id());
-            lines.add(0, new Line(entry.id(), words.moment(Book.at(entry)), told(entry), Book.note(entry), undone, !undone && own));
+            lines.add(
+                    0,
+                    new Line(
+                            entry.id(),
+                            words.moment(Book.at(entry)),
+                            told(entry),
+                            Book.note(entry),
+                            undone,
+                            !undone && own));
         }
         return lines;
     }
@@ -248,7 +259,8 @@ public final class BatchView {
             if (value != null) {
                 Double doubt = measured.doubt().get(asked);
                 String sure = doubt == null ? "" : " ± " + words.number(doubt, asked.decimals());
-                figures.add(words.number(value, asked.decimals()) + sure + "\u00a0" + words.say("rest.unit." + asked.name()));
+                figures.add(words.number(value, asked.decimals()) + sure + "\u00a0"
+                        + words.say("rest.unit." + asked.name()));
             }
         }
         return String.join(", ", figures);

@@ -84,13 +84,13 @@ class BatchLogTest {
 
     @Test
     void twoWhoTasteAtOnceBothCountAndMoreThanThereIsIsTakenByNobody() throws Exception {
-        List<Outcome> samples = atOnce(() -> rested.after(1)
-                .lost(batch, typed("1", "amount", "100 ml", "cause", "SAMPLE"), request()));
+        List<Outcome> samples =
+                atOnce(() -> rested.after(1).lost(batch, typed("1", "amount", "100 ml", "cause", "SAMPLE"), request()));
         assertThat(samples).allMatch(Outcome.Kept.class::isInstance);
         assertThat(rested.held(batch, "1").essentials().millilitres()).isCloseTo(800.0, within(1.0));
 
-        List<Outcome> moves = atOnce(() -> rested.after(2)
-                .moved(batch, typed("1", "to", "demijohn", "amount", "500 ml"), request()));
+        List<Outcome> moves =
+                atOnce(() -> rested.after(2).moved(batch, typed("1", "to", "demijohn", "amount", "500 ml"), request()));
         assertThat(moves).filteredOn(Outcome.Kept.class::isInstance).hasSize(1);
         assertThat(rested.held(batch, "1").essentials().millilitres()).isCloseTo(300.0, within(1.0));
     }
@@ -116,13 +116,17 @@ class BatchLogTest {
 
     @Test
     void whatIsAddedComesFromTheShelfAndGoesBackWhenItIsTakenBack() {
-        Lot lot = rested.kitchen.lot("neutral spirit", "spirit", Map.of("strength", "96 %", "price", "22 EUR/L"), 500, "ml");
+        Lot lot = rested.kitchen.lot(
+                "neutral spirit", "spirit", Map.of("strength", "96 %", "price", "22 EUR/L"), 500, "ml");
 
-        HistoryEntry added = kept(rested.after(1).added(batch, typed("1", "what", lot.id(), "amount", "50 ml"), request()));
+        HistoryEntry added =
+                kept(rested.after(1).added(batch, typed("1", "what", lot.id(), "amount", "50 ml"), request()));
         assertThat(left(lot)).isCloseTo(450.0, within(1e-6));
         assertThat(rested.held(batch, "1").essentials().strength()).isGreaterThan(30.0);
         assertThat(rested.held(batch, "1").outlay().money().get("EUR")).isCloseTo(1.10, within(1e-6));
-        assertThat(rested.held(batch, "1").outlay().complete()).as("no lot of the make had a price").isFalse();
+        assertThat(rested.held(batch, "1").outlay().complete())
+                .as("no lot of the make had a price")
+                .isFalse();
 
         HistoryEntry undo = kept(rested.after(1).undone(batch, added.id(), request()));
         assertThat(left(lot)).isCloseTo(500.0, within(1e-6));
@@ -137,8 +141,7 @@ class BatchLogTest {
     @Test
     void batchesAreBlendedAndBothTellOfIt() {
         Batch other = rested.batch();
-        kept(rested.after(400)
-                .moved(batch, typed("1", "to", "1", "batch", other.id(), "amount", "250 ml"), request()));
+        kept(rested.after(400).moved(batch, typed("1", "to", "1", "batch", other.id(), "amount", "250 ml"), request()));
 
         assertThat(rested.held(other, "1").essentials().millilitres()).isCloseTo(1250.0, within(2.0));
         assertThat(Book.open(rested.kitchen.store).entries(other.id())).hasSize(1);
@@ -155,20 +158,29 @@ class BatchLogTest {
     @Test
     void whatIsNotUnderstoodOrCannotBeIsToldAtItsField() {
         RecordBatch record = rested.after(1);
-        assertThat(refused(record.lost(batch, typed("1", "amount", "a lot"), request())).where()).isEqualTo("amount");
-        assertThat(refused(record.lost(batch, typed("1", "amount", "2 L"), request())).rule())
+        assertThat(refused(record.lost(batch, typed("1", "amount", "a lot"), request()))
+                        .where())
+                .isEqualTo("amount");
+        assertThat(refused(record.lost(batch, typed("1", "amount", "2 L"), request()))
+                        .rule())
                 .isEqualTo("more-than-there-is");
         assertThat(refused(record.moved(batch, typed("1"), request())).where()).isEqualTo("to");
-        assertThat(refused(record.measured(batch, typed("1"), request())).rule()).isEqualTo("nothing-measured");
-        assertThat(refused(record.added(batch, typed("1", "what", "moonlight", "amount", "5 ml"), request())).where())
+        assertThat(refused(record.measured(batch, typed("1"), request())).rule())
+                .isEqualTo("nothing-measured");
+        assertThat(refused(record.added(batch, typed("1", "what", "moonlight", "amount", "5 ml"), request()))
+                        .where())
                 .isEqualTo("what");
-        assertThat(refused(record.evaporated(batch, typed("1", "amount", "20 ml"), request())).where())
+        assertThat(refused(record.evaporated(batch, typed("1", "amount", "20 ml"), request()))
+                        .where())
                 .isEqualTo("amount");
-        assertThat(refused(record.lost(batch, typed("1", "amount", "5 ml", "day", "2001-01-01"), request())).rule())
+        assertThat(refused(record.lost(batch, typed("1", "amount", "5 ml", "day", "2001-01-01"), request()))
+                        .rule())
                 .isEqualTo("before-the-batch");
-        assertThat(refused(record.lost(batch, typed("1", "amount", "5 ml", "day", "2999-01-01"), request())).rule())
+        assertThat(refused(record.lost(batch, typed("1", "amount", "5 ml", "day", "2999-01-01"), request()))
+                        .rule())
                 .isEqualTo("in-the-future");
-        assertThat(refused(record.moved(batch, typed("1", "to", "1", "batch", "nobody"), request())).rule())
+        assertThat(refused(record.moved(batch, typed("1", "to", "1", "batch", "nobody"), request()))
+                        .rule())
                 .isEqualTo("before-the-batch");
     }
 
@@ -176,7 +188,8 @@ class BatchLogTest {
     void anEntryThatALaterOneRestsOnIsNotTakenBack() {
         HistoryEntry moved = racked();
         kept(rested.after(20).lost(batch, typed("demijohn", "amount", "10 ml"), request()));
-        assertThat(refused(rested.after(21).undone(batch, moved.id(), request())).rule())
+        assertThat(refused(rested.after(21).undone(batch, moved.id(), request()))
+                        .rule())
                 .isEqualTo("later-entry-rests-on-it");
     }
 }
