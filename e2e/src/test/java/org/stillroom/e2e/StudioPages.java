@@ -25,6 +25,7 @@ final class StudioPages {
                 "/shelf/instruments/put/jar",
                 "/shelf/removed",
                 "/shelf/left",
+                "/shelf/match?want=lime%3D90mg&have=lemon",
                 "/tables",
                 "/tables/drops",
                 "/tables/macerate?example=yes",

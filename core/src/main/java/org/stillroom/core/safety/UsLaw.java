@@ -10,7 +10,7 @@ import org.stillroom.core.reference.Source;
 /** What US food law forbids or limits. */
 final class UsLaw {
     /** Thujone free means below so much, mg/kg. Source: 21 CFR 172.510 footnote 1; TTB Industry Circular 2007-5. */
-    private static final double THUJONE = 10.0;
+    static final double THUJONE = 10.0;
     /** Quinine and cinchona alkaloids, mg/kg. Source: 21 CFR 172.575, 172.510. */
     private static final double QUININE = 83.0;
     /** Glycyrrhizin in alcoholic and other drinks as served, mg/kg. Source: 21 CFR 184.1408. */

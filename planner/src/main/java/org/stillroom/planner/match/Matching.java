@@ -25,19 +25,50 @@ public record Matching(List<Double> amounts, List<Compared> compared, double mis
     public record Compared(String cas, double wanted, double comes) {}
 
     /**
-     * Returns the nearest.
+     * A bound on what is taken together.
+     *
+     * @param perUnit what a unit of each oil of the shelf counts, in the order of the shelf, zero or more
+     * @param most that they may come to, zero or more
+     */
+    public record Bound(List<Double> perUnit, double most) {
+        public Bound {
+            perUnit = List.copyOf(perUnit);
+            if (!(most >= 0.0 && perUnit.stream().allMatch(each -> each >= 0.0))) {
+                throw new IllegalArgumentException("a bound counts from zero up, not " + perUnit + " to " + most);
+            }
+        }
+
+        /** Returns whether amounts come to what is allowed, but for rounding. */
+        public boolean isReachedBy(List<Double> amounts) {
+            return sum(amounts) > most * (1.0 - 1e-6);
+        }
+
+        /** Returns what amounts come to. */
+        public double sum(List<Double> amounts) {
+            double sum = 0.0;
+            for (int j = 0; j < amounts.size(); j++) {
+                sum += perUnit.get(j) * amounts.get(j);
+            }
+            return sum;
+        }
+    }
+
+    /**
+     * Returns the nearest within bounds.
      *
      * @param wanted amounts by CAS number
      * @param weights by CAS number, how much a unit of it counts; 1 where none is given
+     * @param bounds on the oils that are taken; may be none
      */
-    public static Matching of(Map<String, Double> wanted, List<OnShelf> shelf, Map<String, Double> weights) {
+    public static Matching of(
+            Map<String, Double> wanted, List<OnShelf> shelf, Map<String, Double> weights, List<Bound> bounds) {
         TreeSet<String> keys = new TreeSet<>(wanted.keySet());
         shelf.forEach(oil -> keys.addAll(oil.parts().keySet()));
         List<String> order = List.copyOf(keys);
         double[] b = weighted(wanted, order, weights);
         double[][] columns =
                 shelf.stream().map(oil -> weighted(oil.parts(), order, weights)).toArray(double[][]::new);
-        double[] x = NonNegative.leastSquares(columns, b);
+        double[] x = Bounded.leastSquares(columns, b, bounds);
         List<Double> amounts = new ArrayList<>();
         Map<String, Double> comes = new TreeMap<>();
         for (int j = 0; j < x.length; j++) {

@@ -2,6 +2,7 @@ package org.stillroom.studio.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.stillroom.studio.answer.desk.DeskQuestion;
 import org.stillroom.studio.answer.desk.DeskQuestions;
 
 /** The commands in force, in the order in which help shows them. */
@@ -10,7 +11,7 @@ public final class Commands {
 
     public static List<Entry> all() {
         List<Entry> all = new ArrayList<>(ofRecipes());
-        DeskQuestions.all().stream().map(DeskCommand::entry).forEach(all::add);
+        DeskQuestions.all().stream().map(Commands::entry).forEach(all::add);
         all.add(GaugeCommand.entry());
         all.add(new Entry(
                 "clarity",
@@ -58,6 +59,12 @@ public final class Commands {
                 "stillroom sheet examples/caraway-brought-down.yaml --paper letter",
                 SheetCommand::new));
         return List.copyOf(all);
+    }
+
+    private static Entry entry(DeskQuestion question) {
+        Entry entry = DeskCommand.entry(question);
+        boolean ofShelf = question.name().equals("match"); // which may come from a shelf besides
+        return ofShelf ? new Entry(entry.name(), entry.summary(), entry.example(), MatchCommand::new) : entry;
     }
 
     private static List<Entry> ofRecipes() {

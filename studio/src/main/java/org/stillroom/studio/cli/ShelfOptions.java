@@ -7,12 +7,14 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.quantity.OunceMeaning;
+import org.stillroom.core.safety.Grounds;
 import org.stillroom.studio.store.DataFolder;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.store.StoreTrouble;
 import org.stillroom.studio.usecase.PlanRecipe;
 import org.stillroom.studio.usecase.left.Candidate;
 import org.stillroom.studio.usecase.shelf.LotOnShelf;
+import org.stillroom.studio.usecase.shelf.MakersGrounds;
 import org.stillroom.studio.usecase.shelf.MakersOunce;
 import org.stillroom.studio.usecase.shelf.ReadShelf;
 import org.stillroom.studio.usecase.shelf.ShelfLots;
@@ -32,8 +34,12 @@ final class ShelfOptions {
      * @param lots what stands on it
      * @param recipes of the studio; none where it comes from a table
      * @param ounce what "oz" means
+     * @param grounds what drinks are judged on, the analyses of its lots among them
      */
-    record Shelf(List<LotOnShelf> lots, List<Candidate> recipes, OunceMeaning ounce) {
+    record Shelf(List<LotOnShelf> lots, List<Candidate> recipes, OunceMeaning ounce, Grounds grounds) {
+        /** Nothing at all. */
+        static final Shelf NONE = new Shelf(List.of(), List.of(), OunceMeaning.US_FLUID, Grounds.SHIPPED);
+
         /** Returns the shelf with recipes from files besides. */
         Shelf with(List<Path> files) {
             List<Candidate> all = new ArrayList<>(recipes);
@@ -42,7 +48,7 @@ final class ShelfOptions {
                         file.toString(),
                         PlanRecipe.making(RecipeArgument.open(file).recipe())));
             }
-            return new Shelf(lots, all, ounce);
+            return new Shelf(lots, all, ounce, grounds);
         }
     }
 
@@ -78,7 +84,11 @@ final class ShelfOptions {
         if (!read.problems().isEmpty()) {
             throw new Refusal(Exit.WRONG_INPUT, read.problems());
         }
-        return new Shelf(read.lots(), List.of(), OunceMeaning.US_FLUID);
+        return new Shelf(
+                read.lots(),
+                List.of(),
+                OunceMeaning.US_FLUID,
+                MakersGrounds.of(read.lots().stream().map(LotOnShelf::lot).toList()));
     }
 
     private static Shelf ofStudio(DataFolder folder) {
@@ -90,7 +100,11 @@ final class ShelfOptions {
         }
         try (Store store = Store.open(folder)) {
             OunceMeaning ounce = MakersOunce.of(store.settings());
-            return new Shelf(new ShelfLots(ounce).of(store.lots().all()), Candidate.all(store.recipes(), ounce), ounce);
+            return new Shelf(
+                    new ShelfLots(ounce).of(store.lots().all()),
+                    Candidate.all(store.recipes(), ounce),
+                    ounce,
+                    MakersGrounds.of(store));
         } catch (StoreTrouble trouble) {
             throw Refusal.wrongInput("--data", trouble.message(), trouble.remedy());
         }

@@ -52,9 +52,11 @@ record ToldAnswer(Told told) implements Answer {
             section.sentences().forEach(page::paragraph);
         }
         for (Told.Series series : told.series()) {
-            page.blank();
-            page.heading(series.heading());
-            page.table(table(series));
+            if (!series.rows().isEmpty()) {
+                page.blank();
+                page.heading(series.heading());
+                page.table(table(series));
+            }
         }
         for (Finding finding : told.findings()) {
             page.blank();

@@ -1,19 +1,32 @@
 package org.stillroom.studio.usecase;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.stillroom.core.aroma.Constituent;
 import org.stillroom.core.aroma.Constituents;
 import org.stillroom.core.aroma.EssentialOil;
+import org.stillroom.core.aroma.EssentialOils;
+import org.stillroom.core.ingredient.Ingredient;
+import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.ingredient.Resolution;
+import org.stillroom.core.ingredient.Resolved;
 import org.stillroom.core.liquid.Estimate;
+import org.stillroom.core.quantity.AlcoholByVolume;
+import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Source;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.core.safety.Grounds;
+import org.stillroom.core.safety.OilLimits;
 import org.stillroom.core.tasting.OdourThreshold;
 import org.stillroom.planner.match.Matching;
+import org.stillroom.studio.shelffile.OilAnalysis;
+import org.stillroom.studio.usecase.shelf.LotOnShelf;
+import org.stillroom.studio.usecase.shelf.Stock;
 
 /** Tells which oils of a shelf come nearest to an essence, and what they cannot bring. */
 public final class MatchOils {
@@ -21,6 +34,9 @@ public final class MatchOils {
     private static final double MISSING = 0.5;
     /** Constituents below this part of the whole are not told one by one. Own judgement. */
     private static final double TRACE = 0.02;
+
+    /** Some maxima are not to be reached, so that all are kept by a hair. */
+    private static final double BELOW = 1.0 - 1e-6;
 
     private MatchOils() {}
 
@@ -37,11 +53,88 @@ public final class MatchOils {
      *
      * @param wanted grams of each oil of the essence
      * @param shelf oils that there are
+     * @param litres of drink that the essence goes into
+     * @param strength of that drink
+     * @param grounds what the oils are judged on
      */
-    public record Asked(Map<EssentialOil, Double> wanted, List<EssentialOil> shelf, By by) {
+    public record Asked(
+            Map<EssentialOil, Double> wanted,
+            List<Bottle> shelf,
+            By by,
+            double litres,
+            AlcoholByVolume strength,
+            Grounds grounds) {
         public Asked {
             wanted = Map.copyOf(wanted);
             shelf = List.copyOf(shelf);
+        }
+    }
+
+    /**
+     * An oil that there is.
+     *
+     * @param name as it is called
+     * @param parts of it by CAS number or by the label of a group, 0 to 1; empty where its composition is not known
+     * @param grams of it that there are; infinite where that is not said
+     */
+    public record Bottle(String name, Map<String, Double> parts, double grams) {
+        public Bottle {
+            parts = Map.copyOf(parts);
+        }
+
+        /** Returns an oil of the table, as much of it as is wanted. */
+        public static Bottle of(EssentialOil oil) {
+            return new Bottle(oil.name(), oil.shares(), Double.POSITIVE_INFINITY);
+        }
+
+        /** Returns the essential oils of a shelf; the supplier's analysis of a lot takes the place of the usual composition. */
+        public static List<Bottle> of(List<LotOnShelf> shelf) {
+            List<Bottle> bottles = new ArrayList<>();
+            for (LotOnShelf lot : shelf) {
+                if (lot.kind() == Kind.ESSENTIAL_OIL && lot.isAvailable()) {
+                    bottles.add(new Bottle(lot.name(), parts(lot), grams(lot)));
+                }
+            }
+            return bottles;
+        }
+
+        private static Map<String, Double> parts(LotOnShelf lot) {
+            String analysis = lot.lot().sheet().analysis();
+            OilAnalysis read = analysis == null ? null : OilAnalysis.read(analysis);
+            if (read != null && !read.parts().isEmpty() && read.problems().isEmpty()) {
+                Map<String, Double> parts = new TreeMap<>();
+                for (OilAnalysis.Part part : read.parts()) {
+                    if (part.constituent() != null) {
+                        parts.merge(part.constituent().cas(), part.percent() / 100.0, Double::sum);
+                    }
+                }
+                return parts;
+            }
+            EssentialOil oil = EssentialOils.find(lot.name());
+            return oil == null ? Map.of() : oil.shares();
+        }
+
+        private static double grams(LotOnShelf lot) {
+            Ingredient ingredient = lot.ingredient();
+            Resolved resolved =
+                    ingredient == null ? null : Resolution.of(ingredient).resolved();
+            if (!Stock.isKnown(lot.lot()) || resolved == null) {
+                return Double.POSITIVE_INFINITY;
+            }
+            boolean byMass = lot.lot().sheet().unit().equals(Stock.GRAMS);
+            return lot.lot().left()
+                    * (byMass ? 1.0 : resolved.gramsPerMillilitre().orElse(1.0));
+        }
+    }
+
+    /**
+     * What comes of a watched substance, mg/kg of the drink at most, and how much law allows.
+     *
+     * @param holdsBack whether more of it would have come nearer
+     */
+    public record Watched(String substance, double comes, OilLimits.Maximum maximum, boolean holdsBack) {
+        public double most() {
+            return maximum.milligramsPerKilogram();
         }
     }
 
@@ -57,19 +150,39 @@ public final class MatchOils {
      * @param taken oils of the shelf, most first
      * @param compared constituents, most wanted first
      * @param missed how far the profile is off, %
+     * @param watched substances that law sets a maximum for
      * @param findings what cannot be matched
      */
-    public record Found(List<Taken> taken, List<Compared> compared, Estimate missed, List<Finding> findings) {}
+    public record Found(
+            List<Taken> taken,
+            List<Compared> compared,
+            Estimate missed,
+            List<Watched> watched,
+            List<Finding> findings) {
+        public Found {
+            taken = List.copyOf(taken);
+            compared = List.copyOf(compared);
+            watched = List.copyOf(watched);
+            findings = List.copyOf(findings);
+        }
+    }
+
+    /** The bottles that may be taken, and what the law leaves room for of each. */
+    private record Usable(List<Bottle> bottles, OilLimits limits, List<Finding> leftOut) {}
 
     public static Found answer(Asked asked, Workings workings) {
         Map<String, Double> wanted = new TreeMap<>();
         asked.wanted()
                 .forEach((oil, grams) ->
                         oil.shares().forEach((cas, part) -> wanted.merge(cas, 1000.0 * grams * part, Double::sum)));
-        List<Matching.OnShelf> shelf = asked.shelf().stream()
-                .map(oil -> new Matching.OnShelf(oil.name(), oil.shares()))
+        Usable usable = usable(asked);
+        List<Matching.OnShelf> shelf = usable.bottles().stream()
+                .map(bottle -> new Matching.OnShelf(bottle.name(), bottle.parts()))
                 .toList();
-        Matching matching = Matching.of(wanted, shelf, weights(asked, wanted));
+        Map<String, Matching.Bound> maxima = maxima(asked, usable);
+        List<Matching.Bound> bounds = new ArrayList<>(maxima.values());
+        bounds.addAll(bottles(usable));
+        Matching matching = Matching.of(wanted, shelf, weights(asked, wanted), bounds);
         double whole = wanted.values().stream().mapToDouble(each -> each).sum();
         workings.step("constituents wanted", whole, "mg", Source.OIL_COMPOSITIONS);
         workings.step(
@@ -86,8 +199,115 @@ public final class MatchOils {
                 .sorted((one, other) ->
                         Double.compare(Math.max(other.wanted(), other.comes()), Math.max(one.wanted(), one.comes())))
                 .toList();
-        return new Found(
-                List.copyOf(taken), compared, new Estimate(100.0 * matching.missed(), 0.0), findings(asked, compared));
+        List<Watched> watched = watched(usable, maxima, matching);
+        List<Finding> findings = new ArrayList<>(usable.leftOut());
+        findings.addAll(heldBack(watched));
+        findings.addAll(findings(asked, usable, compared));
+        return new Found(taken, compared, new Estimate(100.0 * matching.missed(), 0.0), watched, findings);
+    }
+
+    private static Usable usable(Asked asked) {
+        List<Bottle> bottles = new ArrayList<>();
+        List<Finding> leftOut = new ArrayList<>();
+        OilLimits all = Impossible.unless(
+                "strength",
+                "Give the strength of the drink that the essence goes into, such as 30 %.",
+                () -> OilLimits.of(
+                        asked.shelf().stream().map(Bottle::name).toList(), asked.strength(), asked.grounds()));
+        List<OilLimits.OfOil> limits = new ArrayList<>();
+        for (int i = 0; i < asked.shelf().size(); i++) {
+            Bottle bottle = asked.shelf().get(i);
+            OilLimits.OfOil its = all.oils().get(i);
+            if (bottle.parts().isEmpty()) {
+                leftOut.add(
+                        Finding.of(
+                                "not-in-table",
+                                Severity.NOTE,
+                                bottle.name(),
+                                "left out",
+                                "What it is made of is not known here, so that it cannot be compared.",
+                                "Give the supplier's analysis on its page of the shelf, or call it as the table of oils does."));
+            } else if (its.isAllowed()) {
+                bottles.add(bottle);
+                limits.add(its);
+            } else {
+                leftOut.add(leftOut(bottle, its.stops().get(0)));
+            }
+        }
+        return new Usable(List.copyOf(bottles), new OilLimits(limits, all.maxima()), List.copyOf(leftOut));
+    }
+
+    private static Finding leftOut(Bottle bottle, Finding why) {
+        return new Finding(
+                why.rule(),
+                Severity.CAUTION,
+                bottle.name(),
+                why.jurisdiction(),
+                "left out",
+                "It is not taken: " + why.message(),
+                why.howSure(),
+                why.remedy(),
+                why.limit(),
+                why.source());
+    }
+
+    /** A maximum is in mg per kg of drink, an amount in mg; what a g/L brings is brought by 1000 mg in each litre. */
+    private static Map<String, Matching.Bound> maxima(Asked asked, Usable usable) {
+        Map<String, Matching.Bound> bounds = new TreeMap<>();
+        usable.limits().maxima().forEach((substance, maximum) -> {
+            List<Double> perMilligram = usable.limits().oils().stream()
+                    .map(oil -> oil.reach().getOrDefault(substance, 0.0) / (1000.0 * asked.litres()))
+                    .toList();
+            bounds.put(substance, new Matching.Bound(perMilligram, BELOW * maximum.milligramsPerKilogram()));
+        });
+        return bounds;
+    }
+
+    private static List<Matching.Bound> bottles(Usable usable) {
+        List<Matching.Bound> bounds = new ArrayList<>();
+        for (int i = 0; i < usable.bottles().size(); i++) {
+            double grams = usable.bottles().get(i).grams();
+            if (grams < Double.POSITIVE_INFINITY) {
+                List<Double> alone =
+                        new ArrayList<>(Collections.nCopies(usable.bottles().size(), 0.0));
+                alone.set(i, 1.0);
+                bounds.add(new Matching.Bound(alone, 1000.0 * grams));
+            }
+        }
+        return bounds;
+    }
+
+    private static List<Watched> watched(Usable usable, Map<String, Matching.Bound> maxima, Matching matching) {
+        List<Watched> all = new ArrayList<>();
+        maxima.forEach((substance, bound) -> {
+            double comes = bound.sum(matching.amounts());
+            OilLimits.Maximum maximum = usable.limits().maxima().get(substance);
+            if (comes > 0.0 && maximum != null) {
+                all.add(new Watched(substance, comes, maximum, bound.isReachedBy(matching.amounts())));
+            }
+        });
+        return all;
+    }
+
+    private static List<Finding> heldBack(List<Watched> watched) {
+        List<Finding> findings = new ArrayList<>();
+        for (Watched each : watched) {
+            if (each.holdsBack()) {
+                findings.add(new Finding(
+                        "held-back",
+                        Severity.NOTE,
+                        each.substance(),
+                        each.maximum().whose(),
+                        "at the limit",
+                        "More would come nearer; " + each.substance() + " is at the most that law allows in the drink, "
+                                + QuantityWords.plain(each.most()) + " mg/kg.",
+                        "what comes at most, by the most adverse composition",
+                        "Make more of the drink with it, or have an analysis of the lot that says less.",
+                        QuantityWords.plain(each.most()) + " mg/kg",
+                        each.maximum().source()));
+            }
+        }
+        return findings;
     }
 
     private static String name(String cas) {
@@ -99,7 +319,7 @@ public final class MatchOils {
         Map<String, Double> weights = new TreeMap<>();
         if (asked.by() == By.SMELL) {
             List<String> all = new ArrayList<>(wanted.keySet());
-            asked.shelf().forEach(oil -> all.addAll(oil.shares().keySet()));
+            asked.shelf().forEach(bottle -> all.addAll(bottle.parts().keySet()));
             for (String cas : all) {
                 OdourThreshold threshold = OdourThreshold.of(cas, OdourThreshold.Medium.SPIRIT.strength());
                 weights.put(cas, threshold == null ? 0.0 : 1.0 / threshold.middle());
@@ -108,7 +328,7 @@ public final class MatchOils {
         return weights;
     }
 
-    private static List<Finding> findings(Asked asked, List<Compared> compared) {
+    private static List<Finding> findings(Asked asked, Usable usable, List<Compared> compared) {
         double whole = compared.stream().mapToDouble(Compared::wanted).sum();
         List<String> missing = compared.stream()
                 .filter(each -> each.wanted() > TRACE * whole && each.comes() < MISSING * each.wanted())
@@ -133,11 +353,27 @@ public final class MatchOils {
                 "",
                 "",
                 "a place to start from",
-                "Compositions are typical or mid-range, and limits of safety are not looked at here.",
+                "Compositions are typical or mid-range. It is kept within the maxima of law for "
+                        + QuantityWords.plain(asked.litres()) + " L of a drink of "
+                        + QuantityWords.plain(asked.strength().percent()) + " % vol with no other flavouring in it.",
                 "Lots of one oil differ by half and more in their lesser constituents.",
                 "Smell it against the original at drinking strength, and ask for the safety of the recipe that it goes into.",
                 null,
                 Source.OIL_COMPOSITIONS));
+        List<String> unknown = usable.limits().oils().stream()
+                .filter(oil -> !oil.unknown().isEmpty())
+                .map(oil -> oil.name() + " (" + String.join(", ", oil.unknown()) + ")")
+                .toList();
+        if (!unknown.isEmpty()) {
+            findings.add(Finding.of(
+                    "limit-not-known",
+                    Severity.CAUTION,
+                    "",
+                    "not known",
+                    "How much of a watched substance it brings is not known, so that no limit could be kept: "
+                            + String.join("; ", unknown) + ".",
+                    "Ask the supplier for an analysis."));
+        }
         if (asked.by() == By.SMELL) {
             findings.add(told("without-threshold", "Constituents without a known threshold were not counted."));
         }

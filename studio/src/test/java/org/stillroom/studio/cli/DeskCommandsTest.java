@@ -22,7 +22,16 @@ class DeskCommandsTest {
                 .map(Entry::example)
                 .map(example -> example.substring("stillroom ".length()))
                 .filter(example -> !List.of(
-                                "plan", "sheet", "open", "backup", "restore", "essence", "notes", "safety", "label")
+                                "plan",
+                                "sheet",
+                                "open",
+                                "backup",
+                                "restore",
+                                "essence",
+                                "notes",
+                                "leftovers",
+                                "safety",
+                                "label")
                         .contains(example.split(" ", 2)[0]));
     }
 

@@ -229,4 +229,54 @@ class FlavourCommandsTest {
                         .size())
                 .isEqualTo(1);
     }
+
+    /** Source: thujone below 10 mg/kg, 21 CFR 172.510 and Regulation (EC) 1334/2008, Annex III part B. */
+    @Test
+    void theMaximaOfLawHoldAMatchBackAndWhatIsNotForDrinkingIsLeftOut() {
+        JsonNode answer = Desk.ask("match --want sage=200mg --have sage --have rosemary --have wintergreen")
+                .json();
+        JsonNode thujone = answer.get("limits").get(0);
+        assertThat(thujone.get("name").stringValue()).startsWith("thujone");
+        assertThat(thujone.get("comes_mg_per_kg").doubleValue())
+                .isCloseTo(10.0, within(1e-4))
+                .isLessThan(10.0);
+        assertThat(rules(answer)).contains("held-back", "not-for-drinking");
+        JsonNode more = Desk.ask("match --want sage=200mg --have sage --have rosemary --for 50L")
+                .json();
+        assertThat(rules(more)).doesNotContain("held-back");
+        assertThat(more.get("off_percent").doubleValue()).isCloseTo(0.0, within(1e-6));
+        assertThat(Desk.type("match --want sage=200mg --have sage --strength 99%")
+                        .exit())
+                .isEqualTo(2);
+        assertThat(Desk.type("match --want sage=200mg --have sage --for 0L").exit())
+                .isEqualTo(2);
+    }
+
+    @Test
+    void theOilsOfAShelfAreMatchedByTheirAnalysesAndByWhatIsLeft() throws IOException {
+        String shelf = """
+                name;kind;left;analysis
+                lemon oil;essential oil;0.01 g;
+                lavender oil;essential oil;5 ml;"linalool,90"
+                oil of my aunt;essential oil;5 ml;
+                juniper;salt;50 g;
+                """;
+        Path file = Files.writeString(folder.resolve("shelf.csv"), shelf);
+        JsonNode answer = Desk.ask("match --want lavender=100mg --want lemon=100mg --shelf " + file)
+                .json();
+        assertThat(rules(answer)).contains("not-in-table");
+        answer.get("take").forEach(taken -> {
+            if (taken.get("name").stringValue().equals("lemon oil")) {
+                assertThat(taken.get("mg").doubleValue()).isCloseTo(10.0, within(1e-6)); // all that is left
+            }
+        });
+        assertThat(answer.get("take").toString()).contains("lavender oil").doesNotContain("juniper");
+        double acetate = 0;
+        for (JsonNode each : answer.get("constituents")) {
+            acetate += each.get("name").stringValue().equals("linalyl acetate")
+                    ? each.get("comes_mg").doubleValue()
+                    : 0;
+        }
+        assertThat(acetate).isZero(); // the analysis of the lot names none
+    }
 }

@@ -1,10 +1,17 @@
 package org.stillroom.studio.answer.desk;
 
 import java.util.List;
+import org.stillroom.core.safety.Grounds;
+import org.stillroom.studio.usecase.MatchOils;
 
 /** The questions at the desk, in the order in which they are shown. */
 public final class DeskQuestions {
     private DeskQuestions() {}
+
+    /** Returns the question which oils come nearest, with those of a shelf besides the ones that are named. */
+    public static DeskQuestion matching(List<MatchOils.Bottle> shelf, Grounds grounds) {
+        return new MatchQuestion(shelf, grounds);
+    }
 
     public static List<DeskQuestion> all() {
         return List.of(
@@ -19,7 +26,7 @@ public final class DeskQuestions {
                 new DropsQuestion(),
                 new MacerateQuestion(),
                 new StillQuestion(),
-                new MatchQuestion(),
+                new MatchQuestion(List.of(), Grounds.SHIPPED),
                 new ReadingsQuestion(),
                 new ResidueQuestion(),
                 new CorrectQuestion());

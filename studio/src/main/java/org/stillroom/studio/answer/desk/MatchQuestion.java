@@ -8,17 +8,38 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.stillroom.core.alcohol.Strengths;
 import org.stillroom.core.aroma.EssentialOil;
 import org.stillroom.core.aroma.EssentialOils;
+import org.stillroom.core.quantity.AlcoholByVolume;
 import org.stillroom.core.quantity.Mass;
+import org.stillroom.core.quantity.Strength;
+import org.stillroom.core.quantity.Volume;
+import org.stillroom.core.quantity.VolumeBasis;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.core.safety.Grounds;
 import org.stillroom.studio.answer.Told;
 import org.stillroom.studio.answer.Told.Name;
 import org.stillroom.studio.usecase.MatchOils;
+import org.stillroom.studio.usecase.MatchOils.Bottle;
 import org.stillroom.studio.usecase.MatchOils.Found;
 
 /** Tells which oils of a shelf come nearest to one that is not there. */
 final class MatchQuestion extends DeskQuestion {
+    private final List<Bottle> shelf;
+    private final Grounds grounds;
+
+    /**
+     * Makes the question.
+     *
+     * @param shelf oils that there are besides those that are named
+     * @param grounds what they are judged on
+     */
+    MatchQuestion(List<Bottle> shelf, Grounds grounds) {
+        this.shelf = List.copyOf(shelf);
+        this.grounds = grounds;
+    }
+
     /** Less of a constituent is not shown, mg. */
     private static final double SHOWN = 0.01;
 
@@ -41,7 +62,9 @@ final class MatchQuestion extends DeskQuestion {
                         null,
                         Part.Form.NAMED_TEXTS),
                 new Part("have", "an oil that there is, such as lemon", null, Part.Form.TEXTS),
-                Part.usual("by", "mass", "what counts: mass or smell"));
+                Part.usual("by", "mass", "what counts: mass or smell"),
+                Part.usual("for", "1L", "how much drink the essence goes into"),
+                Part.usual("strength", "30%", "of that drink"));
     }
 
     @Override
@@ -60,7 +83,7 @@ final class MatchQuestion extends DeskQuestion {
 
     @Override
     public List<String> tables() {
-        return List.of("take", "constituents");
+        return List.of("take", "constituents", "limits");
     }
 
     @Override
@@ -69,11 +92,14 @@ final class MatchQuestion extends DeskQuestion {
         for (String text : asked.texts("want")) {
             want(asked, text, wanted);
         }
-        List<EssentialOil> shelf = new ArrayList<>();
+        List<Bottle> there = new ArrayList<>(shelf);
         for (String text : asked.texts("have")) {
-            oil(asked, "have", text).filter(each -> !shelf.contains(each)).ifPresent(shelf::add);
+            oil(asked, "have", text)
+                    .map(Bottle::of)
+                    .filter(each -> !there.contains(each))
+                    .ifPresent(there::add);
         }
-        if (!asked.has("want") || !asked.has("have")) {
+        if (!asked.has("want") || (there.isEmpty() && !asked.has("have"))) {
             asked.object(
                     "want",
                     "an essence and a shelf are wanted.",
@@ -81,8 +107,21 @@ final class MatchQuestion extends DeskQuestion {
         }
         Optional<MatchOils.By> by = asked.choice(
                 "by", List.of(MatchOils.By.values()), each -> each.name().toLowerCase(Locale.ROOT));
+        Optional<Volume> litres = asked.read("for", TEXT::volume);
+        litres.filter(each -> each.millilitres() == 0.0)
+                .ifPresent(none -> asked.object("for", "there is no drink in 0 L.", "Give how much it is."));
+        Optional<AlcoholByVolume> strength =
+                asked.strength("strength", VolumeBasis.AT_20C).map(MatchQuestion::at20);
         asked.refuseIfAnyWrong();
-        Found found = MatchOils.answer(new MatchOils.Asked(wanted, shelf, by.orElseThrow()), workings);
+        Found found = MatchOils.answer(
+                new MatchOils.Asked(
+                        wanted,
+                        there,
+                        by.orElseThrow(),
+                        litres.orElseThrow().millilitres() / 1000.0,
+                        strength.orElseThrow(),
+                        grounds),
+                workings);
         return new Told("Nearest from the shelf")
                 .put(new Name("off_percent", "the profile is off by", "%", 0), found.missed())
                 .table(new Told.Series(
@@ -100,7 +139,24 @@ final class MatchQuestion extends DeskQuestion {
                                 .filter(each -> each.wanted() >= SHOWN || each.comes() >= SHOWN)
                                 .map(each -> new Told.Series.Line(each.name(), List.of(each.wanted(), each.comes())))
                                 .toList()))
+                .table(new Told.Series(
+                        "limits",
+                        "Watched substances, at most",
+                        List.of(
+                                new Name("comes_mg_per_kg", "comes", "mg/kg of the drink", 2),
+                                new Name("limit_mg_per_kg", "law allows", "mg/kg", 2)),
+                        found.watched().stream()
+                                .map(each -> new Told.Series.Line(
+                                        each.substance() + ", " + each.maximum().whose(),
+                                        List.of(each.comes(), each.most())))
+                                .toList()))
                 .findings(found.findings());
+    }
+
+    private static AlcoholByVolume at20(Strength strength) {
+        return strength instanceof AlcoholByVolume byVolume && byVolume.basis() == VolumeBasis.AT_20C
+                ? byVolume
+                : Strengths.byVolume(Strengths.massFraction(strength), VolumeBasis.AT_20C);
     }
 
     private static void want(AskedTexts asked, String text, Map<EssentialOil, Double> wanted) {

@@ -20,7 +20,12 @@ public final class MakersGrounds {
 
     /** Returns what drinks of this studio are judged on now. */
     public static Grounds of(Store store) {
-        return new Grounds(Knowledge.SHIPPED, analyses(store.lots().all()));
+        return of(store.lots().all());
+    }
+
+    /** Returns what drinks are judged on where these lots are what there is. */
+    public static Grounds of(List<Lot> lots) {
+        return new Grounds(Knowledge.SHIPPED, analyses(lots));
     }
 
     /** Returns what the analyses of the lots say; one without analysis lets the range stand for all of its name. */

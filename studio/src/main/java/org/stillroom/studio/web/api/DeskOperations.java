@@ -58,7 +58,7 @@ final class DeskOperations {
                 .answers(told(question));
     }
 
-    private static Reply answer(DeskQuestion question, Body body) {
+    static Reply answer(DeskQuestion question, Body body) {
         Map<String, List<String>> typed = body.knows(keys(question.parts())).typed(question.parts());
         boolean explained = body.flag(EXPLAIN);
         body.refuseIfAnyWrong();

@@ -12,13 +12,18 @@ import org.jspecify.annotations.Nullable;
 import org.stillroom.core.quantity.QuantityText;
 import org.stillroom.core.quantity.Understanding;
 import org.stillroom.core.quantity.Volume;
+import org.stillroom.core.safety.Grounds;
 import org.stillroom.studio.answer.LeftoversFields;
+import org.stillroom.studio.answer.desk.DeskQuestion;
+import org.stillroom.studio.answer.desk.DeskQuestions;
 import org.stillroom.studio.store.Store;
+import org.stillroom.studio.usecase.MatchOils;
 import org.stillroom.studio.usecase.left.Candidate;
 import org.stillroom.studio.usecase.left.CouldMake;
 import org.stillroom.studio.usecase.left.LeftOver;
 import org.stillroom.studio.usecase.left.PlanUseUp;
 import org.stillroom.studio.usecase.shelf.LotOnShelf;
+import org.stillroom.studio.usecase.shelf.MakersGrounds;
 import org.stillroom.studio.usecase.shelf.ReadShelf;
 import org.stillroom.studio.usecase.shelf.ShelfLots;
 
@@ -48,6 +53,7 @@ final class LeftoverOperations {
     List<Operation> all() {
         Map<String, Object> rows = Schemas.list(Schemas.named(Map.of(), "one row"));
         return List.of(
+                match(),
                 Operation.of(
                                 GET,
                                 "/leftovers",
@@ -90,6 +96,25 @@ final class LeftoverOperations {
                                 .with("recipe", Schemas.text("the recipe file to make it by"))
                                 .with("findings", Schemas.list(Schemas.ref("Finding")))
                                 .schema()));
+    }
+
+    /** The question as at the desk, with the oils of the shelf besides those that are named. */
+    private Operation match() {
+        DeskQuestion desk = DeskQuestions.matching(List.of(), Grounds.SHIPPED);
+        return Operation.of(
+                        POST,
+                        "/lots/match",
+                        "match_lots",
+                        "Which oils of the shelf come nearest to one that is not there, and in what amounts.",
+                        call -> DeskOperations.answer(
+                                DeskQuestions.matching(MatchOils.Bottle.of(shelf(null)), MakersGrounds.of(store)),
+                                call.body()))
+                .takes(
+                        Schemas.question(Schemas.parts(desk.parts())
+                                .maybe(DeskOperations.EXPLAIN, Schemas.flag("answer with each step and its source"))
+                                .schema()),
+                        DeskOperations.example(desk))
+                .answers(DeskOperations.told(desk));
     }
 
     private Reply leftovers(Call call) {

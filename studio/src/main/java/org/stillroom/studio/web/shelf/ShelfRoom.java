@@ -40,5 +40,6 @@ public final class ShelfRoom implements Room {
         new InstrumentPages(desk).routes(doors);
         new TablePages(desk).routes(doors);
         new LeftPages(desk).routes(doors);
+        new MatchPages(desk).routes(doors);
     }
 }

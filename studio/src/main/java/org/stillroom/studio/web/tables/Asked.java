@@ -1,13 +1,11 @@
 package org.stillroom.studio.web.tables;
 
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.liquid.Estimate;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.answer.Told;
-import org.stillroom.studio.answer.desk.DeskQuestion;
 import org.stillroom.studio.wording.Words;
 
 /**
@@ -22,10 +20,6 @@ public record Asked(List<AskedField> fields, @Nullable Told told, List<Workings.
         fields = List.copyOf(fields);
         steps = List.copyOf(steps);
         problems = List.copyOf(problems);
-    }
-
-    static Asked nothing(DeskQuestion question) {
-        return new Asked(TablesRoom.fields(question, Map.of()), null, List.of(), List.of());
     }
 
     /** Returns the value of a figure as the reader writes it. */

@@ -298,4 +298,14 @@ class ShelfRoomTest {
         assertThat(bounded.body()).contains("takes as much as can be: 0.25 bottles");
         assertThat(get("/shelf/left/use-up").statusCode()).isEqualTo(422);
     }
+
+    @Test
+    void theOilsOfTheShelfAreMatched() throws Exception {
+        assertThat(get("/shelf/match").body()).contains("No essential oil stands on your shelf");
+        put("name", "lemon oil", "kind", "essential oil", "left", "10 ml");
+        HttpResponse<String> matched = get("/shelf/match?want=lime%3D90mg");
+        assertThat(matched.statusCode()).isEqualTo(200);
+        assertThat(matched.body()).contains("that are looked at: lemon oil", "the profile is off by");
+        assertThat(get("/shelf/match?want=moon+dust%3D90mg").statusCode()).isEqualTo(422);
+    }
 }

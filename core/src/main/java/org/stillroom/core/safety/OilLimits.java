@@ -1,0 +1,161 @@
+package org.stillroom.core.safety;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.ingredient.Ingredient;
+import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.plan.Planner;
+import org.stillroom.core.plan.Planning;
+import org.stillroom.core.quantity.AlcoholByVolume;
+import org.stillroom.core.quantity.Dose;
+import org.stillroom.core.quantity.Mass;
+import org.stillroom.core.quantity.Span;
+import org.stillroom.core.quantity.Typed;
+import org.stillroom.core.recipe.Line;
+import org.stillroom.core.recipe.LineAmount;
+import org.stillroom.core.recipe.Making;
+import org.stillroom.core.recipe.Recipe;
+import org.stillroom.core.recipe.SugarBasis;
+import org.stillroom.core.recipe.Target;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
+import org.stillroom.core.reference.Source;
+
+/**
+ * What the law's maxima leave room for of essential oils in a litre of drink, so that oils can be chosen within them.
+ *
+ * <p>Each oil is judged by the same rules as a drink, alone and at {@value #TRIAL} g/L: what comes of a watched substance, by the most
+ * adverse source group, grows in proportion with the dose.
+ *
+ * @param oils in the order asked
+ * @param maxima mg per kg of the drink by watched substance, the strictest where several hold
+ */
+public record OilLimits(List<OfOil> oils, Map<String, Maximum> maxima) {
+    /** The dose at which an oil is judged, g/L. */
+    private static final double TRIAL = 0.01;
+
+    public OilLimits {
+        oils = List.copyOf(oils);
+        maxima = Map.copyOf(maxima);
+    }
+
+    /** A maximum in the drink as consumed, mg/kg, whose it is and where it stands. */
+    public record Maximum(double milligramsPerKilogram, String whose, Source source) {}
+
+    /**
+     * One oil.
+     *
+     * @param stops why it must not go into a drink at all; empty where nothing says so
+     * @param reach mg per kg of drink at most that a g/L of it brings, by watched substance that has a maximum
+     * @param unknown watched substances with a maximum that it brings, nobody can say how much
+     */
+    public record OfOil(String name, List<Finding> stops, Map<String, Double> reach, List<String> unknown) {
+        public OfOil {
+            stops = List.copyOf(stops);
+            reach = Map.copyOf(reach);
+            unknown = List.copyOf(unknown);
+        }
+
+        /** Returns whether it may go into a drink. */
+        public boolean isAllowed() {
+            return stops.isEmpty();
+        }
+    }
+
+    /**
+     * Returns what the maxima leave room for.
+     *
+     * @param names of essential oils
+     * @param strength of the drink
+     * @param grounds what is known of compositions and limits
+     * @throws IllegalArgumentException when no drink of oil, spirit and water has that strength
+     */
+    public static OilLimits of(List<String> names, AlcoholByVolume strength, Grounds grounds) {
+        List<OfOil> oils = new ArrayList<>();
+        Map<String, Maximum> maxima = new TreeMap<>();
+        for (String name : names) {
+            Drink drink = drink(name, strength, grounds);
+            Map<String, Double> reach = new TreeMap<>();
+            List<String> unknown = new ArrayList<>();
+            for (Amount amount : drink.amounts()) {
+                String substance = amount.watched().name();
+                Maximum strictest = strictest(drink, amount.watched());
+                if (strictest != null) {
+                    maxima.merge(substance, strictest, OilLimits::stricter);
+                    reach.put(substance, amount.perKilogram().most() / TRIAL);
+                    if (!amount.isKnown()) {
+                        unknown.add(substance);
+                    }
+                }
+            }
+            oils.add(new OfOil(name, stops(drink), reach, unknown));
+        }
+        return new OilLimits(oils, maxima);
+    }
+
+    private static Maximum stricter(Maximum one, Maximum other) {
+        return one.milligramsPerKilogram() <= other.milligramsPerKilogram() ? one : other;
+    }
+
+    private static @Nullable Maximum strictest(Drink drink, Watched watched) {
+        Maximum strictest = watched.name().equals("thujone")
+                ? new Maximum(UsLaw.THUJONE, Place.US.label(), Source.CFR_21_LIMITS)
+                : null;
+        for (Knowledge.EuMaximum row : drink.knowledge().maxima()) {
+            if (row.isMaximum()
+                    && !watched.euName().isEmpty()
+                    && row.substance().equals(watched.euName())
+                    && EuMaxima.applies(row.category(), drink)) {
+                Maximum its = new Maximum(row.milligramsPerKilogram(), Place.EU.label(), Source.EU_1334_2008);
+                strictest = strictest == null ? its : stricter(strictest, its);
+            }
+        }
+        return strictest;
+    }
+
+    private static List<Finding> stops(Drink drink) {
+        List<Finding> stops = new ArrayList<>(NotForDrinking.judge(drink, Serving.USUAL));
+        stops.addAll(UsLaw.prohibited(drink, Serving.USUAL));
+        stops.addAll(EuLaw.restrictedPlants(drink, Serving.USUAL));
+        stops.removeIf(finding -> finding.severity() != Severity.STOP);
+        return stops;
+    }
+
+    private static Drink drink(String name, AlcoholByVolume strength, Grounds grounds) {
+        Dose dose = new Dose(new Mass(TRIAL));
+        List<Line> lines = List.of(
+                new Line(name, new LineAmount.PerLitre(new Typed<>("trial", dose)), null, null),
+                new Line("spirit 96 %", new LineAmount.Free(), null, null),
+                new Line("water", new LineAmount.Free(), null, null));
+        Target target = new Target(
+                new Typed<>("1 L", Span.exactly(1000.0)),
+                null,
+                new Typed<>("strength", Span.exactly(strength.percent())),
+                null,
+                SugarBasis.AS_DISSOLVED,
+                null);
+        Recipe recipe = new Recipe(
+                name,
+                target,
+                List.of(Ingredient.named(name, Kind.ESSENTIAL_OIL)),
+                lines,
+                List.of(),
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                List.of(),
+                null);
+        Planning planning = Planner.plan(Making.alone(recipe));
+        if (planning instanceof Planning.Planned planned && planned.plan().reached()) {
+            return Drink.of(planned.plan(), grounds);
+        }
+        throw new IllegalArgumentException(
+                "a drink lies above 0 and below 96 % vol, not at " + strength.percent() + " % vol");
+    }
+}
