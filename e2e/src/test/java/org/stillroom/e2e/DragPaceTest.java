@@ -11,9 +11,11 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.triangle.Company;
 import org.stillroom.core.triangle.Contours;
 import org.stillroom.core.triangle.Drag;
+import org.stillroom.core.triangle.HazeShade;
 import org.stillroom.core.triangle.Plate;
 import org.stillroom.core.triangle.Reading;
 import org.stillroom.studio.answer.Json;
@@ -25,6 +27,11 @@ class DragPaceTest {
     private static final int ROUNDS = 40;
 
     private static final int MOVES = 100;
+    private static final int SHADES = 5;
+    private static final String SHADE = "([numbers, grams]) => { const recipe = JSON.parse(numbers);"
+            + " const start = performance.now(); for (let i = 0; i < " + SHADES
+            + "; i++) core.shade(recipe, 0.6, grams);"
+            + " return (performance.now() - start) / " + SHADES + "; }";
     /** A frame of a screen at 60 Hz has 16.7 ms; the browser may take so many times what the JVM takes before it is noticed. */
     private static final double MOST_TIMES_THE_JVM = 50;
 
@@ -56,6 +63,36 @@ class DragPaceTest {
                 "a move of %d lines: %.3f ms in the browser, %.3f ms on the JVM, %.1f times%n",
                 move.sketch().lines().size(), there, here, there / here);
         assertThat(there / here).isLessThan(MOST_TIMES_THE_JVM);
+    }
+
+    @Test
+    void shadingKeepsUpWithTheHand() {
+        SeededMoves.Move move = SeededMoves.list(400).stream()
+                .filter(each -> HazeShade.of(shaded(each), Plate.PART) != null)
+                .max(Comparator.comparingInt(each -> each.sketch().lines().size()))
+                .orElseThrow();
+        double here = best(() -> shadingOnTheJvm(shaded(move)));
+        Page page = BrowserCore.open(browser, folder);
+        List<Object> given = List.of(
+                Json.of(SketchFields.of(move.sketch())),
+                Drag.to(move.sketch(), move.to()).answer().grams());
+        double there = best(() -> ((Number) page.evaluate(SHADE, given)).doubleValue());
+        System.out.printf(
+                "shading of 201 x 201 places: %.2f ms in the browser, %.2f ms on the JVM, %.1f times%n",
+                there, here, there / here);
+        assertThat(there / here).isLessThan(MOST_TIMES_THE_JVM);
+    }
+
+    private static Contents shaded(SeededMoves.Move move) {
+        return Drag.to(move.sketch(), move.to()).answer().liquid();
+    }
+
+    private static double shadingOnTheJvm(Contents liquid) {
+        long start = System.nanoTime();
+        for (int i = 0; i < SHADES; i++) {
+            assertThat(HazeShade.of(liquid, Plate.PART)).isNotNull();
+        }
+        return (System.nanoTime() - start) / 1e6 / SHADES;
     }
 
     private static double onTheJvm(SeededMoves.Move move) {

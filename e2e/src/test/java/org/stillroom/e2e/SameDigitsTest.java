@@ -17,6 +17,7 @@ import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.triangle.Company;
 import org.stillroom.core.triangle.Contours;
 import org.stillroom.core.triangle.Drag;
+import org.stillroom.core.triangle.HazeShade;
 import org.stillroom.core.triangle.Plate;
 import org.stillroom.core.triangle.Reading;
 import org.stillroom.studio.answer.Json;
@@ -84,6 +85,44 @@ class SameDigitsTest {
                             boxed(before.answer().liquid().toGrams())));
             assertSameNumbers("seed " + move.seed(), numbers(there), numbers(here));
         }
+    }
+
+    @Test
+    void theShadingIsTheSameInTheBrowserAsOnTheJvm() {
+        int oily = 0;
+        int areas = 0;
+        for (SeededMoves.Move move : SeededMoves.list(RECIPES / 4)) {
+            Drag.Moved moved = Drag.to(move.sketch(), move.to());
+            HazeShade here = HazeShade.of(moved.answer().liquid(), Plate.PART);
+            Map<?, ?> there = (Map<?, ?>) page.evaluate(
+                    "([numbers, grams]) => { const shade = core.shade(JSON.parse(numbers), 0.6, grams); return shade && {...shade}; }",
+                    List.of(numbersOf(move), moved.answer().grams()));
+            String which = "seed " + move.seed();
+            if (here == null) {
+                assertThat(there).as(which).isNull();
+                continue;
+            }
+            assertThat(field(there, "hazy")).as(which).isEqualTo(here.hazy());
+            assertThat(field(there, "cloudy")).as(which).isEqualTo(here.cloudy());
+            assertThat(field(there, "verdict"))
+                    .as(which)
+                    .isEqualTo(here.verdict().label());
+            assertThat(Double.isNaN(((Number) field(there, "clearFrom")).doubleValue()))
+                    .as(which)
+                    .isEqualTo(here.clearFrom().isEmpty());
+            assertSameNumbers(
+                    which, List.of(((Number) field(there, "oil")).doubleValue()), List.of(here.gramsPerLitre()));
+            if (here.clearFrom().isPresent()) {
+                double percent = ((Number) field(there, "clearFrom")).doubleValue();
+                assertThat(QuantityWords.fixed(percent, 3))
+                        .as(which)
+                        .isEqualTo(QuantityWords.fixed(here.clearFrom().getAsDouble(), 3));
+            }
+            oily++;
+            areas += here.hazy().isEmpty() ? 0 : 1;
+        }
+        assertThat(oily).as("recipes with oil").isGreaterThan(RECIPES / 20);
+        assertThat(areas).as("of them with a hazy area").isGreaterThan(oily / 4);
     }
 
     private static Map<?, ?> inBrowser(SeededMoves.Move move) {

@@ -71,7 +71,11 @@ final class SeededMoves {
         if (random.nextInt(3) == 0) {
             Contents essence = Contents.of(Substance.ETHANOL, 0.9)
                     .with(Substance.WATER, 0.06)
-                    .with(Substance.OIL, 0.04);
+                    .with(Substance.OIL, 0.04)
+                    .knowingOil(Map.of(
+                            "5989-27-5", 0.6 * random.nextDouble(),
+                            "78-70-6", 0.2 * random.nextDouble(),
+                            "other sesquiterpenes", 0.1 * random.nextDouble()));
             lines.add(line(essence, 0, 0.01 * random.nextDouble(), 0, 1, 0.81));
         }
         return lines;

@@ -11,13 +11,17 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.stillroom.core.mixing.PlanClarity;
 import org.stillroom.core.plan.Plan;
 import org.stillroom.core.quantity.QuantityWords;
+import org.stillroom.core.triangle.HazeShade;
+import org.stillroom.core.triangle.Plate;
 
 /** The point of the triangle under mouse, finger and keys: amounts follow, and the target is written as the point says. */
 class TriangleDragTest {
@@ -166,6 +170,41 @@ class TriangleDragTest {
         new Finger(page).draw(beside.x, beside.y, beside.x, Math.max(10, beside.y - 200));
         page.waitForCondition(() -> ((Number) page.evaluate("scrollY")).doubleValue() > 20);
         assertThat(field("strength")).isEqualTo("28 %");
+    }
+
+    @Test
+    void theShadingAndItsWordsFollowTheOilsOfTheMixture() {
+        page.context().close();
+        String macerate = """
+                stillroom: 1
+                title: Medlar and juniper
+                target: {volume: 1 L, strength: 25 %, sugar: 180 g/L}
+                ingredients:
+                  - {name: juniper essence, kind: essence, strength: 90 %, contains: {oil: 4 g/L}}
+                lines:
+                  - {use: juniper essence, amount: free}
+                  - {use: white sugar, amount: free}
+                  - {use: water, amount: free}
+                """;
+        try (TrianglePage oily = new TrianglePage(macerate)) {
+            page = browser.open(oily.address(), RealBrowser.Device.DESK);
+            String before = page.locator("#area-cloudy").getAttribute("d");
+            String words = page.locator("#haze").textContent();
+            point().focus();
+            for (int i = 0; i < 6; i++) {
+                page.keyboard().press("PageUp");
+            }
+            page.waitForCondition(() -> !words.equals(page.locator("#haze").textContent()));
+            HazeShade expected = Objects.requireNonNull(
+                    HazeShade.of(PlanClarity.liquid(TrianglePage.plan(macerate.replace("25 %", "55 %"))), Plate.PART));
+            page.waitForCondition(() ->
+                    page.locator("#haze").textContent().contains(QuantityWords.fixed(expected.gramsPerLitre(), 2)));
+            assertThat(page.locator("#area-cloudy").getAttribute("d"))
+                    .isEqualTo(expected.cloudy())
+                    .isNotEqualTo(before);
+            assertThat(page.locator("#haze [data-verdict]").textContent())
+                    .isEqualTo(expected.verdict().label());
+        }
     }
 
     @Test

@@ -1,6 +1,9 @@
 package org.stillroom.page;
 
+import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.clarity.OilPart;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.plan.Sketch;
 import org.stillroom.core.quantity.Mass;
@@ -8,6 +11,7 @@ import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.triangle.Company;
 import org.stillroom.core.triangle.Drag;
+import org.stillroom.core.triangle.HazeShade;
 import org.stillroom.core.triangle.Plate;
 import org.stillroom.core.triangle.Reading;
 import org.teavm.jso.JSExport;
@@ -48,6 +52,24 @@ public final class Exports {
         } catch (ArithmeticException doesNotSettle) {
             return null;
         }
+    }
+
+    /**
+     * Shades the triangle for what so many grams of each line make.
+     *
+     * @param shown the part of the triangle that is drawn
+     * @param grams of each line, as the last move gave them
+     * @return null where there is no oil in it
+     */
+    @JSExport
+    public static @Nullable Shade shade(RecipeNumbers numbers, double shown, double[] grams) {
+        Map<String, OilPart> known = RecipeNumbers.known(numbers);
+        HazeShade shade = HazeShade.of(RecipeNumbers.liquid(numbers, grams), new Plate(shown), key -> part(known, key));
+        return shade == null ? null : Shade.of(shade);
+    }
+
+    private static OilPart part(Map<String, OilPart> known, String key) {
+        return Objects.requireNonNull(known.get(key), key);
     }
 
     /** Returns grams in avoirdupois ounces. */

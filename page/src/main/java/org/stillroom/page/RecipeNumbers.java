@@ -5,7 +5,9 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.clarity.OilPart;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.plan.Asked;
@@ -24,6 +26,9 @@ interface RecipeNumbers extends JSObject {
     @JSProperty("lines")
     JSArrayReader<Line> lines();
 
+    @JSProperty("oil_parts")
+    JSArrayReader<Part> oilParts();
+
     @JSProperty("asked")
     JSMapLike<Range> asked();
 
@@ -37,6 +42,9 @@ interface RecipeNumbers extends JSObject {
     interface Line extends JSObject {
         @JSProperty("per_gram")
         JSMapLike<JSNumber> perGram();
+
+        @JSProperty("oil_shares")
+        JSArrayReader<OilShare> oilShares();
 
         @JSProperty("fixed_g")
         double fixed();
@@ -54,6 +62,33 @@ interface RecipeNumbers extends JSObject {
         @JSProperty("density_g_per_ml")
         @Nullable
         JSNumber density();
+    }
+
+    /** One constituent's part of the mass of a line's oil. */
+    interface OilShare extends JSObject {
+        @JSProperty("key")
+        String key();
+
+        @JSProperty("share")
+        double share();
+    }
+
+    /** What is known of one constituent of the oils. */
+    interface Part extends JSObject {
+        @JSProperty("key")
+        String key();
+
+        @JSProperty("g_per_mol")
+        double gramsPerMole();
+
+        @JSProperty("g_per_l_in_water")
+        double gramsPerLitreInWater();
+
+        @JSProperty("log_p")
+        double logP();
+
+        @JSProperty("g_per_ml")
+        double gramsPerMillilitre();
     }
 
     /** What is asked of one figure, from low to high. */
@@ -85,7 +120,7 @@ interface RecipeNumbers extends JSObject {
         JSNumber room = line.room();
         JSNumber density = line.density();
         return new Sketch.Line(
-                contents(line.perGram()),
+                contents(line.perGram()).knowingOil(shares(line.oilShares())),
                 line.fixed(),
                 line.dose(),
                 room == null ? Double.POSITIVE_INFINITY : room.doubleValue(),
@@ -102,6 +137,43 @@ interface RecipeNumbers extends JSObject {
             }
         }
         return Contents.ofGrams(grams);
+    }
+
+    private static Map<String, Double> shares(JSArrayReader<OilShare> oilShares) {
+        Map<String, Double> shares = new TreeMap<>();
+        for (int i = 0; i < oilShares.getLength(); i++) {
+            shares.put(oilShares.get(i).key(), oilShares.get(i).share());
+        }
+        return shares;
+    }
+
+    /** Returns what is known of each constituent, by its key. */
+    static Map<String, OilPart> known(RecipeNumbers numbers) {
+        Map<String, OilPart> known = new TreeMap<>();
+        for (int i = 0; i < numbers.oilParts().getLength(); i++) {
+            Part part = numbers.oilParts().get(i);
+            known.put(
+                    part.key(),
+                    new OilPart(
+                            part.key(),
+                            part.key(),
+                            "",
+                            part.gramsPerMole(),
+                            part.gramsPerLitreInWater(),
+                            part.logP(),
+                            part.gramsPerMillilitre(),
+                            1.0));
+        }
+        return known;
+    }
+
+    /** Returns what so many grams of each line make together. */
+    static Contents liquid(RecipeNumbers numbers, double[] grams) {
+        Contents liquid = Contents.NONE;
+        for (int i = 0; i < grams.length; i++) {
+            liquid = liquid.plus(line(numbers.lines().get(i)).perGram().times(grams[i]));
+        }
+        return liquid;
     }
 
     private static SugarBasis basis(String label) {

@@ -108,6 +108,11 @@ public final class Medium {
         return sugar;
     }
 
+    /** Returns what else is dissolved, g/L. */
+    double otherSolids() {
+        return otherSolids;
+    }
+
     public Temperature temperature() {
         return temperature;
     }
@@ -119,7 +124,11 @@ public final class Medium {
 
     /** Returns the litres of a litre that sugar and solids leave. */
     private double waterless() {
-        return 1.0 - (sugar + otherSolids) * SUGAR_MILLILITRES_PER_GRAM / 1000.0;
+        return waterless(sugar + otherSolids);
+    }
+
+    static double waterless(double solidsGramsPerLitre) {
+        return 1.0 - solidsGramsPerLitre * SUGAR_MILLILITRES_PER_GRAM / 1000.0;
     }
 
     /**
@@ -138,20 +147,28 @@ public final class Medium {
 
     /** Returns the natural logarithm of the factor on every solubility: room, salting-out, temperature. */
     double logFactor() {
-        return Math.log(waterless())
-                - HEAT_OF_SOLUTION * inverseTemperature()
-                - SALTING_OUT * LN_10 * sugar / SUCROSE_GRAMS_PER_MOLE;
+        return logFactor(waterless(), sugar) - logColdness(temperature);
+    }
+
+    /** Returns the part of {@link #logFactor} that room and salting-out have in it. */
+    static double logFactor(double waterless, double sugarGramsPerLitre) {
+        return Math.log(waterless) - SALTING_OUT * LN_10 * sugarGramsPerLitre / SUCROSE_GRAMS_PER_MOLE;
+    }
+
+    /** Returns by how much the temperature lowers the logarithm of every solubility below that at 25 °C. */
+    static double logColdness(Temperature temperature) {
+        return HEAT_OF_SOLUTION * inverseTemperature(temperature);
     }
 
     /** Returns one standard deviation of {@link #logFactor} together with the doubt of every solubility, one for all of them. */
     double logFactorDoubt() {
-        double warmth = HEAT_OF_SOLUTION_DOUBT * inverseTemperature();
+        double warmth = HEAT_OF_SOLUTION_DOUBT * inverseTemperature(temperature);
         double salting = SALTING_OUT_DOUBT * LN_10 * sugar / SUCROSE_GRAMS_PER_MOLE;
         return Math.hypot(Math.log(Clarity.SOLUBILITY_FACTOR), Math.hypot(warmth, salting));
     }
 
     /** (1/T − 1/T₀) / R, mol/J. */
-    private double inverseTemperature() {
+    private static double inverseTemperature(Temperature temperature) {
         return (1.0 / temperature.kelvin() - 1.0 / TABLE_KELVIN) / GAS;
     }
 }

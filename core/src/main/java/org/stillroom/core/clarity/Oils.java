@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 import org.stillroom.core.aroma.ConstituentGroup;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Substance;
@@ -54,6 +56,10 @@ public final class Oils {
      * @param gramsPerLitre of liquid, by CAS number, name, or the name of a group of constituents
      */
     public static Oils of(Map<String, Double> gramsPerLitre) {
+        return made(gramsPerLitre, OilParts::of);
+    }
+
+    private static Oils made(Map<String, Double> gramsPerLitre, Function<String, OilPart> known) {
         List<OilPart> parts = new ArrayList<>();
         List<Double> amounts = new ArrayList<>();
         new TreeMap<>(gramsPerLitre).forEach((key, amount) -> {
@@ -62,7 +68,7 @@ public final class Oils {
                         "a litre holds from 0 to below 1000 g of " + key + ", not " + amount);
             }
             if (amount > 0.0) {
-                parts.add(OilPart.of(key));
+                parts.add(known.apply(key));
                 amounts.add(amount);
             }
         });
@@ -73,18 +79,26 @@ public final class Oils {
 
     /** Returns the oils of a litre, at 20 °C, of a liquid; oil of which no constituent is known is kept as that. */
     public static Oils of(Contents contents) {
+        return of(contents, OilParts::of);
+    }
+
+    /**
+     * Returns the same where the tables are not at hand, as in a browser.
+     *
+     * @param known what is known of a constituent, by the key that the liquid has it under
+     */
+    public static Oils of(Contents contents, Function<String, OilPart> known) {
         double litres = VolumeModel.atTwenty().millilitres(contents.toGrams()) / 1000.0;
         Map<String, Double> perLitre = new TreeMap<>();
-        double known = 0.0;
+        double rest = contents.grams(Substance.OIL);
         for (Map.Entry<String, Double> each : contents.aroma().entrySet()) {
             perLitre.put(each.getKey(), each.getValue() / litres);
-            known += each.getValue();
+            rest -= each.getValue();
         }
-        double rest = contents.grams(Substance.OIL) - known;
         if (rest > 1e-9 * contents.grams(Substance.OIL)) {
             perLitre.merge(ConstituentGroup.UNKNOWN.label(), rest / litres, Double::sum);
         }
-        return of(perLitre);
+        return made(perLitre, known);
     }
 
     public List<OilPart> parts() {
@@ -113,20 +127,21 @@ public final class Oils {
 
     /** Returns so many times as much of the same. */
     public Oils times(double factor) {
-        double[] scaled = grams.clone();
-        for (int i = 0; i < scaled.length; i++) {
-            scaled[i] *= factor;
-        }
-        return new Oils(parts, scaled);
+        return scaled(part -> factor);
     }
 
     /** Returns what is left when some parts are taken out. */
     public Oils without(Predicate<OilPart> removed) {
-        double[] left = grams.clone();
-        for (int i = 0; i < left.length; i++) {
-            left[i] = removed.test(parts.get(i)) ? 0.0 : left[i];
+        return scaled(part -> removed.test(part) ? 0.0 : 1.0);
+    }
+
+    /** Returns the same with so many times as much of each part. */
+    Oils scaled(ToDoubleFunction<OilPart> factor) {
+        double[] scaled = grams.clone();
+        for (int i = 0; i < scaled.length; i++) {
+            scaled[i] *= factor.applyAsDouble(parts.get(i));
         }
-        return new Oils(parts, left);
+        return new Oils(parts, scaled);
     }
 
     /** Returns what is left when so many grams per litre of each part are gone. */
@@ -170,14 +185,40 @@ public final class Oils {
         return sum(separatedParts(medium));
     }
 
-    /** Returns the oil that separates, g/L, when the loads stand to each other as at a part of cosolvent and add up to so much. */
-    double separatedAt(double cosolvent, double load) {
-        double[] loads = loads(cosolvent, 1.0);
-        double factor = load / sum(loads);
-        for (int i = 0; i < loads.length; i++) {
-            loads[i] *= factor;
+    /**
+     * Returns the load from which so much oil separates, when the loads stand to each other as at a part of cosolvent.
+     *
+     * <p>Where they add up to L, part i makes the share rᵢ of it and N moles of oil phase are there, only u = N L decides how much
+     * separates: Σ cᵢ u rᵢ / (nᵢ + u rᵢ). That rises and is concave, so that Newton's rule from zero never overshoots; then L = 1 / Σ nᵢ rᵢ / (nᵢ + u rᵢ).
+     *
+     * @param separated g/L, above zero and below all of the oil
+     */
+    double loadThatSeparates(double cosolvent, double separated) {
+        double[] shares = loads(cosolvent, 1.0);
+        double all = sum(shares);
+        double[] moles = moles();
+        double phase = 0.0;
+        for (int step = 0; step < MOST_STEPS; step++) {
+            double grown = 0.0;
+            double slope = 0.0;
+            for (int i = 0; i < moles.length; i++) {
+                double below = moles[i] * all + phase * shares[i];
+                double part = below > 0.0 ? grams[i] * shares[i] / below : 0.0;
+                grown += part * phase;
+                slope += below > 0.0 ? part * moles[i] * all / below : 0.0;
+            }
+            double next = phase + (separated - grown) / slope;
+            if (!(next - phase > 1e-12 * next)) {
+                break;
+            }
+            phase = next;
         }
-        return sum(separated(loads));
+        double dissolved = 0.0;
+        for (int i = 0; i < moles.length; i++) {
+            double below = moles[i] * all + phase * shares[i];
+            dissolved += below > 0.0 ? moles[i] * shares[i] / below : 0.0;
+        }
+        return 1.0 / dissolved;
     }
 
     private static double sum(double[] values) {
@@ -193,11 +234,16 @@ public final class Oils {
         return separated(loads(medium));
     }
 
-    private double[] separated(double[] loads) {
+    private double[] moles() {
         double[] moles = new double[grams.length];
         for (int i = 0; i < moles.length; i++) {
             moles[i] = grams[i] / parts.get(i).gramsPerMole();
         }
+        return moles;
+    }
+
+    private double[] separated(double[] loads) {
+        double[] moles = moles();
         double phase = oilPhase(moles, loads);
         double[] separated = new double[grams.length];
         for (int i = 0; i < separated.length; i++) {

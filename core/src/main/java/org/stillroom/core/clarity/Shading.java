@@ -1,6 +1,5 @@
 package org.stillroom.core.clarity;
 
-import java.util.Map;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.quantity.Temperature;
 
@@ -13,10 +12,15 @@ import org.stillroom.core.quantity.Temperature;
 public final class Shading {
     private static final int LOADS = 512;
     private static final int BOUNDS = 64;
-    private static final int HALVINGS = 40;
+
+    /** Where nobody sees anything, whatever the liquid. */
+    private static final double UNSEEN = -1.0;
 
     private final Oils oils;
     private final Temperature temperature;
+    private final double oilLitres;
+    private final double logColdness;
+    private final boolean unseen;
     private final double[] logSums = new double[LOADS + 1];
     private final double[] logBounds = new double[BOUNDS + 1];
 
@@ -31,6 +35,9 @@ public final class Shading {
         }
         this.oils = oils;
         this.temperature = temperature;
+        this.oilLitres = oils.litres();
+        this.logColdness = Medium.logColdness(temperature);
+        this.unseen = oils.gramsPerLitre() < Verdict.UNSEEN_GRAMS_PER_LITRE;
         for (int i = 0; i <= LOADS; i++) {
             logSums[i] = Math.log(oils.sum((double) i / LOADS));
         }
@@ -39,52 +46,53 @@ public final class Shading {
         }
     }
 
-    /** Takes the oils of a recipe by their constituents, g/L by CAS number. */
-    public static Shading of(Map<String, Double> gramsPerLitre, Temperature temperature) {
-        return new Shading(Oils.of(gramsPerLitre), temperature);
+    /** Returns the load from which it is cloudy at a part of cosolvent: at the same parts, all solubilities fall together. */
+    private double cloudyFrom(double cosolvent) {
+        return oils.gramsPerLitre() <= Verdict.CLOUDY_GRAMS_PER_LITRE
+                ? Double.MAX_VALUE
+                : Math.max(Verdict.CLOUDY_FROM, oils.loadThatSeparates(cosolvent, Verdict.CLOUDY_GRAMS_PER_LITRE));
     }
 
     /** Returns the oil load of a liquid by the grams of everything but oil in it. */
     public double load(Contents liquid) {
         Medium medium = Medium.of(liquid, temperature);
-        return Math.exp(at(logSums, medium.cosolvent(oils.litres())) - medium.logFactor());
+        return Math.exp(at(logSums, medium.cosolvent(oilLitres)) - medium.logFactor());
     }
 
     /** Returns how a liquid looks by the grams of everything but oil in it. */
     public Verdict verdict(Contents liquid) {
         Medium medium = Medium.of(liquid, temperature);
-        double cosolvent = medium.cosolvent(oils.litres());
-        double logLoad = at(logSums, cosolvent) - medium.logFactor();
-        if (logLoad < Math.log(Verdict.CLEAR_BELOW) || oils.gramsPerLitre() < Verdict.UNSEEN_GRAMS_PER_LITRE) {
+        return look(murk(medium.strength() / 100.0, medium.sugar(), medium.otherSolids()));
+    }
+
+    /**
+     * Returns how a liquid looks as a number without steps: below 0 it is clear, from 1 on cloudy, hazy between.
+     *
+     * @param ethanol litres in a litre, at 20 °C; more than sugar and solids leave room for counts as all of that room
+     * @param sugar g/L
+     * @param otherSolids g/L
+     */
+    public double murk(double ethanol, double sugar, double otherSolids) {
+        if (unseen) {
+            return UNSEEN;
+        }
+        double waterless = Medium.waterless(sugar + otherSolids);
+        double cosolvent = Math.min(1.0, (ethanol + oilLitres) / waterless);
+        double logLoad = at(logSums, cosolvent) - Medium.logFactor(waterless, sugar) + logColdness;
+        return (logLoad - Verdict.LOG_CLEAR_BELOW) / (at(logBounds, cosolvent) - Verdict.LOG_CLEAR_BELOW);
+    }
+
+    /** Returns what a {@link #murk} looks like. */
+    public static Verdict look(double murk) {
+        if (murk < 0.0) {
             return Verdict.CLEAR;
         }
-        return logLoad >= at(logBounds, cosolvent) ? Verdict.CLOUDY : Verdict.HAZY;
+        return murk < 1.0 ? Verdict.HAZY : Verdict.CLOUDY;
     }
 
     private static double at(double[] values, double part) {
         double place = part * (values.length - 1);
         int below = Math.min((int) place, values.length - 2);
         return values[below] + (place - below) * (values[below + 1] - values[below]);
-    }
-
-    /** Returns the load from which it is cloudy at a part of cosolvent: at the same parts, all solubilities fall together. */
-    private double cloudyFrom(double cosolvent) {
-        if (oils.gramsPerLitre() <= Verdict.CLOUDY_GRAMS_PER_LITRE) {
-            return Double.MAX_VALUE;
-        }
-        double low = Math.log(Verdict.CLOUDY_FROM);
-        if (oils.separatedAt(cosolvent, Verdict.CLOUDY_FROM) >= Verdict.CLOUDY_GRAMS_PER_LITRE) {
-            return Verdict.CLOUDY_FROM;
-        }
-        double high = low + 40.0;
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = 0.5 * (low + high);
-            if (oils.separatedAt(cosolvent, Math.exp(middle)) >= Verdict.CLOUDY_GRAMS_PER_LITRE) {
-                high = middle;
-            } else {
-                low = middle;
-            }
-        }
-        return Math.exp(high);
     }
 }

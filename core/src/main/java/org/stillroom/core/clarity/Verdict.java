@@ -10,12 +10,14 @@ public enum Verdict {
      * Oil load below which a liquid is called clear, and from which it is called cloudy when the oil below also separates. Set with
      * observations of common practice in view, so agreement with those proves nothing.
      */
-    static final double CLEAR_BELOW = 0.7;
+    public static final double CLEAR_BELOW = 0.7;
 
-    static final double CLOUDY_FROM = 1.5;
+    public static final double CLOUDY_FROM = 1.5;
+
+    static final double LOG_CLEAR_BELOW = Math.log(CLEAR_BELOW);
 
     /** Separated oil from which a liquid is called cloudy, g/L. */
-    static final double CLOUDY_GRAMS_PER_LITRE = 0.10;
+    public static final double CLOUDY_GRAMS_PER_LITRE = 0.10;
 
     /** Total oil below which nobody sees anything, g/L. */
     static final double UNSEEN_GRAMS_PER_LITRE = 0.002;

@@ -20,8 +20,11 @@ import org.stillroom.core.sugar.Sugar;
 public final class Company {
     private static final int ETHANOL = Substance.ETHANOL.ordinal();
     private static final int WATER = Substance.WATER.ordinal();
-    private static final double ETHANOL_DENSITY =
+    private static final int OIL = Substance.OIL.ordinal();
+    /** g/mL at 20 °C. */
+    static final double ETHANOL_DENSITY =
             EthanolWater.at(Temperature.TWENTY_CELSIUS).ethanol() / 1000.0;
+
     private static final double LITRE = 1000.0;
     /** What is below this in a litre is rounding, mL and g. */
     private static final double SETTLED = 1e-10;
@@ -139,9 +142,22 @@ public final class Company {
     }
 
     private double volume(double ethanol, double sugar, double water) {
-        double[] grams = new double[Substance.COUNT];
+        return volume(new double[Substance.COUNT], ethanol, sugar, water);
+    }
+
+    /** Returns the millilitres of so many grams of the three with their company; the array is written over. */
+    double volume(double[] grams, double ethanol, double sugar, double water) {
         fill(grams, ethanol, sugar, water);
         return VolumeModel.atTwenty().millilitres(grams);
+    }
+
+    /** Returns what is dissolved beside the three, grams for each gram of them; oil is not dissolved. */
+    double solids() {
+        double solids = 0.0;
+        for (int s = 0; s < perThree.length; s++) {
+            solids += s == OIL ? 0.0 : perThree[s];
+        }
+        return solids;
     }
 
     /** Takes so many grams of the three with their company. */

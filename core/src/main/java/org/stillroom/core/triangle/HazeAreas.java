@@ -1,109 +1,168 @@
 package org.stillroom.core.triangle;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.stillroom.core.clarity.Shading;
 import org.stillroom.core.clarity.Verdict;
-import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Substance;
 
 /**
- * Where on a plate a liquid that holds so much oil per litre would be hazy or cloudy by the forecast.
+ * Where on a plate a liquid that holds so much oil per litre would be hazy or cloudy by the forecast, with the company of one liquid.
  *
- * <p>The plate is cut into strips of equal share of ethanol; along each the verdict is followed and its borders are found by halving, so
- * that they lie within a thousandth of the plate's width. What stands beside ethanol, sugar and water is left out.
+ * <p>Along 201 lines of equal share of ethanol how it looks is worked out at 201 places each; where it changes between two of them is
+ * taken as straight. Areas go around the stretches of neighbouring lines.
  */
 public final class HazeAreas {
-    private static final int STRIPS = 60;
-    private static final int STEPS = 48;
-    private static final int HALVINGS = 5;
-    private static final double GRAMS = 1000.0;
+    private static final int LINES = 200;
+    private static final int STEPS = 200;
+    /** How far a corner that is left out of an outline may lie off it, as a part of what is shown. */
+    private static final double OFF = 0.0003;
+
+    private static final double LITRE = 1000.0;
 
     private final Shading shading;
+    private final Company company;
+    private final double solids;
     private final Plate plate;
-    private final List<List<Run>> strips = new ArrayList<>();
+    private final List<Line> lines = new ArrayList<>();
 
-    /** A stretch of one verdict along a strip, by share of sugar. */
-    private record Run(Verdict verdict, double from, double to) {}
+    /** One line from no sugar to the edge of the plate: how it looks from each place on to the next. */
+    private record Line(double ethanol, List<Verdict> looks, List<Double> from) {
+        void turn(Verdict look, double at) {
+            looks.add(look);
+            from.add(at);
+        }
+    }
 
-    public HazeAreas(Shading shading, Plate plate) {
+    public HazeAreas(Shading shading, Company company, Plate plate) {
         this.shading = shading;
+        this.company = company;
+        this.solids = company.solids();
         this.plate = plate;
-        for (int i = 0; i < STRIPS; i++) {
-            strips.add(runs(middle(i)));
+        double[] grams = new double[Substance.COUNT];
+        for (int i = 0; i <= LINES; i++) {
+            lines.add(line(plate.shown() * i / LINES, grams));
         }
     }
 
-    private double low(int strip) {
-        return plate.shown() * strip / STRIPS;
-    }
-
-    private double middle(int strip) {
-        return 0.5 * (low(strip) + low(strip + 1));
-    }
-
-    private List<Run> runs(double ethanol) {
-        List<Run> runs = new ArrayList<>();
+    private Line line(double ethanol, double[] grams) {
+        Line line = new Line(ethanol, new ArrayList<>(), new ArrayList<>());
         double most = plate.shown() - ethanol;
-        double from = 0.0;
-        double before = 0.0;
-        Verdict verdict = verdict(ethanol, 0.0);
+        double before = murk(grams, ethanol, 0.0);
+        line.turn(Shading.look(before), 0.0);
         for (int i = 1; i <= STEPS; i++) {
-            double sugar = most * i / STEPS;
-            Verdict next = verdict(ethanol, sugar);
-            if (next != verdict) {
-                double border = border(ethanol, before, sugar, verdict);
-                runs.add(new Run(verdict, from, border));
-                from = border;
-                verdict = next;
-            }
-            before = sugar;
+            double next = murk(grams, ethanol, most * i / STEPS);
+            turn(line, most * (i - 1) / STEPS, most / STEPS, before, next);
+            before = next;
         }
-        runs.add(new Run(verdict, from, most));
-        return runs;
+        return line;
     }
 
-    private double border(double ethanol, double inside, double outside, Verdict verdict) {
-        double low = inside;
-        double high = outside;
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = 0.5 * (low + high);
-            if (verdict(ethanol, middle) == verdict) {
-                low = middle;
-            } else {
-                high = middle;
+    /** Notes where it comes to look otherwise between two places, in the order in which that happens. */
+    private static void turn(Line line, double start, double step, double before, double next) {
+        boolean rises = next > before;
+        for (double level : rises ? new double[] {0.0, 1.0} : new double[] {1.0, 0.0}) {
+            if (before < level != next < level) {
+                double at = start + step * (level - before) / (next - before);
+                Verdict above = level == 0.0 ? Verdict.HAZY : Verdict.CLOUDY;
+                Verdict below = level == 0.0 ? Verdict.CLEAR : Verdict.HAZY;
+                line.turn(rises ? above : below, at);
             }
         }
-        return 0.5 * (low + high);
     }
 
-    private Verdict verdict(double ethanol, double sugar) {
-        Contents liquid = Contents.of(Substance.ETHANOL, GRAMS * ethanol)
-                .plus(Contents.of(Substance.SUCROSE, GRAMS * sugar))
-                .plus(Contents.of(Substance.WATER, GRAMS * (1.0 - ethanol - sugar)));
-        return shading.verdict(liquid);
+    private double murk(double[] grams, double ethanol, double sugar) {
+        double volume = company.volume(grams, ethanol, sugar, Math.max(0.0, 1.0 - ethanol - sugar));
+        return shading.murk(
+                ethanol / (Company.ETHANOL_DENSITY * volume), LITRE * sugar / volume, LITRE * solids / volume);
     }
 
-    /** Returns the area of a verdict as outlines side by side, from the least ethanol up; none where it is nowhere seen. */
+    /** Returns the area of a verdict as outlines that do not overlap; none where it is nowhere seen. */
     public List<List<Spot>> of(Verdict verdict) {
         List<List<Spot>> outlines = new ArrayList<>();
-        for (int i = 0; i < STRIPS; i++) {
-            for (Run run : strips.get(i)) {
-                if (run.verdict == verdict) {
-                    outlines.add(outline(i, run));
+        int first = 0;
+        for (int i = 1; i <= lines.size(); i++) {
+            if (i == lines.size() || !lines.get(i).looks.equals(lines.get(first).looks)) {
+                List<Verdict> looks = lines.get(first).looks;
+                for (int stretch = 0; stretch < looks.size(); stretch++) {
+                    if (looks.get(stretch) == verdict) {
+                        outlines.add(outline(first, i - 1, stretch));
+                    }
                 }
+                first = i;
             }
         }
         return outlines;
     }
 
-    /** Returns a stretch as tall as its strip; where it ends at the plate's edge it follows that. */
-    private List<Spot> outline(int strip, Run run) {
-        double low = low(strip);
-        double high = low(strip + 1);
-        boolean atEdge = run.to >= plate.shown() - middle(strip);
-        double below = atEdge ? plate.shown() - low : run.to;
-        double above = Math.max(run.from, atEdge ? plate.shown() - high : run.to);
-        return List.of(new Spot(low, run.from), new Spot(low, below), new Spot(high, above), new Spot(high, run.from));
+    /** Returns the same as the data of an SVG path. */
+    public String path(Verdict verdict) {
+        return of(verdict).stream().map(plate::outline).collect(Collectors.joining());
+    }
+
+    private List<Spot> outline(int first, int last, int stretch) {
+        List<Spot> outline = side(first, last, stretch);
+        List<Spot> back = side(first, last, stretch + 1);
+        Collections.reverse(back);
+        outline.addAll(back);
+        return outline;
+    }
+
+    /** Returns where a stretch begins, from the line below the first, half way, to the line above the last. */
+    private List<Spot> side(int first, int last, int stretch) {
+        List<Spot> side = new ArrayList<>();
+        side.add(spot(first, stretch, halfWay(first, first - 1)));
+        for (int i = first; i <= last; i++) {
+            side.add(spot(i, stretch, lines.get(i).ethanol));
+        }
+        side.add(spot(last, stretch, halfWay(last, last + 1)));
+        return fewer(side);
+    }
+
+    private double halfWay(int line, int next) {
+        double ethanol = lines.get(line).ethanol;
+        return next < 0 || next >= lines.size() ? ethanol : 0.5 * (ethanol + lines.get(next).ethanol);
+    }
+
+    /** Returns where a stretch of a line begins, drawn at another share of ethanol; past the last is the plate's edge. */
+    private Spot spot(int line, int stretch, double ethanol) {
+        List<Double> from = lines.get(line).from;
+        double edge = plate.shown() - ethanol;
+        return new Spot(ethanol, stretch < from.size() ? Math.min(edge, from.get(stretch)) : edge);
+    }
+
+    /** Leaves out corners that hardly show (Ramer 1972; Douglas, Peucker 1973). */
+    private List<Spot> fewer(List<Spot> side) {
+        Spot start = side.get(0);
+        Spot end = side.get(side.size() - 1);
+        int farthest = 0;
+        double most = OFF * plate.shown();
+        for (int i = 1; i < side.size() - 1; i++) {
+            double off = off(start, end, side.get(i));
+            if (off > most) {
+                farthest = i;
+                most = off;
+            }
+        }
+        List<Spot> kept = new ArrayList<>();
+        if (farthest == 0) {
+            kept.add(start);
+        } else {
+            kept.addAll(fewer(side.subList(0, farthest + 1)));
+            kept.remove(kept.size() - 1);
+            kept.addAll(fewer(side.subList(farthest, side.size())));
+            return kept;
+        }
+        kept.add(end);
+        return kept;
+    }
+
+    /** Returns how far a corner lies beside the straight line between two, by share of sugar; they differ in ethanol. */
+    private static double off(Spot start, Spot end, Spot corner) {
+        double height = end.ethanol() - start.ethanol();
+        double part = height > 0.0 ? (corner.ethanol() - start.ethanol()) / height : 0.0;
+        return Math.abs(corner.sugar() - start.sugar() - part * (end.sugar() - start.sugar()));
     }
 }

@@ -127,8 +127,8 @@ class OilsTest {
 
     @Test
     void aSolidCountsByWhatItWouldDissolveAsALiquid() {
-        assertThat(OilPart.of("menthol").gramsPerLitreInWater()).isEqualTo(0.65);
-        assertThat(OilPart.of("camphor").gramsPerLitreInWater()).isEqualTo(5.0);
+        assertThat(OilParts.of("menthol").gramsPerLitreInWater()).isEqualTo(0.65);
+        assertThat(OilParts.of("camphor").gramsPerLitreInWater()).isEqualTo(5.0);
     }
 
     @Test

@@ -1,6 +1,7 @@
 package org.stillroom.core.triangle;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,7 @@ import org.stillroom.core.clarity.Verdict;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.quantity.Temperature;
+import org.stillroom.core.recipe.SugarBasis;
 
 /** Where on the triangle it would be hazy, held against the verdict on each liquid itself. */
 class HazeAreasTest {
@@ -32,15 +34,34 @@ class HazeAreasTest {
         return Verdict.of(oils, Medium.of(liquid, TWENTY));
     }
 
-    private static boolean holds(List<Spot> outline, Spot spot) {
-        Spot start = outline.get(0);
-        Spot end = outline.get(2);
-        if (spot.ethanol() < start.ethanol() || spot.ethanol() >= end.ethanol()) {
-            return false;
+    /** Whether a spot lies inside outlines: by how often a ray to the right crosses them. */
+    private static boolean holds(List<List<Spot>> outlines, Spot spot) {
+        boolean inside = false;
+        for (List<Spot> outline : outlines) {
+            for (int i = 0; i < outline.size(); i++) {
+                Spot from = outline.get(i);
+                Spot to = outline.get((i + 1) % outline.size());
+                if (from.ethanol() > spot.ethanol() != to.ethanol() > spot.ethanol()) {
+                    double part = (spot.ethanol() - from.ethanol()) / (to.ethanol() - from.ethanol());
+                    inside ^= from.sugar() + part * (to.sugar() - from.sugar()) > spot.sugar();
+                }
+            }
         }
-        double up = (spot.ethanol() - start.ethanol()) / (end.ethanol() - start.ethanol());
-        double to = outline.get(1).sugar() + up * (end.sugar() - outline.get(1).sugar());
-        return spot.sugar() >= start.sugar() && spot.sugar() < to;
+        return inside;
+    }
+
+    private static double area(List<Spot> outline) {
+        double twice = 0.0;
+        for (int i = 0; i < outline.size(); i++) {
+            Spot from = outline.get(i);
+            Spot to = outline.get((i + 1) % outline.size());
+            twice += from.sugar() * to.ethanol() - to.sugar() * from.ethanol();
+        }
+        return Math.abs(0.5 * twice);
+    }
+
+    private static HazeAreas areas(Oils oils) {
+        return new HazeAreas(new Shading(oils, TWENTY), Company.PLAIN, Plate.PART);
     }
 
     @ParameterizedTest
@@ -48,7 +69,7 @@ class HazeAreasTest {
     @Tag("property")
     void anAreaHoldsTheLiquidsThatLookSo(double gramsPerLitre) {
         Oils oils = limonene(gramsPerLitre);
-        HazeAreas areas = new HazeAreas(new Shading(oils, TWENTY), Plate.PART);
+        HazeAreas areas = areas(oils);
         Random random = new Random(11);
         int told = 0;
         int right = 0;
@@ -57,10 +78,10 @@ class HazeAreasTest {
             Spot spot = new Spot(ethanol, (0.6 - ethanol) * random.nextDouble() * 0.999);
             Verdict verdict = itself(oils, spot);
             told++;
-            right += areas.of(verdict).stream().anyMatch(each -> holds(each, spot)) ? 1 : 0;
+            right += holds(areas.of(verdict), spot) ? 1 : 0;
         }
-        // what lies within half a strip of a border may fall on its other side
-        assertThat((double) right / told).isGreaterThan(0.97);
+        // what lies within a thousandth of the plate of a border may fall on its other side
+        assertThat((double) right / told).isGreaterThan(0.997);
     }
 
     @Test
@@ -68,12 +89,58 @@ class HazeAreasTest {
         double before = 0.0;
         for (double grams : new double[] {0.2, 1.0, 5.0}) {
             double area = 0.0;
-            for (List<Spot> each : new HazeAreas(new Shading(limonene(grams), TWENTY), Plate.PART).of(Verdict.CLOUDY)) {
-                area += (each.get(1).sugar() - each.get(0).sugar())
-                        * (each.get(2).ethanol() - each.get(0).ethanol());
+            for (List<Spot> each : areas(limonene(grams)).of(Verdict.CLOUDY)) {
+                area += area(each);
             }
             assertThat(area).isGreaterThan(before);
             before = area;
         }
+    }
+
+    @Test
+    void theThreeAreasCoverThePlateOnce() {
+        HazeAreas areas = areas(limonene(0.8));
+        double together = 0.0;
+        for (Verdict verdict : Verdict.values()) {
+            together +=
+                    areas.of(verdict).stream().mapToDouble(HazeAreasTest::area).sum();
+        }
+        assertThat(together).isCloseTo(0.5 * 0.6 * 0.6, within(1e-4));
+    }
+
+    @Test
+    void theLiquidItselfLiesInTheAreaOfItsOwnVerdictWhateverIsBesideTheThree() {
+        for (double ethanol = 100; ethanol <= 420; ethanol += 20) {
+            Contents liquid = Contents.of(Substance.ETHANOL, ethanol)
+                    .with(Substance.FRUCTOSE, 60)
+                    .with(Substance.SUCROSE, 90)
+                    .with(Substance.GLYCEROL, 60)
+                    .with(Substance.CITRIC, 8)
+                    .with(Substance.WATER, 900 - ethanol)
+                    .plusConstituent("5989-27-5", 0.6);
+            Oils oils = Oils.of(liquid);
+            Company company = Company.of(liquid, SugarBasis.AS_DISSOLVED);
+            HazeAreas areas = new HazeAreas(new Shading(oils, TWENTY), company, Plate.PART);
+            Verdict verdict = Verdict.of(oils, Medium.of(liquid, TWENTY));
+            assertThat(holds(areas.of(verdict), Company.spot(liquid)))
+                    .as("%s g of ethanol", ethanol)
+                    .isTrue();
+        }
+    }
+
+    @Test
+    void anOutlineHasFewCornersThatAreNotNeeded() {
+        int corners = areas(limonene(0.8)).of(Verdict.HAZY).stream()
+                .mapToInt(List::size)
+                .sum();
+        assertThat(corners).isBetween(6, 60);
+    }
+
+    @Test
+    void aLiquidWithoutOilHasNoShade() {
+        assertThat(HazeShade.of(Contents.of(Substance.ETHANOL, 300).with(Substance.WATER, 700), Plate.PART))
+                .isNull();
+        assertThat(HazeShade.of(Contents.NONE.plusConstituent("5989-27-5", 1.0), Plate.PART))
+                .isNull();
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.plan.Plan;
 import org.stillroom.core.reference.Finding;
@@ -38,6 +39,15 @@ public record Measured(
      * @param total grams in the vessel then
      */
     public record RunningTotal(int line, double added, double total) {}
+
+    /** Returns what is in the finished liquid of the amounts as measured, with what is known of its oils. */
+    public Contents liquid() {
+        Contents liquid = Contents.NONE;
+        for (MeasuredLine line : lines) {
+            liquid = liquid.plus(line.exact().ingredient().perGram().times(line.grams()));
+        }
+        return liquid;
+    }
 
     /** Returns the running total in the recipe's order. */
     public List<RunningTotal> runningTotal() {

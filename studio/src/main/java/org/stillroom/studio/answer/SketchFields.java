@@ -1,7 +1,13 @@
 package org.stillroom.studio.answer;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
+import org.stillroom.core.aroma.ConstituentGroup;
+import org.stillroom.core.clarity.OilPart;
+import org.stillroom.core.clarity.OilParts;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.plan.Sketch;
@@ -18,14 +24,46 @@ public final class SketchFields {
                         what.label(), new Fields().put("low", span.low()).put("high", span.high())));
         return new Fields()
                 .put("lines", lines)
+                .put("oil_parts", oilParts(sketch))
                 .put("asked", asked)
                 .put("sugar_basis", sketch.sugarBasis().label())
                 .put("without_aim", sketch.withoutAim());
     }
 
+    /** Returns what is known of each constituent of the lines' oils. */
+    private static List<Fields> oilParts(Sketch sketch) {
+        Set<String> keys = new TreeSet<>();
+        for (Sketch.Line line : sketch.lines()) {
+            if (line.perGram().grams(Substance.OIL) > 0.0) {
+                keys.add(ConstituentGroup.UNKNOWN.label());
+                keys.addAll(line.perGram().aroma().keySet());
+            }
+        }
+        List<Fields> parts = new ArrayList<>();
+        for (String key : keys) {
+            OilPart part = OilParts.of(key);
+            parts.add(new Fields()
+                    .put("key", key)
+                    .put("g_per_mol", part.gramsPerMole())
+                    .put("g_per_l_in_water", part.gramsPerLitreInWater())
+                    .put("log_p", part.logP())
+                    .put("g_per_ml", part.gramsPerMillilitre()));
+        }
+        return parts;
+    }
+
+    private static List<Fields> oilShares(Contents perGram) {
+        List<Fields> shares = new ArrayList<>();
+        perGram.aroma()
+                .forEach((key, grams) ->
+                        shares.add(new Fields().put("key", key).put("share", grams / perGram.grams(Substance.OIL))));
+        return shares;
+    }
+
     private static Fields line(Sketch.Line line) {
         Fields fields = new Fields()
                 .put("per_gram", contents(line.perGram()))
+                .put("oil_shares", oilShares(line.perGram()))
                 .put("fixed_g", line.fixed())
                 .put("dose_g_per_ml", line.dose())
                 .put("cost_per_g", line.cost());

@@ -1,28 +1,39 @@
 package org.stillroom.studio.sheet;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.clarity.Verdict;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.recipe.SugarBasis;
 import org.stillroom.core.triangle.Company;
 import org.stillroom.core.triangle.Contours;
+import org.stillroom.core.triangle.HazeShade;
 import org.stillroom.core.triangle.Plate;
 import org.stillroom.core.triangle.Spot;
 
 /**
- * The mixing triangle of a liquid, by mass: water left, sugar right, spirit up, with lines of equal strength.
+ * The mixing triangle of a liquid, by mass: water left, sugar right, spirit up, with lines of equal strength, and shaded where it would
+ * not stay clear with the oils that it holds.
  *
  * <p>It shows the part with at least 40 % water. Whatever else is in the liquid is left out of the three shares.
  */
 final class TrianglePlate {
     private static final Plate PLATE = Plate.PART;
 
+    /** Greys that a printer tells apart and black lines stand out from. */
+    private static final String HAZY = "#e6e6e6";
+
+    private static final String CLOUDY = "#bfbfbf";
+
     private final Spot here;
     private final Contours contours;
+    private final @Nullable HazeShade haze;
 
     TrianglePlate(Contents liquid) {
         here = Company.spot(liquid);
         contours = new Contours(Company.of(liquid, SugarBasis.AS_DISSOLVED), PLATE);
+        haze = HazeShade.of(liquid, PLATE);
     }
 
     /** Draws it with the same in words below; a liquid outside the part shown has the words alone. */
@@ -38,7 +49,18 @@ final class TrianglePlate {
         return "By mass, of spirit, water and sugar alone: " + share(here.ethanol()) + " ethanol, "
                 + share(here.water())
                 + " water, " + share(here.sugar()) + " sugar."
-                + (PLATE.shows(here) ? " The lines are of equal strength, % vol at 20 °C." : "");
+                + (PLATE.shows(here) ? " The lines are of equal strength, % vol at 20 °C." : "")
+                + (haze == null ? "" : " " + words(haze));
+    }
+
+    private String words(HazeShade shade) {
+        String shades = PLATE.shows(here) ? "Light grey is where it would be hazy, dark grey where cloudy. " : "";
+        String oil = QuantityWords.fixed(shade.gramsPerLitre(), shade.gramsPerLitre() < 0.1 ? 3 : 2);
+        String strength = shade.verdict() == Verdict.CLEAR || shade.clearFrom().isEmpty()
+                ? ""
+                : ", clear from " + Told.figure(shade.clearFrom().getAsDouble(), 1, "% vol") + " at this sugar";
+        return shades + "With its " + Told.kept(oil + " g/L") + " of oil it is "
+                + shade.verdict().label() + " by the forecast at 20 °C" + strength + ".";
     }
 
     private static String share(double part) {
@@ -64,6 +86,10 @@ final class TrianglePlate {
                 "Mixing triangle",
                 "aria-label",
                 "Mixing triangle. " + words());
+        if (haze != null) {
+            area(page, haze.hazy(), HAZY);
+            area(page, haze.cloudy(), CLOUDY);
+        }
         line(page, PLATE.outline(PLATE.frame()), "3");
         for (Contours.Contour contour : contours.strengths()) {
             line(page, PLATE.line(contour.spots()), "1.6");
@@ -90,6 +116,12 @@ final class TrianglePlate {
                         "fill",
                         "#000000")
                 .close();
+    }
+
+    private static void area(Markup page, String path, String grey) {
+        if (!path.isEmpty()) {
+            page.empty("path", "d", path, "fill", grey);
+        }
     }
 
     private static void line(Markup page, String path, String width) {

@@ -60,7 +60,7 @@ final class WhatItWillBe {
                 "mL");
         page.close().close();
         remarks(page);
-        new TrianglePlate(worked.figures().contents()).write(page);
+        new TrianglePlate(worked.measured().liquid()).write(page);
     }
 
     private static void row(Markup page, String name, double value, Figure figure, Band band, int places, String unit) {

@@ -2,6 +2,7 @@ package org.stillroom.studio.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -15,6 +16,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -131,6 +133,40 @@ class DaySheetTest {
                 }
             }
         }
+    }
+
+    @Test
+    void theTriangleIsShadedWhereItsOilsWouldCloud() throws Exception {
+        WorkedPlan oily = worked(Files.writeString(folder.resolve("oily.yaml"), """
+                stillroom: 1
+                title: Quince and juniper
+                target: {volume: 1 L, strength: 30 %, sugar: 180 g/L}
+                ingredients: [{name: juniper oil, kind: essential oil}]
+                lines:
+                  - {use: juniper oil, dose: 1 g/L}
+                  - {use: spirit 96 %, amount: free}
+                  - {use: white sugar, amount: free}
+                  - {use: water, amount: make up}
+                """));
+        Document page = parsed(DaySheet.html(oily, SheetOptions.USUAL));
+        assertThat(page.getDocumentElement().getTextContent().replace('\u00a0', ' '))
+                .contains("1.00 g/L of oil it is cloudy by the forecast at 20 °C, clear from ")
+                .contains("Light grey is where it would be hazy, dark grey where cloudy.");
+        try (PDDocument pdf = Loader.loadPDF(DaySheet.pdf(oily, SheetOptions.USUAL))) {
+            assertThat(text(pdf)).contains("by the forecast at 20 °C");
+            assertThat(pixels(new PDFRenderer(pdf).renderImage(0, 2), 0xbfbfbf)).isGreaterThan(1000);
+        }
+        assertThat(DaySheet.html(plain(), SheetOptions.USUAL)).doesNotContain("of oil");
+    }
+
+    private static int pixels(BufferedImage image, int colour) {
+        int count = 0;
+        for (int x = 0; x < image.getWidth(); x++) {
+            for (int y = 0; y < image.getHeight(); y++) {
+                count += (image.getRGB(x, y) & 0xffffff) == colour ? 1 : 0;
+            }
+        }
+        return count;
     }
 
     @Test

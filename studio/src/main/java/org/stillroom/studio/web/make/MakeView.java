@@ -17,6 +17,7 @@ import org.stillroom.studio.usecase.make.Logged;
 import org.stillroom.studio.usecase.make.MakePart;
 import org.stillroom.studio.usecase.make.MakeState;
 import org.stillroom.studio.usecase.make.MakeStep;
+import org.stillroom.studio.web.triangle.TriangleView;
 import org.stillroom.studio.wording.UnitSystem;
 import org.stillroom.studio.wording.Words;
 
@@ -51,6 +52,13 @@ public final class MakeView {
         this.chosen = chosen;
         this.said = said;
         this.seen = seen;
+    }
+
+    /** Returns where the liquid lies as it stands now. */
+    public TriangleView triangle() {
+        MakePart whole = state.whole();
+        return TriangleView.still(
+                whole.measured(), whole.planned().recipe().target().sugarBasis(), words);
     }
 
     public MakeState state() {

@@ -5,25 +5,17 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.stillroom.core.clarity.Medium;
-import org.stillroom.core.clarity.Oils;
-import org.stillroom.core.clarity.Remedies;
-import org.stillroom.core.clarity.Shading;
-import org.stillroom.core.clarity.Verdict;
 import org.stillroom.core.liquid.Contents;
-import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.mixing.PlanClarity;
 import org.stillroom.core.plan.Plan;
 import org.stillroom.core.plan.Reach;
 import org.stillroom.core.plan.Sketch;
-import org.stillroom.core.quantity.Temperature;
+import org.stillroom.core.recipe.SugarBasis;
 import org.stillroom.core.triangle.Company;
 import org.stillroom.core.triangle.Contours;
-import org.stillroom.core.triangle.HazeAreas;
+import org.stillroom.core.triangle.HazeShade;
 import org.stillroom.core.triangle.Outline;
 import org.stillroom.core.triangle.Plate;
 import org.stillroom.core.triangle.Reading;
@@ -33,34 +25,52 @@ import org.stillroom.studio.answer.SketchFields;
 import org.stillroom.studio.web.triangle.TriangleView.Which;
 import org.stillroom.studio.wording.Words;
 
-/** Draws the triangle of one plan. */
+/** Draws the triangle of one plan, or of one liquid. */
 final class TriangleDrawing {
-    private final Plan plan;
-    private final Sketch sketch;
+    private final Contents liquid;
     private final Spot spot;
     private final Reading reading;
     private final Plate plate;
     private final Contours contours;
     private final Outline reach;
     private final List<Corner> border;
+    private final String numbers;
 
+    /** Takes a recipe that a hand may move. */
     TriangleDrawing(Plan plan) {
-        this.plan = plan;
-        this.sketch = Sketch.of(plan);
-        Company company = Company.of(plan.liquid(), sketch.sugarBasis());
-        this.spot = Company.spot(plan.liquid());
+        this(PlanClarity.liquid(plan), Sketch.of(plan));
+    }
+
+    private TriangleDrawing(Contents liquid, Sketch sketch) {
+        this(liquid, sketch.sugarBasis(), border(sketch), Json.of(SketchFields.of(sketch)));
+    }
+
+    /** Takes a liquid that stays where it is. */
+    TriangleDrawing(Contents liquid, SugarBasis basis) {
+        this(liquid, basis, Map.of(), "");
+    }
+
+    private TriangleDrawing(Contents liquid, SugarBasis basis, Map<Spot, Reading> found, String numbers) {
+        this.liquid = liquid;
+        this.numbers = numbers;
+        Company company = Company.of(liquid, basis);
+        this.spot = Company.spot(liquid);
         this.reading = company.reading(spot);
         this.plate = Plate.showing(spot);
         this.contours = new Contours(company, plate);
-        Map<Spot, Reading> found = new HashMap<>();
-        for (Contents liquid : Reach.border(sketch)) {
-            Spot at = Company.spot(liquid);
-            found.put(at, Company.of(liquid, sketch.sugarBasis()).reading(at));
-        }
         this.reach = Outline.around(List.copyOf(found.keySet())).within(plate);
         this.border = reach.spots().stream()
                 .map(at -> new Corner(found.getOrDefault(at, company.reading(at)), at))
                 .toList();
+    }
+
+    private static Map<Spot, Reading> border(Sketch sketch) {
+        Map<Spot, Reading> found = new HashMap<>();
+        for (Contents at : Reach.border(sketch)) {
+            Spot place = Company.spot(at);
+            found.put(place, Company.of(at, sketch.sugarBasis()).reading(place));
+        }
+        return found;
     }
 
     /** A place at the border of what can be reached and is shown; where the plate cuts it off, with the recipe's own company. */
@@ -75,15 +85,15 @@ final class TriangleDrawing {
                 lines(contours.sugars()),
                 reach.spots().size() > 1 ? plate.outline(reach.spots()) : "",
                 reach.spots().size() > 2,
-                new TriangleView.Here(plate.place(spot), reading, spot, Company.rest(plan.liquid())),
+                new TriangleView.Here(plate.place(spot), reading, spot, Company.rest(liquid)),
                 plate.line(contours.sightOfStrength(reading).spots()),
                 plate.line(contours.sightOfSugar(reading).spots()),
                 plate.place(contours.sightOfStrength(reading).foot()),
                 plate.place(contours.sightOfSugar(reading).foot()),
                 range(),
-                haze(),
+                HazeShade.of(liquid, plate),
                 rows(),
-                Json.of(SketchFields.of(sketch)));
+                numbers);
     }
 
     private List<TriangleView.Line> lines(List<Contours.Contour> found) {
@@ -113,27 +123,6 @@ final class TriangleDrawing {
 
     private Corner least(ToDoubleFunction<Reading> figure) {
         return Collections.min(border, Comparator.comparingDouble(each -> figure.applyAsDouble(each.reading())));
-    }
-
-    private TriangleView.@Nullable Haze haze() {
-        Contents liquid = PlanClarity.liquid(plan);
-        if (liquid.grams(Substance.OIL) == 0.0) {
-            return null;
-        }
-        Oils oils = Oils.of(liquid);
-        Medium medium = Medium.of(liquid, Temperature.TWENTY_CELSIUS);
-        HazeAreas areas = new HazeAreas(new Shading(oils, Temperature.TWENTY_CELSIUS), plate);
-        OptionalDouble clearFrom = Remedies.clearFrom(oils, medium);
-        return new TriangleView.Haze(
-                area(areas, Verdict.HAZY),
-                area(areas, Verdict.CLOUDY),
-                oils.gramsPerLitre(),
-                Verdict.of(oils, medium),
-                clearFrom.isPresent() ? clearFrom.getAsDouble() : null);
-    }
-
-    private String area(HazeAreas areas, Verdict verdict) {
-        return areas.of(verdict).stream().map(plate::outline).collect(Collectors.joining());
     }
 
     private List<TriangleView.Row> rows() {

@@ -4,9 +4,12 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.clarity.Verdict;
 import org.stillroom.core.plan.Plan;
+import org.stillroom.core.recipe.SugarBasis;
+import org.stillroom.core.triangle.HazeShade;
 import org.stillroom.core.triangle.Plate;
 import org.stillroom.core.triangle.Reading;
 import org.stillroom.core.triangle.Spot;
+import org.stillroom.planner.marks.Measured;
 import org.stillroom.studio.wording.Words;
 
 /**
@@ -27,7 +30,7 @@ import org.stillroom.studio.wording.Words;
  * @param range least and greatest strength and sugar within reach, or null when nothing may vary
  * @param haze where the liquid would not stay clear with the oils that it holds, or null where it holds none
  * @param rows the border of what can be reached, for the table
- * @param numbers the recipe in bare numbers, as JSON, for the browser
+ * @param numbers the recipe in bare numbers, as JSON, for the browser; empty where no hand moves it
  */
 public record TriangleView(
         Words words,
@@ -43,7 +46,7 @@ public record TriangleView(
         Plate.Place tagOfStrength,
         Plate.Place tagOfSugar,
         @Nullable Range range,
-        @Nullable Haze haze,
+        @Nullable HazeShade haze,
         List<Row> rows,
         String numbers) {
 
@@ -52,22 +55,6 @@ public record TriangleView(
 
     /** The recipe's point: where it is drawn, what it says, its shares of the three, and what else it holds, g/g. */
     public record Here(Plate.Place place, Reading reading, Spot spot, double rest) {}
-
-    /**
-     * Where it would be hazy or cloudy.
-     *
-     * @param hazy path about that part of the plate, or empty
-     * @param cloudy path about that part of the plate, or empty
-     * @param gramsPerLitre of oil in the liquid
-     * @param verdict on the liquid itself
-     * @param clearFrom least strength at this sugar that is clear, % vol, or null where none is
-     */
-    public record Haze(
-            String hazy,
-            String cloudy,
-            double gramsPerLitre,
-            Verdict verdict,
-            @Nullable Double clearFrom) {}
 
     /** What can be reached at most and at least of each figure. */
     public record Range(double leastStrength, double mostStrength, double leastSugar, double mostSugar) {}
@@ -140,21 +127,43 @@ public record TriangleView(
                 said("water", 0, 100.0 * here.spot.water()));
     }
 
-    /** Returns what the shading says, in words; empty where there are no oils. */
-    public String hazeInWords() {
-        if (haze == null) {
-            return "";
-        }
-        String grams = words.number(haze.gramsPerLitre, haze.gramsPerLitre < 0.1 ? 3 : 2);
-        String here = words.say("triangle.haze", grams, words.say("triangle.is." + haze.verdict.name()));
-        return haze.verdict == Verdict.CLEAR || haze.clearFrom == null
-                ? here
-                : here + " " + words.say("triangle.clearFrom", words.number(haze.clearFrom, 1));
+    /** Returns what the shading says of the liquid, as markup in which a moving point finds its figures. */
+    public String hazeInWords(HazeShade shade) {
+        return words.say(
+                "triangle.haze",
+                said("oil", shade.gramsPerLitre() < 0.1 ? 3 : 2, shade.gramsPerLitre()),
+                "<b data-verdict>" + looks(shade.verdict()) + "</b>");
+    }
+
+    /** Returns from which strength on it would be clear, as markup; it tells of nothing where there is none. */
+    public String clearFromInWords(HazeShade shade) {
+        return words.say(
+                "triangle.clearFrom", said("clear-from", 1, shade.clearFrom().orElse(0.0)));
+    }
+
+    /** Returns whether it is worth telling from which strength on it would be clear. */
+    public boolean tellsClearFrom(HazeShade shade) {
+        return shade.verdict() != Verdict.CLEAR && shade.clearFrom().isPresent();
+    }
+
+    /** Returns a verdict in the reader's words. */
+    public String looks(Verdict verdict) {
+        return words.say("triangle.is." + verdict.name());
     }
 
     private String said(String what, int places, double value) {
         return "<span data-said=\"" + what + "\" data-places=\"" + places + "\">" + words.number(value, places)
                 + "</span>";
+    }
+
+    /** Returns the triangle of a liquid that is in the making, which no hand moves. */
+    public static TriangleView still(Measured measured, SugarBasis basis, Words words) {
+        return new TriangleDrawing(measured.liquid(), basis).view(words);
+    }
+
+    /** Returns whether a hand may ever move it. */
+    public boolean isStill() {
+        return numbers.isEmpty();
     }
 
     /** Returns the triangle of a plan in a reader's words. */

@@ -3,7 +3,8 @@
 // What a page gives it (compose/triangle.jte writes the first two):
 //   #triangle      data-numbers: the recipe in bare numbers (JSON); data-shown: the part that is drawn; data-decimal: "." or ","
 //   [data-said]    places for words, anywhere: "strength", "sugar", "ethanol", "sweet", "water", "volume"; a number alone, written
-//                  with data-places decimals
+//                  with data-places decimals; where oils are in it, "oil" and "clear-from" too
+//   #haze          where oils are in it: data-clear, data-hazy and data-cloudy are the words for a verdict
 //   [data-target]  fields: data-target="strength" (% vol) or "sugar" (g/L). When the point is let go, the target is written into
 //                  them as a person would type it, then told by the events "input" and "change", so that the page asks the server
 //   [data-step]    buttons: data-step="strength" or "sugar", data-by="-0.5": the same without a drag
@@ -11,7 +12,7 @@
 //                  "ml" or "floz" (US); they keep the decimals that they have, and cells without a digit (solids have no volume)
 //                  are left alone
 // While a hand holds the point, #triangle has the class "held-by-hand"; whoever swaps the page's parts leaves them alone then.
-import { fixed, fluidOunces, moveTo, moveUnder, ounces } from "./core.js";
+import { fixed, fluidOunces, moveTo, moveUnder, ounces, shade } from "./core.js";
 
 const UNITS = { strength: "\u00a0%", sugar: "\u00a0g/L" };
 const PLACES = { strength: 2, sugar: 1 }; // as many as reach may need; what is not needed is left out
@@ -37,6 +38,7 @@ let last = null; // the latest move, until the server draws the triangle anew
 let typed = {}; // what stood in the fields before the first move
 let unsettled = false; // whether the page has yet to be told of the latest move
 let later = 0;
+let shading = false; // whether the next picture is to be shaded
 
 function recipe() {
   const text = plate().dataset.numbers;
@@ -79,6 +81,7 @@ function show(moved) {
   say(moved);
   pour(moved);
   fill(moved);
+  shadeSoon();
 }
 
 function draw(moved) {
@@ -113,9 +116,35 @@ function say(moved) {
     strength: moved.strength, sugar: moved.sugar, volume: moved.millilitres,
     ethanol: 100 * moved.ethanolShare, sweet: 100 * moved.sugarShare, water: 100 * moved.waterShare,
   };
+  write(said);
+}
+
+function write(said) {
   for (const node of document.querySelectorAll("[data-said]")) {
-    node.textContent = written(said[node.dataset.said], Number(node.dataset.places));
+    const value = said[node.dataset.said];
+    if (value !== undefined) node.textContent = written(value, Number(node.dataset.places));
   }
+}
+
+/** Shades the triangle for the oils of the latest move, at most once for each picture that the screen shows. */
+function shadeSoon() {
+  if (shading || !document.getElementById("haze")) return;
+  shading = true;
+  requestAnimationFrame(() => {
+    shading = false;
+    if (last && document.getElementById("haze")) tint(shade(recipe(), shown(), last.grams));
+  });
+}
+
+function tint(shaded) {
+  document.getElementById("area-hazy").setAttribute("d", shaded?.hazy ?? "");
+  document.getElementById("area-cloudy").setAttribute("d", shaded?.cloudy ?? "");
+  const verdict = shaded?.verdict ?? "clear";
+  const words = document.getElementById("haze");
+  words.querySelector("[data-verdict]").textContent = words.dataset[verdict];
+  const told = verdict !== "clear" && !Number.isNaN(shaded.clearFrom);
+  document.getElementById("clear-from").hidden = !told;
+  write(told ? { oil: shaded.oil, "clear-from": shaded.clearFrom } : { oil: shaded?.oil ?? 0 });
 }
 
 /** Writes the amounts into the cells of the table. */
@@ -158,7 +187,8 @@ function settle() {
   clearTimeout(later);
   if (!unsettled) return;
   unsettled = false;
-  if (document.activeElement !== point()) voice.textContent = spoken(last);
+  const verdict = document.querySelector("#haze [data-verdict]");
+  if (document.activeElement !== point()) voice.textContent = spoken(last) + (verdict ? `. ${verdict.textContent}` : "");
   for (const kind of ["input", "change"]) {
     for (const field of fields()) field.dispatchEvent(new Event(kind, { bubbles: true }));
   }
