@@ -11,11 +11,11 @@ import org.jspecify.annotations.Nullable;
  * Pharm. Sci. 90, 2001, from memory). The log P is the middle of the family's members in the table of constituents; own estimate.
  */
 public enum ConstituentGroup {
-    MONOTERPENES("other monoterpenes", 4.4, 136.24, 2.0, "ene"),
-    SESQUITERPENES("other sesquiterpenes", 6.3, 204.36, 3.0, "caryophyllene cadinene farnesene"),
-    ESTERS("other esters", 3.9, 196.29, 2.0, "acetate butyrate formate propionate valerate"),
-    ALCOHOLS("other terpene alcohols", 3.2, 154.25, 2.0, "ol"),
-    CARBONYLS("other aldehydes and ketones", 3.0, 152.24, 2.5, "al one"),
+    MONOTERPENES("other monoterpenes", 4.4, 136.24, 2.8, "ene"),
+    SESQUITERPENES("other sesquiterpenes", 6.3, 204.36, 3.5, "caryophyllene cadinene farnesene"),
+    ESTERS("other esters", 3.9, 196.29, 2.7, "acetate butyrate formate propionate valerate"),
+    ALCOHOLS("other terpene alcohols", 3.2, 154.25, 3.8, "ol"),
+    CARBONYLS("other aldehydes and ketones", 3.0, 152.24, 4.4, "al one"),
     PHENOLS("other phenols", 2.6, 160.0, 2.5, "ugenol ymol phenol vacrol"),
     /** Nothing is known of it; taken between a hydrocarbon and an ester. */
     UNKNOWN("rest that is not known", 4.1, 150.0, 4.0, "");
@@ -87,7 +87,10 @@ public enum ConstituentGroup {
         return gramsPerMole * Math.pow(10.0, 0.5 - logP);
     }
 
-    /** Returns the factor by which that estimate may be off, one standard deviation; own estimate. */
+    /**
+     * Returns the factor by which that estimate may be off, one standard deviation: what it errs by on constituents whose solubility is
+     * published, bias and scatter together; own judgement for phenols and for what is not known.
+     */
     public double doubtFactor() {
         return factor;
     }
