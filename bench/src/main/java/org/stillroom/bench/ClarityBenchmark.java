@@ -36,7 +36,7 @@ public class ClarityBenchmark {
     private final Oils oils = oils();
     private final Medium medium =
             Medium.of(AlcoholByVolume.at20(30), new MassConcentration(180), Temperature.TWENTY_CELSIUS);
-    private final Doubts doubts = new Doubts(0.3, 0.05);
+    private final Doubts doubts = new Doubts(0.3, 0.05, Map.of());
     private final double[] slopes = new double[CONSTITUENTS];
     private double cosolvent = 0.3;
 

@@ -36,6 +36,8 @@ final class StudioPages {
                 "/compose/" + recipe + "/what-if",
                 "/compose/" + recipe + "/swap?line=0&with=spirit%2063%20%25",
                 "/clarity/" + recipe,
+                "/clarity/" + recipe + "?temperature=10%20%C2%B0C&with=ice",
+                "/clarity/" + recipe + "?other=12%20%25,%205%20g%2FL&glass=8%20%C2%B0C",
                 "/haze?seen=fruit&seen=boiled",
                 "/make",
                 "/make/begin?recipe=" + recipe,

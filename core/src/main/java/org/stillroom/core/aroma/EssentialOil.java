@@ -16,6 +16,8 @@ import org.stillroom.core.reference.Standing;
  *     known
  * @param standing how the composition came to us
  * @param source where from, or empty where it is recalled
+ * @param ranges least and greatest part of the mass by CAS number, of one group of figures; of what is not among them no range is known
+ * @param rangesFrom the group of figures that states them and how it came to us, or empty where there are none
  */
 public record EssentialOil(
         String name,
@@ -23,9 +25,12 @@ public record EssentialOil(
         double gramsPerMillilitre,
         Map<String, Double> shares,
         Standing standing,
-        String source) {
+        String source,
+        Map<String, Material.Range> ranges,
+        String rangesFrom) {
     public EssentialOil {
         aliases = List.copyOf(aliases);
         shares = Collections.unmodifiableMap(new TreeMap<>(shares));
+        ranges = Collections.unmodifiableMap(new TreeMap<>(ranges));
     }
 }

@@ -86,7 +86,23 @@ public final class EssentialOils {
                 density == null ? USUAL_DENSITY : density.middle(),
                 shares,
                 analysis.standing(),
-                "middle of the range: " + analysis.group());
+                "middle of the range: " + analysis.group(),
+                ranges(analysis, over),
+                from(analysis));
+    }
+
+    private static Map<String, Material.Range> ranges(Material.Analysis analysis, double over) {
+        Map<String, Material.Range> ranges = new TreeMap<>();
+        analysis.percent().forEach((key, range) -> {
+            if (Constituents.find(key) != null) {
+                ranges.put(key, new Material.Range(range.low() / 100.0 / over, range.high() / 100.0 / over));
+            }
+        });
+        return ranges;
+    }
+
+    private static String from(Material.Analysis analysis) {
+        return analysis.group() + " (" + analysis.standing().label() + ")";
     }
 
     private static EssentialOil oil(Table.Row row, Map<String, Map<String, Double>> shares) {
@@ -95,13 +111,18 @@ public final class EssentialOils {
             throw row.fault("name", "has no composition: " + row.text("name"));
         }
         String aliases = row.textOrEmpty("aliases");
+        Material material = Materials.find(row.text("name"));
+        Material.@Nullable Analysis analysis =
+                material == null || material.kind() != Material.Kind.OIL ? null : material.analysis();
         return new EssentialOil(
                 row.text("name"),
                 aliases.isEmpty() ? List.of() : List.of(aliases.split(";", -1)),
                 row.number("density_g_per_ml"),
                 own,
                 row.standing("status"),
-                row.textOrEmpty("source"));
+                row.textOrEmpty("source"),
+                analysis == null ? Map.of() : ranges(analysis, 1.0),
+                analysis == null ? "" : from(analysis));
     }
 
     private static Map<String, EssentialOil> byName(List<EssentialOil> all) {

@@ -1,7 +1,11 @@
 package org.stillroom.core.clarity;
 
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
 import org.stillroom.core.quantity.SeededDraws;
+import org.stillroom.core.quantity.Span;
 
 /**
  * How likely each verdict is when solubility, composition, dose and strength err within what is known of them.
@@ -11,8 +15,9 @@ import org.stillroom.core.quantity.SeededDraws;
  * @param cloudy probability
  * @param lowLoad oil load that one batch in twenty stays below
  * @param highLoad oil load that one batch in twenty lies above
+ * @param from what the load is in doubt from, the most first; each as the factor by which it alone may be off, one standard deviation
  */
-public record Chances(double clear, double hazy, double cloudy, double lowLoad, double highLoad) {
+public record Chances(double clear, double hazy, double cloudy, double lowLoad, double highLoad, List<From> from) {
     /** Batches drawn where no other number is asked for. */
     public static final int DRAWS = 2_000;
 
@@ -22,11 +27,12 @@ public record Chances(double clear, double hazy, double cloudy, double lowLoad, 
     /** Half-width of the central 90 % of a normal distribution in standard deviations. */
     private static final double CENTRAL_90 = 1.6448536269514722;
 
-    /**
-     * How far a constituent of share w lies from its typical share, each value as likely: ± 0.45 w (1 − w). Own estimate, from the
-     * ranges of pharmacopoeias (limonene of lemon oil 60 to 80 %, anethole of anise oil 87 to 94 %, from memory).
-     */
-    private static final double COMPOSITION = 0.45;
+    public Chances {
+        from = List.copyOf(from);
+    }
+
+    /** One thing that the load is in doubt from. */
+    public record From(DoubtFrom what, double factor) {}
 
     /** Returns the chances by {@link #DRAWS} batches. */
     public static Chances of(Oils oils, Medium medium, Doubts doubts) {
@@ -50,7 +56,8 @@ public record Chances(double clear, double hazy, double cloudy, double lowLoad, 
         private final double[] exponent;
         private final double[] typical;
         private final double[] typicalMoles;
-        private final double[] varies;
+        private final double[] less;
+        private final double[] more;
         private final double[] logFactor;
         private final double[] loads;
         private final double[] moles;
@@ -69,14 +76,18 @@ public record Chances(double clear, double hazy, double cloudy, double lowLoad, 
             this.exponent = oils.exponents();
             this.typicalMoles = new double[size];
             this.gramsPerMole = new double[size];
-            this.varies = new double[size];
+            this.less = new double[size];
+            this.more = new double[size];
             this.logFactor = new double[size];
             this.loads = new double[size];
             this.moles = new double[size];
             for (int i = 0; i < size; i++) {
                 gramsPerMole[i] = oils.parts().get(i).gramsPerMole();
                 typicalMoles[i] = oils.gramsPerLitre(i) / gramsPerMole[i];
-                varies[i] = oil > 0.0 ? COMPOSITION * (1.0 - oils.gramsPerLitre(i) / oil) : 0.0;
+                double usual = oil > 0.0 ? CompositionDoubt.usual(oils.gramsPerLitre(i) / oil) : 0.0;
+                Span published = doubts.composition().get(oils.parts().get(i).key());
+                less[i] = published == null ? usual : 1.0 - published.low();
+                more[i] = published == null ? usual : published.high() - 1.0;
                 logFactor[i] = Math.log(oils.parts().get(i).doubtFactor());
             }
         }
@@ -100,7 +111,34 @@ public record Chances(double clear, double hazy, double cloudy, double lowLoad, 
                     counts[1] * each,
                     counts[2] * each,
                     drawn[(int) (0.05 * draws)],
-                    drawn[(int) (0.95 * draws)]);
+                    drawn[(int) (0.95 * draws)],
+                    from());
+        }
+
+        /** Returns how much each doubt alone would move the logarithm of the load, to the first order. */
+        private List<From> from() {
+            double load = 0.0;
+            double estimated = 0.0;
+            double composition = 0.0;
+            double steeper = 0.0;
+            for (int i = 0; i < size; i++) {
+                load += typical[i];
+                estimated = Math.hypot(estimated, typical[i] * logFactor[i]);
+                // evenly below and evenly above the typical amount, half of the batches each
+                composition = Math.hypot(composition, typical[i] * Math.hypot(less[i], more[i]) / Math.sqrt(6.0));
+                steeper += typical[i] * exponent[i];
+            }
+            double per = load > 0.0 ? 1.0 / load : 0.0;
+            double strength = doubts.strengthHalfWidth() / CENTRAL_90 * medium.cosolventPerPercent();
+            return Stream.of(
+                            new From(DoubtFrom.SOLUBILITY, Math.exp(medium.logFactorDoubt())),
+                            new From(DoubtFrom.ESTIMATE, Math.exp(per * estimated)),
+                            new From(DoubtFrom.COMPOSITION, Math.exp(per * composition)),
+                            new From(DoubtFrom.DOSE, Math.exp(doubts.doseHalfWidth() / Math.sqrt(3.0))),
+                            new From(DoubtFrom.STRENGTH, Math.exp(per * steeper * strength)))
+                    .sorted(Comparator.comparingDouble((From each) -> each.factor())
+                            .reversed())
+                    .toList();
         }
 
         private double clamp(double shift) {
@@ -112,7 +150,8 @@ public record Chances(double clear, double hazy, double cloudy, double lowLoad, 
             double factor = dose * Math.exp(-better);
             double load = 0.0;
             for (int i = 0; i < size; i++) {
-                double amount = 1.0 + varies[i] * random.between();
+                double place = random.between();
+                double amount = 1.0 + (place < 0.0 ? less[i] : more[i]) * place;
                 double change = -exponent[i] * shift;
                 if (logFactor[i] > 0.0) {
                     change -= logFactor[i] * random.normal();

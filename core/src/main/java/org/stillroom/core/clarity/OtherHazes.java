@@ -40,18 +40,35 @@ public final class OtherHazes {
     /**
      * One way to clarify.
      *
+     * @param how it is done
      * @param lossPercent of the volume
      * @param allergens that stay in it or may, empty where none come with it
+     * @param source where the dose comes from, empty where nobody published it
      */
     public record Way(
             String name,
             String takesOut,
-            String dose,
+            Dose dose,
+            String how,
             String waiting,
             double lossPercent,
-            String strengthAfter,
             String allergens,
-            Standing standing) {}
+            Standing standing,
+            String source) {}
+
+    /**
+     * What a way takes for a litre.
+     *
+     * @param unit "g" or "ml", empty where it takes nothing
+     * @param waterPerUnit water that comes in with one unit of it, mL
+     * @param worksBelow strength from which on it hardly works, % vol; 100 where it works at any
+     */
+    public record Dose(String unit, double least, double most, double waterPerUnit, double worksBelow) {
+        /** Returns whether it takes anything. */
+        public boolean isNone() {
+            return unit.isEmpty();
+        }
+    }
 
     /** Returns the questions by their keys, in the order to ask them. */
     public static Map<String, String> asked() {
@@ -90,14 +107,25 @@ public final class OtherHazes {
                     new Way(
                             row.text("way"),
                             row.text("takes_out"),
-                            row.text("dose"),
+                            dose(row),
+                            row.text("how"),
                             row.text("wait"),
                             row.number("loss_percent"),
-                            row.text("strength_after"),
                             row.textOrEmpty("allergens"),
-                            row.standing("status")));
+                            row.standing("status"),
+                            row.textOrEmpty("source")));
         }
         return Collections.unmodifiableMap(ways);
+    }
+
+    private static Dose dose(Table.Row row) {
+        String unit = row.textOrEmpty("unit");
+        return new Dose(
+                unit,
+                unit.isEmpty() ? 0.0 : row.number("dose_least"),
+                unit.isEmpty() ? 0.0 : row.number("dose_most"),
+                row.number("water_ml_per_unit"),
+                row.textOrEmpty("works_below_percent").isEmpty() ? 100.0 : row.number("works_below_percent"));
     }
 
     private static List<Haze> hazes() {

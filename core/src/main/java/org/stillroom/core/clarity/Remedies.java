@@ -1,5 +1,6 @@
 package org.stillroom.core.clarity;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import org.stillroom.core.quantity.AlcoholByVolume;
@@ -41,7 +42,7 @@ public final class Remedies {
 
     /** Above zero where a load is below the bound of what is clear. */
     private static double margin(double load) {
-        return Math.log(Verdict.CLEAR_BELOW) - Math.log(load);
+        return Verdict.LOG_CLEAR_BELOW - Math.log(load);
     }
 
     /** Returns the most oil of this composition that stays clear, g/L; empty where any amount met in liqueurs does, or there is none. */
@@ -71,6 +72,39 @@ public final class Remedies {
     /** Returns the forecast with the terpene hydrocarbons left out, as in a terpeneless oil of as much aroma. */
     public static Clarity withoutTerpenes(Clarity clarity, Doubts doubts) {
         return Clarity.of(clarity.oils().without(OilPart::isTerpeneHydrocarbon), clarity.medium(), doubts);
+    }
+
+    /**
+     * A folded oil in place of the oil.
+     *
+     * @param fold from how many parts of oil one part is made
+     * @param left monoterpene hydrocarbons left of those in the oil, 0 to 1
+     * @param clarity of the liquid with as much of everything else
+     */
+    public record Folded(double fold, double left, Clarity clarity) {}
+
+    /**
+     * Returns the forecast with oils folded so many times; empty where they do not hold enough monoterpene hydrocarbons for that.
+     *
+     * <p>Taken as if folding took out monoterpene hydrocarbons alone, all of them alike: own assumption. Real folded oils also lose light
+     * aldehydes and keep more of the terpenes that boil late.
+     *
+     * @param fold above 1
+     */
+    public static Optional<Folded> folded(Clarity clarity, double fold, Doubts doubts) {
+        if (!(fold > 1.0)) {
+            throw new IllegalArgumentException("an oil is folded more than once, not " + fold);
+        }
+        Oils oils = clarity.oils();
+        Oils others = oils.without(OilPart::isMonoterpene);
+        double monoterpenes = oils.gramsPerLitre() - others.gramsPerLitre();
+        double kept = oils.gramsPerLitre() / fold - others.gramsPerLitre();
+        if (!(monoterpenes > 0.0 && kept >= 0.0)) {
+            return Optional.empty();
+        }
+        double left = kept / monoterpenes;
+        Oils folded = oils.scaled(part -> part.isMonoterpene() ? left : 1.0);
+        return Optional.of(new Folded(fold, left, Clarity.of(folded, clarity.medium(), doubts)));
     }
 
     /** Returns what chilling until the oil has separated, and filtering cold, takes out and leaves. */

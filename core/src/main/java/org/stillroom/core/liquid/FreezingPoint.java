@@ -17,7 +17,7 @@ import org.stillroom.core.reference.Tables;
  * depression is held: the liquid freezes at the figure or below it. Adding was never measured for sweetened spirits. Source
  * and checks: docs/how-it-works/cold-and-heat.md.
  */
-final class FreezingPoint {
+public final class FreezingPoint {
     /** Cryoscopic constant of water, °C·kg/mol. */
     private static final double PER_MOLAL = 1.86;
 
@@ -46,8 +46,12 @@ final class FreezingPoint {
         return curves;
     }
 
-    /** Returns the freezing point with its doubt, or null where there is no water to freeze. */
-    static @Nullable Estimate of(double[] grams) {
+    /**
+     * Returns the freezing point with its doubt, °C, or null where there is no water to freeze.
+     *
+     * @param grams in the order of {@link Substance}
+     */
+    public static @Nullable Estimate of(double[] grams) {
         double water = grams[Substance.WATER.ordinal()];
         if (!(water > 0.0)) {
             return null;

@@ -3,7 +3,10 @@ package org.stillroom.core.mixing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.stillroom.core.aroma.EssentialOil;
+import org.stillroom.core.aroma.EssentialOils;
 import org.stillroom.core.clarity.Clarity;
+import org.stillroom.core.clarity.CompositionDoubt;
 import org.stillroom.core.clarity.Doubts;
 import org.stillroom.core.clarity.Remedies;
 import org.stillroom.core.clarity.Verdict;
@@ -32,6 +35,20 @@ public final class PlanClarity {
             liquid = liquid.plus(line.ingredient().perGram().times(line.grams()));
         }
         return liquid;
+    }
+
+    /** Returns how far the constituents of the lines' oils may lie from typical, by what is published of each oil. */
+    public static CompositionDoubt composition(Plan plan) {
+        CompositionDoubt doubt = new CompositionDoubt();
+        for (PlannedLine line : plan.lines()) {
+            double oil = line.grams() * line.ingredient().perGram().grams(Substance.OIL);
+            EssentialOil known =
+                    oil > 0.0 ? EssentialOils.find(line.ingredient().name()) : null;
+            if (known != null) {
+                doubt.add(known, oil);
+            }
+        }
+        return doubt;
     }
 
     /**

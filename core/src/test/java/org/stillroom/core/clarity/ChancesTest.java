@@ -4,10 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.stillroom.core.aroma.EssentialOil;
+import org.stillroom.core.aroma.EssentialOils;
+import org.stillroom.core.aroma.Material;
+import org.stillroom.core.aroma.Materials;
 import org.stillroom.core.quantity.AlcoholByVolume;
 import org.stillroom.core.quantity.MassConcentration;
+import org.stillroom.core.quantity.Span;
 import org.stillroom.core.quantity.Temperature;
 
 class ChancesTest {
@@ -42,6 +48,61 @@ class ChancesTest {
         return z > 0 ? 1 - tail : tail;
     }
 
+    /** The spread of a thousand batches beside the first order that the answer tells of each doubt. */
+    @Test
+    @Tag("property")
+    void whatTheDoubtComesFromAddsUpToTheSpread() {
+        Map<String, Double> oils = Map.of("limonene", 0.4, "linalool", 0.3, "moon dust", 0.02);
+        Doubts doubts = new Doubts(2.0, 0.2, Map.of("5989-27-5", new Span(0.7, 1.2)));
+        Chances chances = of(oils, 30, doubts);
+        double together = 0.0;
+        for (Chances.From each : chances.from()) {
+            together = Math.hypot(together, Math.log(each.factor()));
+        }
+        double spread = Math.log(chances.highLoad() / chances.lowLoad()) / 2 / 1.645;
+        assertThat(together).isCloseTo(spread, within(0.06 * spread));
+        assertThat(chances.from()).extracting(Chances.From::what).startsWith(DoubtFrom.SOLUBILITY);
+        assertThat(chances.from()).hasSize(DoubtFrom.values().length);
+    }
+
+    @Test
+    void aPublishedRangeTakesThePlaceOfOurEstimate() {
+        Map<String, Double> oils = Map.of("limonene", 0.4, "linalool", 0.3);
+        Doubts wide = new Doubts(0, 0, Map.of("5989-27-5", new Span(0.2, 2.0)));
+        Doubts none = new Doubts(0, 0, Map.of("5989-27-5", Span.exactly(1), "78-70-6", Span.exactly(1)));
+        double usual = width(of(oils, 30, Doubts.NONE));
+        assertThat(width(of(oils, 30, wide))).isGreaterThan(1.1 * usual);
+        assertThat(width(of(oils, 30, none))).isLessThan(usual);
+        assertThat(of(oils, 30, none).from()).contains(new Chances.From(DoubtFrom.COMPOSITION, 1.0));
+    }
+
+    /** The group of figures that is computed with says 60 to 80 % or the like; the table of materials holds the digits. */
+    @Test
+    void rangesOfAnOilAreThoseOfOneGroupOfFigures() {
+        EssentialOil lemon = Objects.requireNonNull(EssentialOils.find("lemon"));
+        Material.Analysis group = Objects.requireNonNull(
+                Objects.requireNonNull(Materials.find("lemon")).analysis());
+        CompositionDoubt doubt = new CompositionDoubt();
+        doubt.add(lemon, 2.0);
+        Material.Range limonene = Objects.requireNonNull(group.percent().get("5989-27-5"));
+        double typical = Objects.requireNonNull(lemon.shares().get("5989-27-5"));
+        Span span = Objects.requireNonNull(doubt.spans().get("5989-27-5"));
+        assertThat(span.low()).isCloseTo(Math.min(typical, limonene.low() / 100) / typical, within(1e-12));
+        assertThat(span.high()).isCloseTo(Math.max(typical, limonene.high() / 100) / typical, within(1e-12));
+        assertThat(doubt.from())
+                .singleElement()
+                .asString()
+                .contains("lemon", group.group(), group.standing().label());
+    }
+
+    @Test
+    void aConstituentThatWasWeighedIsNotInDoubt() {
+        CompositionDoubt doubt = new CompositionDoubt();
+        doubt.add("limonene", 1.0);
+        assertThat(doubt.spans()).containsExactly(Map.entry("5989-27-5", Span.exactly(1.0)));
+        assertThat(doubt.from()).isEmpty();
+    }
+
     @Test
     void theSameLiquidGetsTheSameChances() {
         Map<String, Double> oils = Map.of("limonene", 0.4, "linalool", 0.3);
@@ -54,8 +115,8 @@ class ChancesTest {
         Map<String, Double> oils = Map.of("limonene", 0.4, "linalool", 0.3);
         Map<String, Double> guessed = Map.of("moon dust", 0.4, "linalool", 0.3);
         double width = width(of(oils, 30, Doubts.NONE));
-        assertThat(width(of(oils, 30, new Doubts(4.0, 0.0)))).isGreaterThan(1.02 * width);
-        assertThat(width(of(oils, 30, new Doubts(0.0, 0.4)))).isGreaterThan(1.02 * width);
+        assertThat(width(of(oils, 30, new Doubts(4.0, 0.0, Map.of())))).isGreaterThan(1.02 * width);
+        assertThat(width(of(oils, 30, new Doubts(0.0, 0.4, Map.of())))).isGreaterThan(1.02 * width);
         assertThat(width(of(guessed, 30, Doubts.NONE))).isGreaterThan(1.5 * width);
     }
 

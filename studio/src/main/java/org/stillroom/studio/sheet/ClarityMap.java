@@ -14,9 +14,6 @@ import org.stillroom.core.quantity.QuantityWords;
  * liquid itself as a dot and the way there as a dashed line. The same is said in words in its title.
  */
 public final class ClarityMap {
-    private static final double LEFT = 60.0;
-    private static final double WIDTH = 560.0;
-    private static final double TOP = 20.0;
     private static final double HEIGHT = 340.0;
     private static final double MOST_STRENGTH = 96.0;
     private static final double LEAST_DOSE = 0.01;
@@ -32,132 +29,46 @@ public final class ClarityMap {
      * @param path the liquid at each step of mixing, or nothing
      */
     public static String svg(Clarity liquid, List<Clarity> path) {
-        Markup page = new Markup();
-        page.open(
-                "svg",
-                "xmlns",
-                "http://www.w3.org/2000/svg",
-                "viewBox",
-                "0 0 640 410",
-                "role",
-                "img",
-                "font-family",
-                "sans-serif",
-                "font-size",
-                "12",
-                "fill",
-                "currentColor");
-        page.element("title", words(liquid));
-        axes(page);
-        List<String> band = boundary(liquid, 1.0 / Clarity.SOLUBILITY_FACTOR);
-        List<String> back = boundary(liquid, Clarity.SOLUBILITY_FACTOR);
+        Chart chart = new Chart(words(liquid), HEIGHT, MOST_STRENGTH, LEAST_DOSE, DECADES);
+        for (int percent = 0; percent <= 80; percent += 20) {
+            chart.upright(percent, percent + " % vol");
+        }
+        chart.levels(" g/L");
+        List<String> band = boundary(chart, liquid, 1.0 / Clarity.SOLUBILITY_FACTOR);
+        List<String> back = boundary(chart, liquid, Clarity.SOLUBILITY_FACTOR);
         Collections.reverse(back);
         band.addAll(back);
-        page.empty(
-                "path", "d", line(band) + (band.isEmpty() ? "" : "z"), "fill", "currentColor", "fill-opacity", "0.18");
-        page.empty(
-                "path",
-                "d",
-                line(boundary(liquid, 1.0)),
-                "fill",
-                "none",
-                "stroke",
-                "currentColor",
-                "stroke-width",
-                "2");
-        List<String> way = new ArrayList<>(path.stream().map(ClarityMap::place).toList());
-        page.empty("path", "d", line(way), "fill", "none", "stroke", "currentColor", "stroke-dasharray", "4 4");
-        dot(page, liquid);
-        return page.close().toString();
+        chart.band(band);
+        chart.line(boundary(chart, liquid, 1.0));
+        chart.dashed(path.stream()
+                .map(stop -> chart.place(stop.medium().strength(), stop.oils().gramsPerLitre()))
+                .toList());
+        chart.dot(
+                liquid.medium().strength(),
+                liquid.oils().gramsPerLitre(),
+                liquid.verdict().label());
+        return chart.svg();
     }
 
     private static String words(Clarity liquid) {
         OptionalDouble from = Remedies.clearFrom(liquid.oils(), liquid.medium());
-        return "Strength and dose: at " + number(liquid.medium().strength()) + " % vol and "
+        return "Strength and dose: at " + QuantityWords.fixed(liquid.medium().strength(), 1) + " % vol and "
                 + QuantityWords.fixed(liquid.oils().gramsPerLitre(), 2) + " g/L of oil it is "
                 + liquid.verdict().label()
                 + (from.isPresent()
-                        ? "; clear from " + number(from.getAsDouble()) + " % vol."
+                        ? "; clear from " + QuantityWords.fixed(from.getAsDouble(), 1) + " % vol."
                         : "; clear at no strength.");
     }
 
-    private static void axes(Markup page) {
-        for (int percent = 0; percent <= 80; percent += 20) {
-            String x = number(right(percent));
-            page.empty(
-                    "path",
-                    "d",
-                    "M" + x + " " + number(TOP) + "V" + number(TOP + HEIGHT),
-                    "stroke",
-                    "currentColor",
-                    "stroke-opacity",
-                    "0.25");
-            page.element("text", percent + " % vol", "x", x, "y", "380", "text-anchor", "middle");
-        }
-        for (double dose = LEAST_DOSE; dose < 150.0; dose *= 10.0) {
-            String y = number(down(dose));
-            page.empty(
-                    "path",
-                    "d",
-                    "M" + number(LEFT) + " " + y + "H" + number(LEFT + WIDTH),
-                    "stroke",
-                    "currentColor",
-                    "stroke-opacity",
-                    "0.25");
-            String label = QuantityWords.plain(Math.rint(100.0 * dose) / 100.0) + " g/L";
-            page.element("text", label, "x", number(LEFT - 6.0), "y", y, "dy", "4", "text-anchor", "end");
-        }
-    }
-
-    private static List<String> boundary(Clarity liquid, double solubility) {
+    private static List<String> boundary(Chart chart, Clarity liquid, double solubility) {
         List<String> places = new ArrayList<>();
         double typed = liquid.oils().gramsPerLitre();
         for (int i = 0; i <= STEPS; i++) {
             double dose = LEAST_DOSE * Math.pow(10.0, DECADES * i / STEPS);
             Oils oils = liquid.oils().times(dose / typed);
             Remedies.clearFrom(oils, liquid.medium(), solubility)
-                    .ifPresent(percent -> places.add(number(right(percent)) + " " + number(down(dose))));
+                    .ifPresent(percent -> places.add(chart.place(percent, dose)));
         }
         return places;
-    }
-
-    private static void dot(Markup page, Clarity liquid) {
-        String[] place = place(liquid).split(" ", -1);
-        page.empty("circle", "cx", place[0], "cy", place[1], "r", "5", "fill", "currentColor");
-        page.element(
-                "text",
-                liquid.verdict().label(),
-                "x",
-                place[0],
-                "y",
-                place[1],
-                "dx",
-                "9",
-                "dy",
-                "4",
-                "font-weight",
-                "bold");
-    }
-
-    private static String place(Clarity liquid) {
-        return number(right(liquid.medium().strength())) + " "
-                + number(down(liquid.oils().gramsPerLitre()));
-    }
-
-    private static String line(List<String> places) {
-        return places.isEmpty() ? "" : "M" + String.join("L", places);
-    }
-
-    private static double right(double percent) {
-        return LEFT + WIDTH * Math.min(MOST_STRENGTH, percent) / MOST_STRENGTH;
-    }
-
-    private static double down(double dose) {
-        double part = Math.log10(dose / LEAST_DOSE) / DECADES;
-        return TOP + HEIGHT * (1.0 - Math.max(0.0, Math.min(1.0, part)));
-    }
-
-    private static String number(double value) {
-        return QuantityWords.fixed(value, 1);
     }
 }

@@ -124,7 +124,10 @@ public final class PlanRecipe {
             open += perGram * taken(line).halfWidth();
         }
         double strength = 0.5 * (bands.strength().high() - bands.strength().low());
-        return new Doubts(Math.max(0.0, strength), oil > 0.0 ? Math.min(0.99, open / oil) : 0.0);
+        return new Doubts(
+                Math.max(0.0, strength),
+                oil > 0.0 ? Math.min(0.99, open / oil) : 0.0,
+                PlanClarity.composition(measured.plan()).spans());
     }
 
     private static List<Taken> taken(Measured measured) {

@@ -5,14 +5,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.aroma.ConstituentGroup;
 import org.stillroom.core.aroma.EssentialOil;
 import org.stillroom.core.aroma.EssentialOils;
 import org.stillroom.core.clarity.Clarity;
 import org.stillroom.core.clarity.Clearing;
+import org.stillroom.core.clarity.CompositionDoubt;
 import org.stillroom.core.clarity.Doubts;
 import org.stillroom.core.clarity.Glass;
+import org.stillroom.core.clarity.GlassAddition;
 import org.stillroom.core.clarity.Medium;
 import org.stillroom.core.clarity.Oils;
 import org.stillroom.core.clarity.Remedies;
@@ -22,6 +25,7 @@ import org.stillroom.core.liquid.MadeUp;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.mixing.MixingPath;
 import org.stillroom.core.mixing.PlanClarity;
+import org.stillroom.core.mixing.Ring;
 import org.stillroom.core.plan.MixingStep;
 import org.stillroom.core.quantity.AlcoholByVolume;
 import org.stillroom.core.quantity.MassConcentration;
@@ -41,6 +45,9 @@ public final class TellClarity {
 
     /** Height of the liquid in a bottle of half a litre to a litre, mm; common practice, no source. */
     private static final double BOTTLE_MILLIMETRES = 200.0;
+
+    /** Folds that are sold; common practice, no source. */
+    private static final Double[] FOLDS = {5.0, 10.0};
 
     private static final String ANETHOLE = "4180-23-8";
 
@@ -70,6 +77,17 @@ public final class TellClarity {
         }
     }
 
+    /**
+     * What happens to it in the glass.
+     *
+     * @param addition what comes to it
+     * @param temperature of the glass, with ice of the liqueur before; null where it is that at which the liquid is looked at
+     */
+    public record InGlass(GlassAddition addition, @Nullable Temperature temperature) {
+        /** Water, as warm as the liquid. */
+        public static final InGlass WATER = new InGlass(GlassAddition.WATER, null);
+    }
+
     /** The same liquid at another temperature. */
     public record Cold(String where, Clarity clarity) {}
 
@@ -77,32 +95,40 @@ public final class TellClarity {
      * What is told.
      *
      * @param clarity the forecast
+     * @param compositionFrom what states the ranges of the oils' constituents, by oil
      * @param clearFrom least strength that is clear, % vol, empty where none is
      * @param mostOil most oil of this composition that stays clear, g/L, empty where any amount does
      * @param clearBelowSugar most sugar that stays clear at this strength, g/L, empty where less sugar is no way
      * @param terpeneless the forecast without terpene hydrocarbons
+     * @param folded the forecast with folded oils, as far as the oils can be folded so
      * @param filtered what chilling to 0 °C and filtering would do
      * @param cold in fridge and freezer
-     * @param glass diluted with water at the same temperature
+     * @param glass as something comes to it in the glass
      * @param clearing how soon a haze can clear, or null where no oil separates
+     * @param ring the oil that then has gathered, or null where none separates
      * @param path after each step of mixing; empty where no recipe was asked
      * @param clearest the adding steps in the order that stays clear longest; empty where that is the order already
      * @param findings what to know
      */
     public record Found(
             Clarity clarity,
+            List<String> compositionFrom,
             OptionalDouble clearFrom,
             OptionalDouble mostOil,
             OptionalDouble clearBelowSugar,
             Clarity terpeneless,
+            List<Remedies.Folded> folded,
             Remedies.Filtered filtered,
             List<Cold> cold,
             Glass glass,
             @Nullable Clearing clearing,
+            @Nullable Ring ring,
             MixingPath path,
             List<MixingStep> clearest,
             List<Finding> findings) {
         public Found {
+            compositionFrom = List.copyOf(compositionFrom);
+            folded = List.copyOf(folded);
             cold = List.copyOf(cold);
             clearest = List.copyOf(clearest);
             findings = List.copyOf(findings);
@@ -114,11 +140,14 @@ public final class TellClarity {
      *
      * @throws Impossible when there is no oil, or the liquid cannot be
      */
-    public static Found answer(Asked asked, Workings workings) {
+    public static Found answer(Asked asked, InGlass glass, Workings workings) {
         Range.refuseOutside(asked.temperature());
+        refuseOutside(glass);
         Map<String, Double> parts = new TreeMap<>(asked.constituents());
         List<Finding> findings = new ArrayList<>();
-        asked.oils().forEach((name, grams) -> addOil(parts, name, grams, findings));
+        CompositionDoubt composition = new CompositionDoubt();
+        asked.constituents().forEach(composition::add);
+        asked.oils().forEach((name, grams) -> addOil(parts, composition, name, grams, findings));
         if (parts.values().stream().allMatch(grams -> grams == 0.0)) {
             throw new Impossible("oil", "there is no oil in it.", "Give what is in it, such as \"lemon=1.2g/L\".");
         }
@@ -131,11 +160,24 @@ public final class TellClarity {
         for (Map.Entry<String, Double> part : parts.entrySet()) {
             liquid = liquid.plusConstituent(part.getKey(), part.getValue());
         }
-        Clarity clarity = Clarity.of(Oils.of(parts), medium, Doubts.NONE);
-        return found(clarity, liquid, Doubts.NONE, new MixingPath(List.of()), List.of(), findings, workings);
+        Doubts doubts = new Doubts(0.0, 0.0, composition.spans());
+        Clarity clarity = Clarity.of(Oils.of(parts), medium, doubts);
+        return found(
+                clarity, liquid, doubts, composition, glass, new MixingPath(List.of()), List.of(), findings, workings);
     }
 
-    private static void addOil(Map<String, Double> parts, String name, double grams, List<Finding> findings) {
+    private static void refuseOutside(InGlass glass) {
+        if (glass.temperature() != null) {
+            Range.refuseOutside(glass.temperature());
+        }
+    }
+
+    private static void addOil(
+            Map<String, Double> parts,
+            CompositionDoubt composition,
+            String name,
+            double grams,
+            List<Finding> findings) {
         EssentialOil oil = EssentialOils.find(name);
         double rest = 1.0;
         if (oil == null) {
@@ -149,6 +191,7 @@ public final class TellClarity {
                             + " with a wide doubt.",
                     "Give its main constituents, such as limonene=1g/L."));
         } else {
+            composition.add(oil, grams);
             for (Map.Entry<String, Double> share : oil.shares().entrySet()) {
                 parts.merge(share.getKey(), grams * share.getValue(), Double::sum);
                 rest -= share.getValue();
@@ -164,8 +207,9 @@ public final class TellClarity {
      *
      * @throws Impossible when no line says that it holds oil
      */
-    public static Found answer(WorkedPlan worked, Temperature temperature, Workings workings) {
+    public static Found answer(WorkedPlan worked, Temperature temperature, InGlass glass, Workings workings) {
         Range.refuseOutside(temperature);
+        refuseOutside(glass);
         Contents liquid = PlanClarity.liquid(worked.plan());
         List<String> notCounted = PlanClarity.notCounted(worked.plan());
         if (liquid.grams(Substance.OIL) == 0.0) {
@@ -185,6 +229,8 @@ public final class TellClarity {
                 clarity,
                 liquid,
                 doubts,
+                PlanClarity.composition(worked.plan()),
+                glass,
                 path,
                 clearest.equals(adding) ? List.of() : clearest,
                 PlanClarity.findings(worked.plan(), doubts),
@@ -195,6 +241,8 @@ public final class TellClarity {
             Clarity clarity,
             Contents liquid,
             Doubts doubts,
+            CompositionDoubt composition,
+            InGlass glass,
             MixingPath path,
             List<MixingStep> clearest,
             List<Finding> known,
@@ -208,16 +256,24 @@ public final class TellClarity {
         findings.addAll(crystals(clarity));
         return new Found(
                 clarity,
+                List.copyOf(composition.from()),
                 Remedies.clearFrom(oils, medium),
                 Remedies.mostOil(oils, medium),
                 Remedies.clearBelowSugar(oils, medium),
                 Remedies.withoutTerpenes(clarity, doubts),
+                Stream.of(FOLDS)
+                        .flatMap(fold -> Remedies.folded(clarity, fold, doubts).stream())
+                        .toList(),
                 Remedies.chilledAndFiltered(clarity, FILTERED_AT, doubts),
                 List.of(
                         new Cold("fridge", Clarity.of(oils, medium.at(FRIDGE), doubts)),
                         new Cold("freezer", Clarity.of(oils, medium.at(FREEZER), doubts))),
-                Glass.of(liquid, Contents.of(Substance.WATER, 1000.0), medium.temperature()),
+                Glass.of(
+                        liquid,
+                        glass.addition(),
+                        glass.temperature() == null ? medium.temperature() : glass.temperature()),
                 clarity.separated() > 0.0 ? Clearing.of(liquid, clarity, BOTTLE_MILLIMETRES) : null,
+                Ring.of(clarity),
                 path,
                 clearest,
                 findings);
@@ -234,7 +290,7 @@ public final class TellClarity {
                 "",
                 "estimated",
                 "No solubility was found; it is taken from the family that the name points to, with a wider doubt.",
-                "within a factor of two to four",
+                "within a factor of two to five",
                 "",
                 null,
                 Source.JAIN_2001));

@@ -109,6 +109,34 @@ class ClarityCommandTest {
     }
 
     @Test
+    void inTheGlassItMayBeIceOrADrink() {
+        JsonNode ice = Desk.ask("clarity --strength 40% --sugar 100g/L --oil lemon=0.3g/L --with ice")
+                .json()
+                .get("glass");
+        assertThat(ice.get("with").stringValue()).isEqualTo("ice");
+        assertThat(ice.get("coldest").get("temperature_c").doubleValue()).isBetween(-20.0, -5.0);
+        JsonNode wine = Desk.ask("clarity --strength 40% --oil lemon=0.3g/L --with 12%,~5g/L --glass 8C")
+                .json()
+                .get("glass");
+        assertThat(wine.get("with_strength_vol_percent").doubleValue()).isCloseTo(12, within(1e-12));
+        assertThat(wine.get("with_sugar_g_per_l").doubleValue()).isCloseTo(5, within(1e-12));
+        assertThat(wine.get("temperature_c").doubleValue()).isCloseTo(8, within(1e-12));
+        assertThat(wine.get("coldest").isNull()).isTrue();
+        assertThat(Desk.type("clarity --strength 40% --oil lemon=0.3g/L --with ice")
+                        .out())
+                .contains("In the glass with ice", "as cold as ice makes it", "parts to one (melted)");
+        assertThat(Desk.type("clarity --strength 40% --oil lemon=0.3g/L --with moonshine")
+                        .err())
+                .contains("no drink that is known here", "tonic water");
+        assertThat(Desk.type("clarity --strength 40% --oil lemon=0.3g/L --with 90%,~700g/L")
+                        .err())
+                .contains("does not fit into a litre");
+        assertThat(Desk.type("clarity --strength 40% --oil lemon=0.3g/L --glass -40C")
+                        .exit())
+                .isEqualTo(2);
+    }
+
+    @Test
     void theRemediesAreInWords() {
         String page = Desk.type("clarity --strength 45% --oil anise=2g/L").out();
         assertThat(page).contains("will be clear", "louche from", "Anethole melts near 21 °C");

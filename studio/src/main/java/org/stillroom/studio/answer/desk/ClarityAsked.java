@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.stillroom.core.clarity.GlassAddition;
 import org.stillroom.core.quantity.AlcoholByVolume;
 import org.stillroom.core.quantity.MassConcentration;
 import org.stillroom.core.quantity.Share;
@@ -32,14 +33,22 @@ public final class ClarityAsked {
                     "constituent",
                     "a single constituent, such as limonene=1g/L; may be repeated",
                     null,
-                    Part.Form.NAMED_TEXTS));
+                    Part.Form.NAMED_TEXTS),
+            Part.usual(
+                    "with",
+                    "water",
+                    "what comes to it in the glass: ice, a drink by name, or its figures as \"12%, 5g/L\""),
+            Part.text("glass", "temperature in the glass, with ice before it comes; that of the liquid when left out"));
 
     private final AskedTexts asked;
     private final Temperature temperature;
+    private final TellClarity.InGlass glass;
 
     private ClarityAsked(AskedTexts asked) {
         this.asked = asked;
         this.temperature = asked.temperature().orElse(Temperature.TWENTY_CELSIUS);
+        this.glass = new TellClarity.InGlass(
+                addition(), asked.read("glass", TEXT::temperature).orElse(null));
     }
 
     /**
@@ -65,6 +74,7 @@ public final class ClarityAsked {
         asked.refuseIfAnyWrong();
         return told(() -> TellClarity.answer(
                 new TellClarity.Asked(strength.orElseThrow(), sugar.orElseThrow(), temperature, oils, constituents),
+                glass,
                 workings));
     }
 
@@ -75,7 +85,7 @@ public final class ClarityAsked {
      */
     public TellClarity.Found answer(WorkedPlan worked, Workings workings) {
         refuseBesidesRecipe();
-        return told(() -> TellClarity.answer(worked, temperature, workings));
+        return told(() -> TellClarity.answer(worked, temperature, glass, workings));
     }
 
     /**
@@ -99,6 +109,44 @@ public final class ClarityAsked {
             asked.object(impossible.part(), impossible.reason(), impossible.remedy());
             asked.refuseIfAnyWrong();
             throw impossible;
+        }
+    }
+
+    /** Returns what comes to it in the glass: a name, or strength and sugar with a comma or a semicolon between. */
+    private GlassAddition addition() {
+        String text = String.valueOf(asked.text("with"));
+        GlassAddition named = GlassAddition.find(text);
+        String[] figures = text.split("[;,](?!\\d)", -1);
+        if (named != null) {
+            return named;
+        }
+        Optional<AlcoholByVolume> strength = Optional.empty();
+        Optional<MassConcentration> sugar = Optional.of(new MassConcentration(0));
+        if (figures.length <= 2 && figures[0].contains("%")) {
+            strength = asked.strength("with", figures[0].strip(), VolumeBasis.AT_20C)
+                    .filter(AlcoholByVolume.class::isInstance)
+                    .map(AlcoholByVolume.class::cast);
+            sugar = figures.length == 1 ? sugar : concentration("with", figures[1].strip());
+            if (strength.isPresent() && sugar.isPresent()) {
+                return drink(text, strength.get(), sugar.get());
+            }
+        }
+        asked.object(
+                "with",
+                "\"" + text + "\" is no drink that is known here.",
+                "Write one of " + String.join(", ", GlassAddition.list().keySet())
+                        + ", or strength and sugar as \"12%, 5g/L\".");
+        return GlassAddition.WATER;
+    }
+
+    private GlassAddition drink(String text, AlcoholByVolume strength, MassConcentration sugar) {
+        GlassAddition drink = GlassAddition.drink(text, strength, sugar);
+        try {
+            drink.litre();
+            return drink;
+        } catch (IllegalArgumentException noRoom) {
+            asked.object("with", text + " does not fit into a litre.", "Give less sugar or less strength.");
+            return GlassAddition.WATER;
         }
     }
 
@@ -131,11 +179,14 @@ public final class ClarityAsked {
     }
 
     private Optional<Double> dose(String part, String text) {
+        return concentration(part, text).map(MassConcentration::gramsPerLitre);
+    }
+
+    private Optional<MassConcentration> concentration(String part, String text) {
         Optional<Share> share = asked.read(part, text, TEXT::share);
         if (share.isPresent() && !(share.get() instanceof MassConcentration)) {
             asked.object(part, text + " is not per litre.", "Write g/L, such as 1.2g/L.");
         }
-        return share.filter(MassConcentration.class::isInstance)
-                .map(concentration -> ((MassConcentration) concentration).gramsPerLitre());
+        return share.filter(MassConcentration.class::isInstance).map(MassConcentration.class::cast);
     }
 }

@@ -1,17 +1,15 @@
 package org.stillroom.studio.web.api;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import org.stillroom.core.clarity.OtherHazes;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.answer.ClarityFields;
 import org.stillroom.studio.answer.Fields;
 import org.stillroom.studio.answer.HazeFields;
 import org.stillroom.studio.answer.StepFields;
 import org.stillroom.studio.answer.desk.ClarityAsked;
+import org.stillroom.studio.answer.desk.HazeAsked;
 import org.stillroom.studio.answer.desk.Objections;
 import org.stillroom.studio.usecase.PlanRecipe;
 import org.stillroom.studio.usecase.TellClarity;
@@ -20,7 +18,6 @@ import org.stillroom.studio.usecase.WorkedPlan;
 /** Whether it will be clear, and what another haze may be, as the command line answers it. */
 final class ClarityOperations {
     private static final String RECIPE = "recipe";
-    private static final String SEEN = "seen";
 
     private final RecipeTexts texts;
 
@@ -51,11 +48,13 @@ final class ClarityOperations {
                                 Operation.Method.POST,
                                 "/haze",
                                 "haze",
-                                "What a haze most likely is by what is seen of it, and what to try first.",
+                                "What a haze most likely is by what is seen of it, whether cream keeps, and what clarifying takes.",
                                 call -> haze(call.body()))
                         .takes(
-                                Schemas.question(Schemas.group()
-                                        .maybe(SEEN, Schemas.list(Schemas.text("a sign, as the answer names them")))
+                                Schemas.question(Schemas.parts(HazeAsked.PARTS)
+                                        .maybe(
+                                                RECIPE,
+                                                Schemas.either(Schemas.text("of a file"), Schemas.ref("RecipeObject")))
                                         .schema()),
                                 "{\"seen\": [\"fruit\", \"boiled\"]}")
                         .answers(ClarityComponents.diagnosis()));
@@ -85,17 +84,14 @@ final class ClarityOperations {
         return ((PlanRecipe.Outcome.Worked) plan).plan();
     }
 
-    private static Reply haze(Body body) {
-        Set<String> seen = new LinkedHashSet<>(body.knows(List.of(SEEN)).texts(SEEN));
-        Set<String> asked = OtherHazes.asked().keySet();
-        seen.stream()
-                .filter(sign -> !asked.contains(sign))
-                .forEach(sign -> body.wrong(
-                        "wrong-input",
-                        SEEN,
-                        "\"" + sign + "\" is no sign that is asked for.",
-                        "Write one or more of: " + String.join(", ", asked) + "."));
+    private Reply haze(Body body) {
+        List<String> known = new ArrayList<>(DeskOperations.keys(HazeAsked.PARTS));
+        known.add(RECIPE);
+        body.knows(known);
+        Map<String, List<String>> typed = body.typed(HazeAsked.PARTS);
+        String recipe = body.has(RECIPE) ? body.recipe(RECIPE) : null;
         body.refuseIfAnyWrong();
-        return Reply.of(HazeFields.of(seen));
+        HazeAsked asked = HazeAsked.of(typed, Keys.SNAKE_CASE, new Objections());
+        return Reply.of(HazeFields.of(asked.answer(recipe == null ? null : worked(recipe))));
     }
 }

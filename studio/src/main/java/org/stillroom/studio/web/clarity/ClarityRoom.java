@@ -1,20 +1,22 @@
 package org.stillroom.studio.web.clarity;
 
-import java.util.LinkedHashSet;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.clarity.GlassAddition;
 import org.stillroom.core.clarity.OtherHazes;
 import org.stillroom.core.quantity.OunceMeaning;
-import org.stillroom.core.quantity.QuantityText;
-import org.stillroom.core.quantity.Temperature;
-import org.stillroom.core.quantity.Understanding;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.core.safety.Grounds;
+import org.stillroom.studio.answer.desk.ClarityAsked;
+import org.stillroom.studio.answer.desk.HazeAsked;
+import org.stillroom.studio.answer.desk.Objections;
+import org.stillroom.studio.answer.desk.WrongInput;
 import org.stillroom.studio.store.Store;
-import org.stillroom.studio.usecase.Impossible;
-import org.stillroom.studio.usecase.TellClarity;
+import org.stillroom.studio.usecase.TellHaze;
 import org.stillroom.studio.usecase.WorkedPlan;
 import org.stillroom.studio.usecase.compose.ComposeRecipe;
 import org.stillroom.studio.usecase.compose.StageShelf;
@@ -23,6 +25,7 @@ import org.stillroom.studio.usecase.shelf.MakersOunce;
 import org.stillroom.studio.web.frame.Doors;
 import org.stillroom.studio.web.frame.Room;
 import org.stillroom.studio.web.frame.Visit;
+import org.stillroom.studio.web.tables.Labels;
 import org.stillroom.studio.wording.Words;
 
 /** Whether a recipe stays clear, and what another haze may be. Recipes and batches lead here, not the navigation. */
@@ -60,13 +63,26 @@ public final class ClarityRoom implements Room {
         doors.get("/clarity/{recipe}", this::forecast).get("/haze", this::haze);
     }
 
+    /**
+     * What was typed about the forecast.
+     *
+     * @param with name of what comes to it in the glass
+     * @param other a drink by its figures in place of that, or blank
+     * @param glass temperature in the glass, or blank
+     */
+    public record Typed(String temperature, String with, String other, String glass) {}
+
     private void forecast(Visit visit) {
         OunceMeaning ounce = MakersOunce.of(store.settings());
         WorkOnRecipe.Work work = new WorkOnRecipe(store.recipes(), ounce).open(visit.part("recipe"));
         WorkedPlan worked = new ComposeRecipe(new StageShelf(store.recipes(), ounce), ounce, Grounds.SHIPPED)
                 .answer(work.form())
                 .worked();
-        String typed = visit.field("temperature").isBlank() ? "20 °C" : visit.field("temperature");
+        Typed typed = new Typed(
+                visit.field("temperature").isBlank() ? "20 °C" : visit.field("temperature"),
+                visit.field("with").isBlank() ? GlassAddition.WATER.name() : visit.field("with"),
+                visit.field("other"),
+                visit.field("glass"));
         visit.page(visit.words().say("clarity.title"), COMPOSE)
                 .style("clarity.css")
                 .show(
@@ -74,33 +90,51 @@ public final class ClarityRoom implements Room {
                         Map.of(
                                 "recipe", visit.part("recipe"),
                                 "title", work.title(),
-                                "temperature", typed,
+                                "typed", typed,
                                 "told", told(worked, typed, visit.words())));
     }
 
-    private static Forecast told(@Nullable WorkedPlan worked, String typed, Words words) {
+    private static Forecast told(@Nullable WorkedPlan worked, Typed typed, Words words) {
         if (worked == null) {
-            return Forecast.not(words.say("clarity.noPlan"));
+            return new Forecast(null, words.say("clarity.noPlan"), List.of());
         }
-        Understanding<Temperature> understanding = new QuantityText(OunceMeaning.US_FLUID).temperature(typed);
-        if (!(understanding instanceof Understanding.Understood<Temperature> understood)) {
-            return Forecast.not(words.say("clarity.noTemperature"));
+        Map<String, List<String>> parts = new HashMap<>();
+        parts.put("temperature", List.of(typed.temperature()));
+        parts.put("with", List.of(typed.other().isBlank() ? typed.with() : typed.other()));
+        if (!typed.glass().isBlank()) {
+            parts.put("glass", List.of(typed.glass()));
         }
         try {
-            TellClarity.Found found =
-                    TellClarity.answer(worked, understood.typed().value(), Workings.NONE);
-            return new Forecast(new ClarityView(found, words), "");
-        } catch (Impossible impossible) {
-            return Forecast.not(words.say("clarity.noOils"));
+            ClarityAsked asked = ClarityAsked.of(parts, Labels.PLAIN, new Objections());
+            return new Forecast(new ClarityView(asked.answer(worked, Workings.NONE), words), "", List.of());
+        } catch (WrongInput wrong) {
+            return new Forecast(null, words.say("clarity.not"), wrong.findings());
         }
     }
 
     private void haze(Visit visit) {
-        Set<String> seen = new LinkedHashSet<>(visit.context().queryParams("seen"));
-        seen.retainAll(OtherHazes.asked().keySet());
-        List<OtherHazes.Haze> likely = OtherHazes.likely(seen);
+        Map<String, List<String>> typed = new HashMap<>();
+        for (String part : List.of("fat", "strength", "acid", "clarify", "volume")) {
+            if (!visit.field(part).isBlank()) {
+                typed.put(part, List.of(visit.field(part)));
+            }
+        }
+        List<String> signs = new ArrayList<>(visit.context().queryParams("seen"));
+        signs.retainAll(OtherHazes.asked().keySet());
+        if (!signs.isEmpty()) {
+            typed.put("seen", signs);
+        }
         visit.page(visit.words().say("clarity.hazeTitle"), "make")
                 .style("clarity.css")
-                .show("clarity/haze.jte", Map.of("questions", OtherHazes.asked(), "seen", seen, "likely", likely));
+                .show("clarity/haze.jte", Map.of("view", haze(typed, visit.words())));
+    }
+
+    private static HazeView haze(Map<String, List<String>> typed, Words words) {
+        try {
+            HazeAsked asked = HazeAsked.of(typed, Labels.PLAIN, new Objections());
+            return new HazeView(asked.answer(null), typed, List.of(), words);
+        } catch (WrongInput wrong) {
+            return new HazeView(TellHaze.answer(Set.of(), null, null), typed, wrong.findings(), words);
+        }
     }
 }

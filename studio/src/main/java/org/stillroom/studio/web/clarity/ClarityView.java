@@ -5,8 +5,11 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.stillroom.core.clarity.Chances;
 import org.stillroom.core.clarity.Clarity;
+import org.stillroom.core.clarity.Glass;
+import org.stillroom.core.clarity.GlassAddition;
 import org.stillroom.core.clarity.Verdict;
 import org.stillroom.core.mixing.MixingPath;
+import org.stillroom.core.mixing.Ring;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.studio.sheet.ClarityMap;
 import org.stillroom.studio.sheet.GlassMap;
@@ -15,6 +18,12 @@ import org.stillroom.studio.wording.Words;
 
 /** The forecast of clouding of one recipe as its page shows it. */
 public record ClarityView(TellClarity.Found found, Words words) {
+    /** Constituents of a ring that are shown. */
+    private static final int MOST_PARTS = 5;
+
+    /** A doubt below this factor is not worth a word. */
+    private static final double WORTH_TELLING = 1.05;
+
     /** A figure with its unit and what it means. */
     public record Row(String label, String value, String unit) {}
 
@@ -60,6 +69,21 @@ public record ClarityView(TellClarity.Found found, Words words) {
                 new Row(words.say("clarity.leading"), clarity.leading(), ""));
     }
 
+    /** Returns what the doubt comes from, the most first, in a sentence. */
+    public String doubt() {
+        List<String> from = clarity().chances().from().stream()
+                .filter(each -> each.factor() >= WORTH_TELLING)
+                .map(each -> words.say(
+                        "clarity.doubtOf",
+                        words.say("clarity.from." + each.what().name()),
+                        words.number(each.factor(), 1)))
+                .toList();
+        String ranges = found.compositionFrom().isEmpty()
+                ? ""
+                : " " + words.say("clarity.ranges", String.join("; ", found.compositionFrom()));
+        return words.say("clarity.doubt", String.join(", ", from)) + ranges;
+    }
+
     /** Returns what would change it. */
     public List<Row> ways() {
         List<Row> rows = new ArrayList<>();
@@ -67,6 +91,11 @@ public record ClarityView(TellClarity.Found found, Words words) {
         add(rows, "clarity.mostOil", found.mostOil(), 3, "g/L");
         if (clarity().verdict() != Verdict.CLEAR) {
             add(rows, "clarity.lessSugar", found.clearBelowSugar(), 0, "g/L");
+            found.folded()
+                    .forEach(each -> rows.add(new Row(
+                            words.say("clarity.folded", words.number(each.fold(), 0)),
+                            words.number(each.clarity().load(), 2),
+                            looks(each.clarity().verdict()))));
             rows.add(as("clarity.terpeneless", found.terpeneless()));
             rows.add(new Row(
                     words.say("clarity.filtered", percent(found.filtered().part())),
@@ -85,18 +114,42 @@ public record ClarityView(TellClarity.Found found, Words words) {
         value.ifPresent(figure -> rows.add(new Row(words.say(key), words.number(figure, decimals), unit)));
     }
 
-    /** Returns what becomes of it in the glass, in a sentence. */
+    /** Returns what becomes of it in the glass, in a sentence or two. */
     public String glass() {
-        OptionalDouble hazy = found.glass().hazyFrom();
-        OptionalDouble cloudy = found.glass().cloudyFrom();
-        if (cloudy.isPresent()) {
+        Glass glass = found.glass();
+        String coldest = glass.coldest()
+                .map(point -> " "
+                        + words.say(
+                                "clarity.coldest",
+                                words.number(point.celsius(), 0),
+                                words.number(point.parts(), 2),
+                                words.number(point.strength(), 1),
+                                looks(point.verdict())))
+                .orElse("");
+        return turns(glass) + coldest;
+    }
+
+    private String turns(Glass glass) {
+        String with = addition(glass.addition());
+        if (glass.cloudyFrom().isPresent()) {
             return words.say(
                     TellClarity.isLouche(found) ? "clarity.louche" : "clarity.turns",
-                    words.number(cloudy.getAsDouble(), 1));
+                    words.number(glass.cloudyFrom().getAsDouble(), 1),
+                    with);
         }
-        return hazy.isPresent()
-                ? words.say("clarity.hazyInGlass", words.number(hazy.getAsDouble(), 1))
-                : words.say("clarity.sameInGlass");
+        return glass.hazyFrom().isPresent()
+                ? words.say("clarity.hazyInGlass", words.number(glass.hazyFrom().getAsDouble(), 1), with)
+                : words.say("clarity.sameInGlass", with);
+    }
+
+    /** Returns the name of what comes to it; a drink by its figures is called as it was typed. */
+    private String addition(GlassAddition addition) {
+        return GlassAddition.find(addition.name()) == null ? addition.name() : with(words, addition.name());
+    }
+
+    /** Returns the reader's word for a drink that has a name here. */
+    public static String with(Words words, String name) {
+        return words.say("clarity.with." + name.replace(' ', '-'));
     }
 
     /** Returns how long a haze takes to clear, or empty where nothing separates. */
@@ -106,6 +159,40 @@ public record ClarityView(TellClarity.Found found, Words words) {
                 : words.say(
                         found.clearing().sinks() ? "clarity.sinks" : "clarity.rises",
                         words.number(Math.max(0.1, found.clearing().days()), 1));
+    }
+
+    /** Returns what has gathered once a haze has cleared, in a sentence; empty where nothing separates. */
+    public String ring() {
+        Ring ring = found.ring();
+        return ring == null
+                ? ""
+                : words.say(
+                        "clarity.ring",
+                        words.number(ring.grams(), 3),
+                        words.number(ring.millilitres(), 3),
+                        percent(ring.part()));
+    }
+
+    /** Returns the constituents of what has gathered, the most first; empty where nothing separates. */
+    public List<Ring.Part> ringParts() {
+        return found.ring() == null
+                ? List.of()
+                : found.ring().parts().stream().limit(MOST_PARTS).toList();
+    }
+
+    /** Returns what goes of the smell with it, in a sentence; empty where nothing is known of it. */
+    public String ringOdour() {
+        return found.ring() == null || found.ring().odour() == null
+                ? ""
+                : words.say(
+                        "clarity.ringOdour",
+                        percent(found.ring().odour().lost()),
+                        percent(found.ring().odour().known()));
+    }
+
+    /** Returns a part as a percentage with one decimal, without its sign. */
+    public String fine(double part) {
+        return words.number(100.0 * part, 1);
     }
 
     /** Returns how it looks after each step of mixing. */
@@ -137,6 +224,9 @@ public record ClarityView(TellClarity.Found found, Words words) {
 
     /** Returns the oil load against dilution as SVG. */
     public String glassMap() {
-        return GlassMap.svg(found.glass(), glass(), words.say("clarity.parts"));
+        return GlassMap.svg(
+                found.glass(),
+                glass(),
+                words.say("clarity.parts", addition(found.glass().addition())));
     }
 }

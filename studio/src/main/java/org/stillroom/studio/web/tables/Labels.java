@@ -5,7 +5,7 @@ import java.util.stream.Collectors;
 import org.stillroom.studio.answer.desk.Manner;
 
 /** The manner of a form: "make up to: 40 %". */
-enum Labels implements Manner {
+public enum Labels implements Manner {
     PLAIN;
 
     @Override
