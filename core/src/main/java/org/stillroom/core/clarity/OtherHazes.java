@@ -64,7 +64,12 @@ public final class OtherHazes {
      * @param worksBelow strength from which on it hardly works, % vol; 100 where it works at any
      */
     public record Dose(String unit, double least, double most, double waterPerUnit, double worksBelow) {
-        /** Returns whether it takes anything. */
+        /** Returns how many decimals an amount needs to be weighed by, g or mL. */
+        public static int decimals(double amount) {
+            return amount < 10.0 ? 2 : amount < 100.0 ? 1 : 0;
+        }
+
+        /** Returns whether it takes nothing. */
         public boolean isNone() {
             return unit.isEmpty();
         }
