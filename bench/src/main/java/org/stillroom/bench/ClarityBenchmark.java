@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -19,11 +20,15 @@ import org.stillroom.core.clarity.Chances;
 import org.stillroom.core.clarity.Doubts;
 import org.stillroom.core.clarity.Medium;
 import org.stillroom.core.clarity.Oils;
+import org.stillroom.core.liquid.Contents;
+import org.stillroom.core.liquid.MadeUp;
 import org.stillroom.core.quantity.AlcoholByVolume;
 import org.stillroom.core.quantity.MassConcentration;
 import org.stillroom.core.quantity.Temperature;
+import org.stillroom.core.triangle.HazeShade;
+import org.stillroom.core.triangle.Plate;
 
-/** The oil load of forty constituents, beside forty bare exponentials, and its chances. */
+/** The oil load of forty constituents, beside forty bare exponentials, its chances, and the triangle shaded for them. */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
@@ -38,6 +43,7 @@ public class ClarityBenchmark {
             Medium.of(AlcoholByVolume.at20(30), new MassConcentration(180), Temperature.TWENTY_CELSIUS);
     private final Doubts doubts = new Doubts(0.3, 0.05, Map.of());
     private final double[] slopes = new double[CONSTITUENTS];
+    private final Contents liquid = liquid();
     private double cosolvent = 0.3;
 
     public ClarityBenchmark() {
@@ -55,6 +61,14 @@ public class ClarityBenchmark {
         return Oils.of(grams);
     }
 
+    private static Contents liquid() {
+        Contents liquid = MadeUp.sweetened(AlcoholByVolume.at20(30), new MassConcentration(180));
+        for (Constituent constituent : Constituents.list().subList(0, CONSTITUENTS)) {
+            liquid = liquid.plusConstituent(constituent.cas(), 0.02);
+        }
+        return liquid;
+    }
+
     @Benchmark
     public double oilLoad() {
         return oils.load(medium);
@@ -68,6 +82,12 @@ public class ClarityBenchmark {
             sum += 0.02 * Math.exp(-slope * cosolvent);
         }
         return sum;
+    }
+
+    /** 201 × 201 places of the triangle, and the outlines around what is hazy and what is cloudy. */
+    @Benchmark
+    public @Nullable HazeShade shading() {
+        return HazeShade.of(liquid, Plate.PART);
     }
 
     /** 2,000 batches drawn. */

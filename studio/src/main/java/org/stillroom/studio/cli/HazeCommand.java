@@ -74,7 +74,10 @@ final class HazeCommand extends Subcommand {
         private static String words(OtherHazes.Way way) {
             OtherHazes.Dose dose = way.dose();
             return way.name() + ": "
-                    + (dose.isNone() ? "" : range(dose.least(), dose.most(), OtherHazes.Dose.decimals(dose.most())) + " " + unit(dose) + "/L, ")
+                    + (dose.isNone()
+                            ? ""
+                            : range(dose.least(), dose.most(), OtherHazes.Dose.decimals(dose.most())) + " " + unit(dose)
+                                    + "/L, ")
                     + way.how() + "; " + way.waiting() + "; about " + Figure.decimals(way.lossPercent(), 0)
                     + " % is lost"
                     + (way.allergens().isEmpty() ? "" : "; allergens: " + way.allergens());
@@ -126,7 +129,10 @@ final class HazeCommand extends Subcommand {
                     + Figure.decimals(clarified.volume().millilitres(), 0) + " mL, against " + way.takesOut());
             Table table = new Table().text("").figure("").text("");
             if (!way.dose().isNone()) {
-                table.row("take", range(clarified.least(), clarified.most(), OtherHazes.Dose.decimals(clarified.most())), unit(way.dose()));
+                table.row(
+                        "take",
+                        range(clarified.least(), clarified.most(), OtherHazes.Dose.decimals(clarified.most())),
+                        unit(way.dose()));
             }
             if (clarified.mostWater() > 0.0) {
                 table.row("water that comes with it", range(clarified.leastWater(), clarified.mostWater(), 0), "mL");

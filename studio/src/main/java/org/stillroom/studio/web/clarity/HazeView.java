@@ -41,7 +41,9 @@ public record HazeView(TellHaze.Found found, Map<String, List<String>> typed, Li
     /** Returns the dose of a way for a litre, or empty where it takes nothing. */
     public String dose(OtherHazes.Way way) {
         OtherHazes.Dose dose = way.dose();
-        return dose.isNone() ? "" : range(dose.least(), dose.most(), OtherHazes.Dose.decimals(dose.most())) + " " + unit(dose) + "/L";
+        return dose.isNone()
+                ? ""
+                : range(dose.least(), dose.most(), OtherHazes.Dose.decimals(dose.most())) + " " + unit(dose) + "/L";
     }
 
     /** Returns a cause of a cream that breaks, with its figure, in a sentence. */
@@ -66,7 +68,9 @@ public record HazeView(TellHaze.Found found, Map<String, List<String>> typed, Li
         OtherHazes.Dose dose = clarified.way().dose();
         if (!dose.isNone()) {
             rows.add(new ClarityView.Row(
-                    words.say("clarity.take"), range(clarified.least(), clarified.most(), OtherHazes.Dose.decimals(clarified.most())), unit(dose)));
+                    words.say("clarity.take"),
+                    range(clarified.least(), clarified.most(), OtherHazes.Dose.decimals(clarified.most())),
+                    unit(dose)));
         }
         if (clarified.mostWater() > 0.0) {
             rows.add(new ClarityView.Row(
