@@ -45,20 +45,20 @@ public final class Load {
                         folder.toString())
                 .redirectError(folder.resolve("said.txt").toFile())
                 .start();
+        long wrong = 0;
         try {
             URI address = address(studio);
             round(address, 5, 5); // warms the studio up; not told
             System.out.println("makers  answers  wrong  half within  95 % within  99 % within  slowest");
-            long wrong = 0;
             for (int makers : MAKERS) {
                 wrong += told(makers, round(address, makers, seconds));
             }
             System.out.println("memory of the studio in use by the machine: " + residentMebibytes(studio) + " MiB");
-            System.exit(wrong == 0 ? 0 : 1);
         } finally {
             studio.destroy();
             studio.waitFor(20, TimeUnit.SECONDS);
         }
+        System.exit(wrong == 0 ? 0 : 1);
     }
 
     private static URI address(Process studio) throws IOException {

@@ -35,9 +35,25 @@ final class OpenStudio implements AutoCloseable {
 
     /** Opens a studio at a port, as after a restart of one whose pages are still looked at. */
     static OpenStudio at(int port, Path data, String... more) {
+        List<String> packaged = List.of(
+                Program.java().toString(),
+                "-XX:+UseSerialGC",
+                "-XX:TieredStopAtLevel=1",
+                "-Xmx256m",
+                "-jar",
+                Program.jar().toString());
+        return opened(packaged, port, data, more);
+    }
+
+    /** Opens a studio as a person does, by the script of a tree that is built. */
+    static OpenStudio byScript(Path data) {
+        return opened(List.of(Program.root().resolve("stillroom").toString()), 0, data);
+    }
+
+    private static OpenStudio opened(List<String> program, int port, Path data, String... more) {
         try {
             Path said = Files.createTempFile("studio", ".txt");
-            Process process = started(port, data, said, more);
+            Process process = started(program, port, data, said, more);
             BufferedReader lines = process.inputReader(StandardCharsets.UTF_8);
             for (String line = lines.readLine(); line != null; line = lines.readLine()) {
                 Matcher found = URL.matcher(line);
@@ -51,10 +67,10 @@ final class OpenStudio implements AutoCloseable {
         }
     }
 
-    private static Process started(int port, Path data, Path said, String... more) throws IOException {
-        List<String> command = new ArrayList<>(
-                List.of(Program.java().toString(), "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Xmx256m", "-jar"));
-        command.addAll(List.of(Program.jar().toString(), "open", "--no-browser", "--json"));
+    private static Process started(List<String> program, int port, Path data, Path said, String... more)
+            throws IOException {
+        List<String> command = new ArrayList<>(program);
+        command.addAll(List.of("open", "--no-browser", "--json"));
         command.addAll(List.of("--port", "" + port, "--data", data.toString()));
         command.addAll(List.of(more));
         ProcessBuilder builder = new ProcessBuilder(command).redirectError(said.toFile());

@@ -2,10 +2,12 @@ package org.stillroom.core.plan;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.liquid.ModelDoubt;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.liquid.VolumeModel;
+import org.stillroom.core.quantity.Percentile;
 import org.stillroom.core.quantity.SeededDraws;
 import org.stillroom.core.recipe.LineAmount;
 
@@ -29,6 +31,7 @@ public final class Spread {
 
     private final List<PlannedLine> lines;
     private final List<Taken> taken;
+    private final int[][] brings;
     private final double[][] perGram;
     private final double[][] labelError;
     private final int toTheMark;
@@ -39,6 +42,7 @@ public final class Spread {
     private Spread(Plan plan, List<Taken> taken) {
         this.lines = plan.lines();
         this.taken = taken;
+        this.brings = new int[lines.size()][];
         this.perGram = new double[lines.size()][];
         this.labelError = new double[lines.size()][];
         int found = -1;
@@ -48,6 +52,7 @@ public final class Spread {
             for (int s = 0; s < labelError[i].length; s++) {
                 labelError[i][s] -= perGram[i][s];
             }
+            brings[i] = brought(perGram[i], labelError[i]);
             if (lines.get(i).line().amount() instanceof LineAmount.MakeUp) {
                 found = i;
             }
@@ -56,6 +61,13 @@ public final class Spread {
         this.mark = plan.millilitres();
         addUp(new double[2 * lines.size() + 1]);
         this.model = ModelDoubt.of(total, VolumeModel.atTwenty().millilitres(total));
+    }
+
+    /** Returns which substances a line brings at all, by their place: few of many, and each is added up ten thousand times. */
+    private static int[] brought(double[] own, double[] error) {
+        return IntStream.range(0, own.length)
+                .filter(s -> own[s] != 0.0 || error[s] != 0.0)
+                .toArray();
     }
 
     /**
@@ -102,7 +114,6 @@ public final class Spread {
     }
 
     private Band band(double[] drawn, double[] variances) {
-        Arrays.sort(drawn);
         int most = 0;
         double all = 0.0;
         for (int i = 0; i < variances.length; i++) {
@@ -111,17 +122,10 @@ public final class Spread {
         }
         boolean none = all == 0.0;
         return new Band(
-                percentile(drawn, 0.05),
-                percentile(drawn, 0.95),
+                Percentile.of(drawn, 0.05),
+                Percentile.of(drawn, 0.95),
                 none ? "" : name(most),
                 none ? 0.0 : variances[most] / all);
-    }
-
-    private static double percentile(double[] sorted, double part) {
-        double place = part * (sorted.length - 1);
-        int below = (int) place;
-        double share = place - below;
-        return sorted[below] + share * (sorted[Math.min(below + 1, sorted.length - 1)] - sorted[below]);
     }
 
     private String name(int error) {
@@ -186,7 +190,7 @@ public final class Spread {
     private void add(int line, double grams, double label) {
         double[] own = perGram[line];
         double[] error = labelError[line];
-        for (int s = 0; s < total.length; s++) {
+        for (int s : brings[line]) {
             total[s] += grams * Math.max(0.0, own[s] + label * error[s]);
         }
     }

@@ -24,7 +24,7 @@ public final class QuantityText {
     }
 
     public QuantityText(OunceMeaning ounce) {
-        this.units = new Units(ounce);
+        this.units = Units.of(ounce);
     }
 
     public Understanding<Mass> mass(String text) {

@@ -1,8 +1,10 @@
 package org.stillroom.core.quantity;
 
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.quantity.TypedNumber.Scale;
 
@@ -20,15 +22,28 @@ final class Units {
     /** One imperial fluid ounce is 1/160 of the gallon, which is 625e-5 of it. */
     private static final Scale OUNCE_OF_IMPERIAL_GALLON = new Scale(-5, 625);
 
+    private static final Map<OunceMeaning, Units> BY_OUNCE = new EnumMap<>(OunceMeaning.class);
+
+    static {
+        for (OunceMeaning ounce : OunceMeaning.values()) {
+            BY_OUNCE.put(ounce, new Units(ounce));
+        }
+    }
+
     private final Map<String, Unit> byWord = new HashMap<>();
 
-    Units(OunceMeaning ounce) {
+    private Units(OunceMeaning ounce) {
         masses();
         metricVolumes();
         spoonsAndCups();
         pintsAndGallons();
         fluidOunces(ounce);
         put(Unit.Kind.DROPS, Scale.UNIT, null, "drop", "drops", "gtt", "gtts");
+    }
+
+    /** Returns the units where an ounce of volume means this. */
+    static Units of(OunceMeaning ounce) {
+        return Objects.requireNonNull(BY_OUNCE.get(ounce));
     }
 
     /** Returns the unit of these words, or null where there is none. */

@@ -11,7 +11,6 @@ let typed = 0; // counts what was typed, to know whether an answer still fits
 let working = false;
 let again = false;
 const pressed = []; // in the order of the presses; each is done once, whatever is typed meanwhile
-let rest = 0;
 
 /** Keeps what is typed in this browser until the studio has it. */
 function keep() {
@@ -23,7 +22,6 @@ function keep() {
 
 /** Sends the form now, or once the answer that is awaited has come; returns whether the studio answered. */
 async function work() {
-  clearTimeout(rest);
   if (working) {
     again = true;
     return true;
@@ -55,6 +53,14 @@ async function work() {
   return answered;
 }
 
+/** Returns whether a field in here shows something else than the page that came with it. */
+function isTouched(node) {
+  const fields = isText(node) ? [node] : [...node.querySelectorAll?.('input, textarea, select') ?? []];
+  return fields.some(field => 'defaultValue' in field
+    ? field.value !== field.defaultValue || field.checked !== field.defaultChecked
+    : [...field.options].some(option => option.selected !== option.defaultSelected));
+}
+
 /** What a reader opened stays open, the field at hand stays as it is, and as long as there is no plan the last one stays in sight. */
 function lay(page, deed) {
   if (!dispatchEvent(new Event('stillroom:lay', { cancelable: true }))) return;
@@ -64,6 +70,7 @@ function lay(page, deed) {
     callbacks: {
       beforeAttributeUpdated: (name, node) => !(name === 'open' && node.tagName === 'DETAILS'),
       beforeNodeMorphed: (before, after) => {
+        if (before.isEqualNode(after) && !isTouched(before)) return false; // most of the page is as it was: spares the way through it
         if (before.dataset?.result !== 'true') return true;
         const keeps = after.dataset?.result !== 'true';
         before.classList.toggle('is-stale', keeps);
@@ -80,8 +87,7 @@ document.addEventListener('input', event => {
   if (!event.target.closest('#compose')) return;
   typed++;
   keep();
-  clearTimeout(rest);
-  rest = setTimeout(work, 30);
+  work();
 });
 
 // A press changes the form in place; saving and going back leave the page.
