@@ -109,7 +109,8 @@ public final class PlanClarity {
                 "At 20 °C it will be " + likely + ": its oils come to " + QuantityWords.fixed(clarity.load(), 2)
                         + " times what it can dissolve, " + clarity.leading() + " most of all" + estimated(clarity)
                         + ".",
-                chances(clarity),
+                chances(clarity) + "; most in doubt from the "
+                        + clarity.chances().from().get(0).what().label(),
                 remedy(clarity),
                 "an oil load below 0.7",
                 Source.CLARITY_MODEL);
