@@ -88,19 +88,48 @@ public record Maceration(Contents liquid, double held, double plants) {
         return volume() / volume(liquid);
     }
 
-    /** Returns what comes when the marc is macerated once more in another solvent: both liquids together. */
-    public Contents withAnother(Contents solvent) {
-        return drained().plus(second(solvent).drained());
+    /** Returns what comes when the marc is macerated again in further solvents, one after the other: all liquids together. */
+    public Contents withOthers(List<Contents> solvents) {
+        Contents all = drained();
+        Maceration last = this;
+        for (Contents solvent : solvents) {
+            last = last.again(solvent);
+            all = all.plus(last.drained());
+        }
+        return all;
     }
 
-    /** Returns the part of what the plants gave that comes with both liquids, if all of it was given in the first. */
-    public double partThatComesOfTwo(Contents solvent) {
-        return 1.0 - (1.0 - partThatComes()) * (1.0 - second(solvent).partThatComes());
+    /** Returns the part of what the plants gave that comes with all liquids, if all of it was given in the first. */
+    public double partThatComesOf(List<Contents> solvents) {
+        double stays = 1.0 - partThatComes();
+        Maceration last = this;
+        for (Contents solvent : solvents) {
+            last = last.again(solvent);
+            stays *= 1.0 - last.partThatComes();
+        }
+        return 1.0 - stays;
     }
 
-    private Maceration second(Contents solvent) {
+    private Maceration again(Contents solvent) {
         Contents inMarc = liquid.times(held / volume(liquid));
         return holding(inMarc.plus(solvent), List.of(), held);
+    }
+
+    /**
+     * Returns what comes when more solvent runs through the marc once the plants have given what they give: all liquids together.
+     *
+     * @param flow how it runs
+     */
+    public Contents percolated(Contents solvent, Percolation flow) {
+        double stays = flow.partThatStays(volume(solvent), held);
+        double ofLiquid = stays * held / volume(liquid); // what the marc holds in the end, as parts of each
+        double ofSolvent = (1.0 - stays) * held / volume(solvent);
+        return liquid.times(1.0 - ofLiquid).plus(solvent.times(Math.max(0.0, 1.0 - ofSolvent)));
+    }
+
+    /** Returns the part of what the plants gave that comes with both liquids when more solvent runs through. */
+    public double partThatComesThrough(Contents solvent, Percolation flow) {
+        return 1.0 - (1.0 - partThatComes()) * flow.partThatStays(volume(solvent), held);
     }
 
     private static double volume(Contents contents) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import org.assertj.core.data.Percentage;
@@ -93,13 +94,51 @@ class MacerationTest {
     @Test
     void aSecondMacerationBringsMoreAndKeepsTheStrengthOfTheSameSolvent() {
         Maceration once = twelveBotanicals(Pressing.BY_HAND);
-        Essentials twice = Essentials.of(once.withAnother(spirit(0.5, 65)).toGrams());
+        Essentials twice =
+                Essentials.of(once.withOthers(List.of(spirit(0.5, 65))).toGrams());
         assertThat(twice.millilitres()).isCloseTo(once.volume() + 500, within(0.5));
         assertThat(twice.strength()).isBetween(once.strength(), 65.0);
-        Essentials weaker = Essentials.of(once.withAnother(spirit(0.5, 30)).toGrams());
+        Essentials weaker =
+                Essentials.of(once.withOthers(List.of(spirit(0.5, 30))).toGrams());
         assertThat(weaker.strength()).isBetween(50.0, once.strength());
-        assertThat(1.0 - once.partThatComesOfTwo(spirit(0.5, 65)))
+        assertThat(1.0 - once.partThatComesOf(List.of(spirit(0.5, 65))))
                 .isCloseTo(111.0 / 1207.0 * 111.0 / 611.0, within(1e-4)); // what the marc holds, twice over
+    }
+
+    /** Own arithmetic: the marc keeps h/(h + V) of what it held, each time anew; more and smaller portions bring more. */
+    @Test
+    @Tag("property")
+    void theSameSolventInMorePortionsBringsMore() {
+        Maceration once = twelveBotanicals(Pressing.BY_HAND);
+        double inMarc = 1.0 - once.partThatComes();
+        double before = 0.0;
+        for (int portions = 1; portions <= 6; portions++) {
+            List<Contents> solvents = Collections.nCopies(portions, spirit(0.6 / portions, 65));
+            double part = once.partThatComesOf(solvents);
+            double each = 111.0 / (111.0 + 600.0 / portions);
+            assertThat(1.0 - part).isCloseTo(inMarc * Math.pow(each, portions), within(1e-4));
+            assertThat(part).isGreaterThan(before);
+            before = part;
+            Contents all = once.withOthers(solvents);
+            assertThat(all.grams(Substance.ETHANOL) + 0.111 * spirit(1, 65).grams(Substance.ETHANOL))
+                    .isCloseTo(spirit(1.8, 65).grams(Substance.ETHANOL), within(1.0)); // but for what the marc keeps
+        }
+    }
+
+    @Test
+    @Tag("property")
+    void percolatingBringsMoreThanLeavingTheSameSolventOnIt() {
+        Maceration once = twelveBotanicals(Pressing.BY_HAND);
+        Contents more = spirit(0.4, 65);
+        double left = once.partThatComesOf(List.of(more));
+        double worst = once.partThatComesThrough(more, Percolation.WORST);
+        double usual = once.partThatComesThrough(more, Percolation.USUAL);
+        double best = once.partThatComesThrough(more, Percolation.BEST);
+        assertThat(List.of(left, worst, usual, best)).isSorted();
+        Essentials all = Essentials.of(once.percolated(more, Percolation.USUAL).toGrams());
+        assertThat(all.millilitres()).isCloseTo(once.volume() + 400, within(0.5));
+        Maceration pressedDry = Maceration.holding(spirit(1, 65), List.of(new Charge(plant("dried roots"), 10)), 0.0);
+        assertThat(pressedDry.partThatComesThrough(more, Percolation.USUAL)).isEqualTo(1.0);
     }
 
     @Test

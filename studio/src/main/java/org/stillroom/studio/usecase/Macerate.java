@@ -8,6 +8,7 @@ import org.stillroom.core.extraction.Finishing;
 import org.stillroom.core.extraction.Maceration;
 import org.stillroom.core.extraction.Maceration.Charge;
 import org.stillroom.core.extraction.Maceration.Pressing;
+import org.stillroom.core.extraction.Percolation;
 import org.stillroom.core.extraction.Plant;
 import org.stillroom.core.extraction.PlantSort;
 import org.stillroom.core.extraction.Steeping;
@@ -40,7 +41,8 @@ public final class Macerate {
      * @param strength of it
      * @param held mL per gram that the marc holds, or empty for what is usual
      * @param pressing how the marc is emptied
-     * @param again mL of the same solvent for the marc once more, or empty
+     * @param again mL of the same solvent for the marc once more, each time; mostly none
+     * @param through mL of the same solvent that run through the marc, or empty
      * @param celsius where the jar stands
      * @param steeping fitted to the maker's samples, or null
      * @param end what is made of it, or null
@@ -51,12 +53,14 @@ public final class Macerate {
             Strength strength,
             OptionalDouble held,
             Pressing pressing,
-            OptionalDouble again,
+            List<Double> again,
+            OptionalDouble through,
             double celsius,
             @Nullable Steeping steeping,
             @Nullable End end) {
         public Asked {
             charges = List.copyOf(charges);
+            again = List.copyOf(again);
         }
     }
 
@@ -118,9 +122,11 @@ public final class Macerate {
     public static Found answer(Asked asked, Workings workings) {
         Maceration maceration = maceration(asked, 0.0);
         Contents litre = MadeUp.spirit(asked.strength());
-        boolean twice = asked.again().isPresent();
-        Contents second = litre.times(asked.again().orElse(0.0) / 1000.0);
-        Contents drained = twice ? maceration.withAnother(second) : maceration.drained();
+        List<Contents> more =
+                asked.again().stream().map(each -> litre.times(each / 1000.0)).toList();
+        Contents through = litre.times(asked.through().orElse(0.0) / 1000.0);
+        boolean percolated = asked.through().isPresent();
+        Contents drained = percolated ? maceration.percolated(through, Percolation.USUAL) : maceration.withOthers(more);
         Essentials comes = Essentials.of(drained.toGrams());
         double heldDoubt = asked.held().isPresent() ? 0.0 : PlantSort.HELD_DOUBT * maceration.held();
         workings.step(
@@ -131,7 +137,15 @@ public final class Macerate {
         workings.step("held by the marc", maceration.held(), "mL", Source.RETAINED);
         workings.step("comes", comes.millilitres(), "mL at 20 °C", Source.BALANCE);
         workings.step("strength of it", comes.strength(), "% vol at 20 °C", Source.VOLUME_MODEL);
-        double comesThrough = 100.0 * (twice ? maceration.partThatComesOfTwo(second) : maceration.partThatComes());
+        double comesThrough = 100.0
+                * (percolated
+                        ? maceration.partThatComesThrough(through, Percolation.USUAL)
+                        : maceration.partThatComesOf(more));
+        double ofFlow = percolated
+                ? 50.0
+                        * (maceration.partThatComesThrough(through, Percolation.BEST)
+                                - maceration.partThatComesThrough(through, Percolation.WORST))
+                : 0.0;
         double strengthDoubt = strengthDoubt(asked, maceration.strength());
         double perLitre = 1000.0 * maceration.plants() / comes.millilitres();
         Estimate volume = new Estimate(comes.millilitres(), heldDoubt);
@@ -140,7 +154,9 @@ public final class Macerate {
                 volume,
                 new Estimate(comes.strength(), strengthDoubt),
                 new Estimate(maceration.held(), heldDoubt),
-                new Estimate(comesThrough, 100.0 * heldDoubt / (maceration.volume() + maceration.held())),
+                new Estimate(
+                        comesThrough,
+                        Math.hypot(ofFlow, 100.0 * heldDoubt / (maceration.volume() + maceration.held()))),
                 new Estimate(perLitre, perLitre * heldDoubt / comes.millilitres()),
                 days(asked, TASTE_FROM),
                 days(asked, LITTLE_LEFT),

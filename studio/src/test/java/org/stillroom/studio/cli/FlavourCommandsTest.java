@@ -279,4 +279,64 @@ class FlavourCommandsTest {
         }
         assertThat(acetate).isZero(); // the analysis of the lot names none
     }
+
+    @Test
+    void theDoseOfAnotherExtractFollowsItsStrength() {
+        Desk.Run ratio = Desk.ask("extract --dose 12ml/L --ratio 1:5 --mine 1:8 --strength 60% --my-strength 60%");
+        assertThat(ratio.number("times")).isCloseTo(0.625, within(1e-9));
+        assertThat(ratio.number("dose_ml_per_l")).isCloseTo(19.2, within(1e-9));
+        assertThat(ratio.number("strength_change_vol_percent")).isCloseTo(7.2 * 60 / 1000, within(1e-6));
+        Desk.Run content = Desk.ask("extract --dose 40~drops --content 1.8 --my-content 3.6");
+        assertThat(content.number("dose_drops")).isCloseTo(20, within(1e-9));
+        Desk.Run taste = Desk.ask("extract --dose 5g --equal 10ml=8ml --equal 10ml=8ml");
+        assertThat(taste.number("dose_g")).isCloseTo(4, within(1e-9));
+        assertThat(taste.json().get("doubt").get("dose_g").doubleValue()).isGreaterThan(0.5);
+        assertThat(rules(taste.json())).contains("by-comparison");
+        assertThat(rules(
+                        Desk.ask("extract --dose 5g --content 1 --my-content 9").json()))
+                .contains("another-extract");
+        for (String wrong : List.of(
+                "extract --dose 5g",
+                "extract --dose 0g --ratio 1:5 --mine 1:8",
+                "extract --dose 5g --ratio 1:5",
+                "extract --dose 5g --ratio 1:5 --mine 1:8 --content 1 --my-content 2",
+                "extract --dose 5g --content 0 --my-content 2",
+                "extract --dose 5g --equal 10ml",
+                "extract --dose 5g --equal 10ml=8g")) {
+            assertThat(Desk.type(wrong).exit()).as(wrong).isEqualTo(2);
+        }
+    }
+
+    @Test
+    void maceratesAreBroughtToOneStrength() {
+        Desk.Run run = Desk.ask("combine --macerate 300ml@62%@1:5 --macerate 500ml@55%@1:10 --ratio 1:8 --to 58%");
+        assertThat(run.number("volume_ml")).isCloseTo(880, within(1e-6));
+        assertThat(run.number("strength_vol_percent")).isCloseTo(58, within(1e-6));
+        assertThat(run.json().get("take").get(1).get("left_ml").doubleValue()).isCloseTo(0.0, within(1e-9));
+        assertThat(rules(Desk.ask("combine --macerate 300ml@62%@1:5 --macerate 900ml@55%@1:10 --ratio 1:8 --to 58%")
+                        .json()))
+                .contains("not-all-combined");
+        assertThat(Desk.type("combine --macerate 300ml@62% --ratio 1:8 --to 58%")
+                        .exit())
+                .isEqualTo(2);
+        assertThat(Desk.type("combine --macerate 300ml@62%@1:9 --ratio 1:8 --to 58%")
+                        .exit())
+                .isEqualTo(2);
+        assertThat(Desk.type("combine --macerate 0ml@62%@1:5 --ratio 1:8 --to 58%")
+                        .exit())
+                .isEqualTo(2);
+    }
+
+    @Test
+    void macerationsAreRepeatedAndPercolated() {
+        String root = "macerate --plant dried~roots --mass 100g --solvent 500ml --strength 70%";
+        double once = Desk.ask(root).number("yield_percent");
+        double again = Desk.ask(root + " --again 300ml").number("yield_percent");
+        double halves = Desk.ask(root + " --again 150ml --again 150ml").number("yield_percent");
+        Desk.Run run = Desk.ask(root + " --percolate 300ml");
+        assertThat(List.of(once, again, halves, run.number("yield_percent"))).isSorted();
+        assertThat(run.number("volume_ml")).isCloseTo(500 + 300 - 150, within(15.0)); // 10 g of water come along
+        assertThat(Desk.type(root + " --again 300ml --percolate 300ml").exit()).isEqualTo(2);
+        assertThat(Desk.type(root + " --again 0ml").exit()).isEqualTo(2);
+    }
 }

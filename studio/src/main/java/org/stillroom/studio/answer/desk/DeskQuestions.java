@@ -25,6 +25,8 @@ public final class DeskQuestions {
                 new AcidQuestion(),
                 new DropsQuestion(),
                 new MacerateQuestion(),
+                new ExtractQuestion(),
+                new CombineQuestion(),
                 new StillQuestion(),
                 new MatchQuestion(List.of(), Grounds.SHIPPED),
                 new ReadingsQuestion(),

@@ -50,7 +50,12 @@ final class MacerateAsked {
         List<Charge> charges = charges(asked, perMillilitre);
         Optional<Double> solvent = solvent(asked, perMillilitre, charges);
         OptionalDouble held = held(asked);
-        OptionalDouble again = millilitres(asked, "again");
+        List<Double> again = again(asked);
+        OptionalDouble through = millilitres(asked, "percolate");
+        if (!again.isEmpty() && through.isPresent()) {
+            asked.object(
+                    "percolate", "solvent runs through the marc or is left on it again.", "Leave one of the two out.");
+        }
         Steeping steeping = steeping(asked);
         Optional<Temperature> temperature = asked.temperature();
         Macerate.End end = end(asked);
@@ -62,6 +67,7 @@ final class MacerateAsked {
                 held,
                 asked.has("pressed") ? Pressing.PRESSED : Pressing.BY_HAND,
                 again,
+                through,
                 temperature.orElseThrow().celsius(),
                 steeping,
                 end);
@@ -163,6 +169,20 @@ final class MacerateAsked {
         volume.filter(each -> each.millilitres() == 0.0)
                 .ifPresent(none -> asked.object(part, "0 mL are nothing.", "Give a volume, or leave it out."));
         return volume.map(each -> OptionalDouble.of(each.millilitres())).orElse(OptionalDouble.empty());
+    }
+
+    private static List<Double> again(AskedTexts asked) {
+        List<Double> again = new ArrayList<>();
+        for (String text : asked.texts("again")) {
+            asked.read("again", text, TEXT::volume).ifPresent(volume -> {
+                if (volume.millilitres() == 0.0) {
+                    asked.object("again", "0 mL are nothing.", "Give a volume, or leave it out.");
+                } else {
+                    again.add(volume.millilitres());
+                }
+            });
+        }
+        return again;
     }
 
     private static OptionalDouble held(AskedTexts asked) {

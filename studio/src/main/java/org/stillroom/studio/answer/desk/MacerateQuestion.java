@@ -41,7 +41,12 @@ final class MacerateQuestion extends DeskQuestion {
                 Part.text("water", "water in the plant, where you know it, such as 12%"),
                 Part.text("held", "what a gram of the plant holds back, where you know it, such as 1.2ml"),
                 new Part("pressed", "the marc goes through a press", null, Part.Form.FLAG),
-                Part.text("again", "more of the same spirit on the marc, such as 300ml"),
+                new Part(
+                        "again",
+                        "more of the same spirit on the marc, such as 300ml; once per time",
+                        null,
+                        Part.Form.TEXTS),
+                Part.text("percolate", "more of the same spirit that runs slowly through the marc, such as 500ml"),
                 Part.usual("temperature", "20C", "where the jar stands"),
                 new Part(
                         "sample",
@@ -134,14 +139,15 @@ final class MacerateQuestion extends DeskQuestion {
         List<Charge> charges = trial.charges().stream()
                 .map(each -> new Charge(each.plant(), factor * each.grams()))
                 .toList();
-        OptionalDouble again = trial.again();
+        OptionalDouble through = trial.through();
         return new Macerate.Asked(
                 charges,
                 factor * trial.solvent(),
                 trial.strength(),
                 trial.held(),
                 trial.pressing(),
-                again.isPresent() ? OptionalDouble.of(factor * again.getAsDouble()) : again,
+                trial.again().stream().map(each -> factor * each).toList(),
+                through.isPresent() ? OptionalDouble.of(factor * through.getAsDouble()) : through,
                 trial.celsius(),
                 trial.steeping(),
                 trial.end());
