@@ -34,6 +34,7 @@ final class StudioPages {
                 "/compose/" + recipe,
                 "/compose/" + recipe + "/versions",
                 "/compose/" + recipe + "/what-if",
+                "/compose/" + recipe + "/notes",
                 "/compose/" + recipe + "/swap?line=0&with=spirit%2063%20%25",
                 "/clarity/" + recipe,
                 "/clarity/" + recipe + "?temperature=10%20%C2%B0C&with=ice",

@@ -1,0 +1,142 @@
+package org.stillroom.studio.sheet;
+
+import java.util.List;
+import org.stillroom.core.quantity.QuantityWords;
+
+/**
+ * Odour activity of constituents by decades: a mark where it is taken to be, a line from the least to the most that the ranges allow. The
+ * line is whole where that is known to a decade, and broken where it is not.
+ */
+public final class NotesPlot {
+    private static final double LEFT = 190.0;
+    private static final double WIDTH = 430.0;
+    private static final double TOP = 16.0;
+    private static final double ROW = 24.0;
+    private static final int LEAST_DECADE = -2;
+    private static final int MOST_DECADE = 6;
+
+    private final Markup page = new Markup();
+    private final int from;
+    private final int to;
+    private final double bottom;
+
+    private NotesPlot(List<Bar> bars) {
+        double least = bars.stream().mapToDouble(Bar::typical).min().orElse(1.0) / 10.0;
+        double most = bars.stream().mapToDouble(Bar::most).max().orElse(1.0);
+        this.from = Math.max(LEAST_DECADE, Math.min(-1, (int) Math.floor(Math.log10(Math.max(least, 1e-9)))));
+        this.to = Math.min(MOST_DECADE, Math.max(1, (int) Math.ceil(Math.log10(Math.max(most, 1e-9)))));
+        this.bottom = TOP + ROW * bars.size();
+    }
+
+    /**
+     * A constituent.
+     *
+     * @param least odour activity that the ranges allow, 0 or more
+     * @param typical above 0
+     * @param most above 0
+     * @param wide whether least and most lie a decade apart, or more
+     */
+    public record Bar(String name, double least, double typical, double most, boolean wide) {}
+
+    /**
+     * Draws it.
+     *
+     * @param bars the leading one first, with thresholds that are known
+     * @param title what it says
+     * @param axis what is written along the decades
+     */
+    public static String svg(List<Bar> bars, String title, String axis) {
+        return new NotesPlot(bars).drawn(bars, title, axis);
+    }
+
+    private String drawn(List<Bar> bars, String title, String axis) {
+        page.open(
+                "svg",
+                "xmlns",
+                "http://www.w3.org/2000/svg",
+                "viewBox",
+                "0 0 640 " + number(bottom + 48.0),
+                "role",
+                "img",
+                "font-family",
+                "sans-serif",
+                "font-size",
+                "13",
+                "fill",
+                "currentColor");
+        page.element("title", title);
+        for (int decade = from; decade <= to; decade++) {
+            decade(decade);
+        }
+        page.element(
+                "text", axis, "x", number(LEFT + 0.5 * WIDTH), "y", number(bottom + 40.0), "text-anchor", "middle");
+        for (int i = 0; i < bars.size(); i++) {
+            bar(bars.get(i), TOP + ROW * (i + 0.5));
+        }
+        return page.close().toString();
+    }
+
+    /** The threshold itself, 1, is drawn stronger: what lies left of it is not smelt. */
+    private void decade(int decade) {
+        String x = number(right(Math.pow(10.0, decade)));
+        String opacity = decade == 0 ? "1" : "0.25";
+        page.empty(
+                "path",
+                "d",
+                "M" + x + " " + number(TOP) + "V" + number(bottom),
+                "stroke",
+                "currentColor",
+                "stroke-opacity",
+                opacity,
+                "stroke-width",
+                decade == 0 ? "2" : "1");
+        String label = decade < 0 ? QuantityWords.plain(Math.pow(10.0, decade)) : thousands(decade);
+        page.element("text", label, "x", x, "y", number(bottom + 18.0), "text-anchor", "middle");
+    }
+
+    private static String thousands(int decade) {
+        return decade >= 3
+                ? QuantityWords.plain(Math.pow(10.0, decade - 3)) + " 000"
+                : QuantityWords.plain(Math.pow(10.0, decade));
+    }
+
+    private void bar(Bar bar, double middle) {
+        String y = number(middle);
+        page.element("text", bar.name(), "x", number(LEFT - 10.0), "y", y, "dy", "4", "text-anchor", "end");
+        page.empty(
+                "path",
+                "d",
+                "M" + number(right(bar.least())) + " " + y + "H" + number(right(bar.most())),
+                "stroke",
+                "currentColor",
+                "stroke-width",
+                "3",
+                "stroke-dasharray",
+                bar.wide() ? "5 4" : "none");
+        page.empty(
+                "circle",
+                "cx",
+                number(right(bar.typical())),
+                "cy",
+                y,
+                "r",
+                "5.5",
+                "stroke",
+                "currentColor",
+                "stroke-width",
+                "2",
+                "fill",
+                "currentColor",
+                "fill-opacity",
+                bar.wide() ? "0.15" : "1");
+    }
+
+    private double right(double activity) {
+        double part = activity > 0.0 ? (Math.log10(activity) - from) / (to - from) : 0.0;
+        return LEFT + WIDTH * Math.max(0.0, Math.min(1.0, part));
+    }
+
+    private static String number(double value) {
+        return QuantityWords.fixed(value, 1);
+    }
+}

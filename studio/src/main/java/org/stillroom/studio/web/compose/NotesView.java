@@ -1,0 +1,99 @@
+package org.stillroom.studio.web.compose;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.tasting.Note;
+import org.stillroom.core.tasting.OdourThreshold;
+import org.stillroom.studio.sheet.NotesPlot;
+import org.stillroom.studio.usecase.TellNotes;
+import org.stillroom.studio.wording.Words;
+
+/** The notes of one recipe as their page shows them. */
+public record NotesView(TellNotes.Found found, Words words) {
+    /** More are not drawn; the table has all. */
+    private static final int DRAWN = 16;
+
+    private static final int LEADING = 3;
+
+    /** A constituent in figures. */
+    public record Row(
+            String name,
+            String smell,
+            String content,
+            String range,
+            String activity,
+            String spread,
+            String threshold) {}
+
+    private List<Note> known() {
+        return found.notes().stream().filter(note -> note.threshold() != null).toList();
+    }
+
+    /** Returns whether anything can be drawn. */
+    public boolean isDrawn() {
+        return !known().isEmpty();
+    }
+
+    /** Returns in a sentence which notes lead, and how sure that is. */
+    public String leading() {
+        List<String> leading = known().stream()
+                .filter(note -> note.activity() >= 1.0)
+                .limit(LEADING)
+                .map(note -> words.say(
+                        note.withinADecade() ? "notes.leadsWidely" : "notes.leads",
+                        note.name(),
+                        figure(note.activity())))
+                .toList();
+        return leading.isEmpty()
+                ? words.say("notes.noneLeads")
+                : words.say("notes.inFront", leading.stream().collect(Collectors.joining("; ")));
+    }
+
+    public String strength() {
+        return words.say("notes.at", words.number(found.strength(), 1));
+    }
+
+    /** Returns the plot as SVG. */
+    public String plot() {
+        List<NotesPlot.Bar> bars = known().stream()
+                .filter(note -> note.activity() > 0.0)
+                .limit(DRAWN)
+                .map(note -> new NotesPlot.Bar(
+                        note.name(), note.least(), note.activity(), note.most(), note.withinADecade()))
+                .toList();
+        return NotesPlot.svg(bars, leading(), words.say("notes.axis"));
+    }
+
+    public List<Row> rows() {
+        return found.notes().stream().map(this::row).toList();
+    }
+
+    private Row row(Note note) {
+        OdourThreshold threshold = note.threshold();
+        return new Row(
+                note.name(),
+                OdourThreshold.smell(note.cas()),
+                figure(note.content().typical()),
+                fromTo(note.content().min(), note.content().max()),
+                threshold == null ? "–" : figure(note.activity()),
+                threshold == null ? "–" : fromTo(note.least(), note.most()),
+                threshold == null
+                        ? words.say("notes.noThreshold")
+                        : words.say("notes.in." + threshold.medium().name()) + ", "
+                                + words.say(
+                                        "notes.standing." + threshold.standing().name()));
+    }
+
+    private String fromTo(double low, double high) {
+        return words.say("notes.fromTo", figure(low), figure(high));
+    }
+
+    private String figure(double value) {
+        return words.number(value, value >= 100.0 ? 0 : value >= 1.0 ? 1 : 3);
+    }
+
+    public List<Finding> findings() {
+        return found.findings();
+    }
+}
