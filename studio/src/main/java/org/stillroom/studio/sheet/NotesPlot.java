@@ -55,7 +55,7 @@ public final class NotesPlot {
                 "xmlns",
                 "http://www.w3.org/2000/svg",
                 "viewBox",
-                "0 0 640 " + number(bottom + 48.0),
+                "0 0 660 " + number(bottom + 48.0),
                 "role",
                 "img",
                 "font-family",
