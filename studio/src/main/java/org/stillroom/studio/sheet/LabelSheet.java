@@ -1,6 +1,7 @@
 package org.stillroom.studio.sheet;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.stillroom.core.label.LegalClass;
 import org.stillroom.core.liquid.Figure;
@@ -27,6 +28,12 @@ public final class LabelSheet {
 
     /** From line to line, by the height of the print. */
     private static final double LINE = 1.35;
+
+    /** The size that fits most bottles of half a litre and more. */
+    public static final Size USUAL = new Size(90.0, 60.0);
+
+    /** Where nothing is known of the bottle yet, to be filled in by hand. */
+    private static final String BY_HAND = "Batch ________ Filled ________";
 
     private LabelSheet() {}
 
@@ -61,8 +68,18 @@ public final class LabelSheet {
      * @throws Impossible when what has to stand on it does not fit
      */
     public static String svg(TellLabel.Found found, Size size) {
+        return svg(found, size, BY_HAND);
+    }
+
+    /**
+     * Returns one label that says which bottle it is on.
+     *
+     * @param marking batch, number and day
+     * @throws Impossible when what has to stand on it does not fit
+     */
+    public static String svg(TellLabel.Found found, Size size, String marking) {
         Markup page = new Markup();
-        write(page, found, size);
+        write(page, found, size, marking);
         return page + "\n";
     }
 
@@ -72,16 +89,26 @@ public final class LabelSheet {
      * @throws Impossible when what has to stand on it does not fit
      */
     public static byte[] pdf(TellLabel.Found found, Size size) {
+        return pdf(found, size, Collections.nCopies(size.across() * size.down(), BY_HAND));
+    }
+
+    /**
+     * Returns sheets of A4 with a label for each bottle.
+     *
+     * @param markings what each says of its bottle: batch, number and day
+     * @throws Impossible when what has to stand on it does not fit
+     */
+    public static byte[] pdf(TellLabel.Found found, Size size, List<String> markings) {
         Markup page = new Markup();
         page.open("html", "lang", "en").open("head").element("title", found.title() + ", labels");
         page.style("@page { size: 210mm 297mm; margin: 10mm } body { margin: 0; font-family: 'DejaVu Sans' }"
-                + " table { border-collapse: collapse } td { padding: 0 }");
+                + " table { border-collapse: collapse } td { padding: 0 } tr { page-break-inside: avoid }");
         page.close().open("body").open("table", "role", "presentation").open("tbody");
-        for (int row = 0; row < size.down(); row++) {
+        for (int at = 0; at < markings.size(); at += size.across()) {
             page.open("tr");
-            for (int column = 0; column < size.across(); column++) {
+            for (String marking : markings.subList(at, Math.min(markings.size(), at + size.across()))) {
                 page.open("td");
-                write(page, found, size);
+                write(page, found, size, marking);
                 page.close();
             }
             page.close();
@@ -90,7 +117,7 @@ public final class LabelSheet {
         return Printing.pdf("<!DOCTYPE html>\n" + page + "\n");
     }
 
-    private static void write(Markup page, TellLabel.Found found, Size size) {
+    private static void write(Markup page, TellLabel.Found found, Size size, String marking) {
         String width = number(size.width());
         String height = number(size.height());
         page.open(
@@ -123,7 +150,7 @@ public final class LabelSheet {
                 "stroke-width",
                 "0.3");
         double top = head(page, found, size.width() - 2 * INSET);
-        foot(page, small(found, size.width() - 2 * INSET), top, size);
+        foot(page, small(found, size.width() - 2 * INSET, marking), top, size);
         page.close();
     }
 
@@ -188,13 +215,13 @@ public final class LabelSheet {
                 + QuantityWords.plain(found.bottleMillilitres()) + " mL";
     }
 
-    private static List<String> small(TellLabel.Found found, double room) {
-        return said(found).stream()
+    private static List<String> small(TellLabel.Found found, double room, String marking) {
+        return said(found, marking).stream()
                 .flatMap(text -> wrapped(text, (int) (room / (LETTER * SMALL))).stream())
                 .toList();
     }
 
-    private static List<String> said(TellLabel.Found found) {
+    private static List<String> said(TellLabel.Found found, String marking) {
         List<String> small = new ArrayList<>();
         String allergens = String.join(
                 ", ",
@@ -214,7 +241,7 @@ public final class LabelSheet {
                 .forEach(remedy -> small.add(remedy.substring(written.length())));
         small.add("Energy " + QuantityWords.fixed(found.figures().value(Figure.ENERGY_KJ), 0) + " kJ, "
                 + QuantityWords.fixed(found.figures().value(Figure.ENERGY_KCAL), 0) + " kcal per 100 mL");
-        small.add("Batch ________ Filled ________");
+        small.add(marking);
         small.add(TellLabel.NOT_FOR_SALE);
         return small;
     }

@@ -27,7 +27,7 @@ import org.stillroom.core.reference.Workings;
 /** Tells what comes of plants in spirit, what the marc holds, when to taste, and what makes a liqueur of it. */
 public final class Macerate {
     /** So much of what there is to gain has come when it is time to taste, and when little is left. Own judgement. */
-    private static final double TASTE_FROM = 0.6;
+    public static final double TASTE_FROM = 0.6;
 
     private static final double LITTLE_LEFT = 0.95;
 

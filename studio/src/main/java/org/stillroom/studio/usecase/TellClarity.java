@@ -44,7 +44,7 @@ public final class TellClarity {
     private static final Temperature FILTERED_AT = new Temperature(0);
 
     /** Height of the liquid in a bottle of half a litre to a litre, mm; common practice, no source. */
-    private static final double BOTTLE_MILLIMETRES = 200.0;
+    public static final double BOTTLE_MILLIMETRES = 200.0;
 
     /** Folds that are sold; common practice, no source. */
     private static final Double[] FOLDS = {5.0, 10.0};

@@ -88,7 +88,21 @@ public final class TellLabel {
      */
     public static Found answer(
             WorkedPlan worked, StatedStrength.LeftIn leftIn, double servingMillilitres, double bottleMillilitres) {
-        Figures figures = worked.figures();
+        return answer(worked, worked.figures(), leftIn, servingMillilitres, bottleMillilitres);
+    }
+
+    /**
+     * Returns the label of a liquid that came of a recipe.
+     *
+     * @param figures of the liquid itself
+     * @throws Impossible when there is nothing
+     */
+    public static Found answer(
+            WorkedPlan worked,
+            Figures figures,
+            StatedStrength.LeftIn leftIn,
+            double servingMillilitres,
+            double bottleMillilitres) {
         if (!figures.has(Figure.STRENGTH)) {
             throw new Impossible("recipe", "it makes nothing.", "Give its lines amounts.");
         }

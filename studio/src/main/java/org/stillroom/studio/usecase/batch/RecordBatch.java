@@ -22,6 +22,7 @@ import org.stillroom.core.ingredient.Resolved;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.plan.Asked;
 import org.stillroom.core.quantity.Amount;
+import org.stillroom.core.quantity.Bottles;
 import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.quantity.QuantityText;
@@ -53,6 +54,9 @@ import org.stillroom.studio.usecase.shelf.Stock;
 public final class RecordBatch {
     /** What can be added without a lot of the shelf. */
     public static final List<String> KITCHEN = List.of("water", "white sugar", "citric acid");
+
+    /** How often numbers are looked up again when somebody else took them. */
+    private static final int NUMBERING = 5;
 
     private final Store store;
     private final Clock clock;
@@ -311,6 +315,58 @@ public final class RecordBatch {
                 strength == null ? null : Double.valueOf(0.5 * (strength.low() + strength.high())),
                 typing.kept());
         return keep(batch, typing, new Wish(EventBodies.EVAPORATED, body, List.of()), request);
+    }
+
+    /**
+     * Logs that bottles were filled: {@code fills} such as "3 x 500 ml; 1 x 420 ml", what was lost as {@code filter}, and the empty
+     * bottles that the shelf gave, {@code lots} such as "id:4".
+     */
+    public Outcome bottled(Batch batch, Map<String, String> typed, String request) {
+        Outcome outcome = bottledFrom(batch, typed, request);
+        for (int tries = 1; tries < NUMBERING && isNumberTaken(outcome); tries++) {
+            outcome = bottledFrom(batch, typed, request); // somebody else has filled bottles meanwhile
+        }
+        return outcome;
+    }
+
+    private static boolean isNumberTaken(Outcome outcome) {
+        return outcome instanceof Outcome.NotKept not
+                && not.problems().stream().anyMatch(problem -> problem.rule().equals("bottle-numbers-taken"));
+    }
+
+    private Outcome bottledFrom(Batch batch, Map<String, String> typed, String request) {
+        Typing typing = typing(typed);
+        List<EventBodies.FillBody> fills = new ArrayList<>();
+        for (String each : typing.text("fills").split(";", -1)) {
+            Bottles bottles = typing.parsed("fills", each, QuantityText::bottles, "“3 x 500 ml”");
+            if (bottles != null) {
+                fills.add(
+                        new EventBodies.FillBody(bottles.count(), bottles.each().millilitres()));
+            }
+        }
+        List<LossBody> losses = losses(typing);
+        List<BatchSheet.Taken> lots = bottles(typing.text("lots"));
+        Instant at = moment(typing, batch);
+        int first = Book.open(store).cellar().nextBottle(batch.id());
+        EventBodies.BottledBody body =
+                new EventBodies.BottledBody(at, typing.text("vessel"), fills, first, losses, lots, typing.kept());
+        return keep(batch, typing, new Wish(EventBodies.BOTTLED, body, lots), request);
+    }
+
+    private List<BatchSheet.Taken> bottles(String text) {
+        List<BatchSheet.Taken> taken = new ArrayList<>();
+        for (String each : text.split(";", -1)) {
+            String[] parts = each.split(":", -1);
+            Lot lot = store.lots().lot(parts[0]).orElse(null);
+            if (lot != null && parts.length == 2 && parts[1].matches("\\d{1,5}")) {
+                taken.add(new BatchSheet.Taken(
+                        lot.id(),
+                        lot.sheet().label(),
+                        Integer.parseInt(parts[1]),
+                        lot.sheet().unit()));
+            }
+        }
+        return taken;
     }
 
     /** Takes an entry back by one of its own; what it took from the shelf goes back there. */

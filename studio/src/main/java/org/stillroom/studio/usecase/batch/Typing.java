@@ -87,10 +87,13 @@ final class Typing {
     /** Returns a quantity, or null when the field is empty or not understood. */
     <Q> @Nullable Q quantity(
             String field, String unit, BiFunction<QuantityText, String, Understanding<Q>> how, String example) {
-        if (!has(field)) {
-            return null;
-        }
-        SheetReading<Typed<Q>> reading = reader.quantity(field, BareNumber.withUnit(text(field), unit), how, example);
+        return has(field) ? parsed(field, BareNumber.withUnit(text(field), unit), how, example) : null;
+    }
+
+    /** Returns a quantity that is part of a field, or null when it is not understood. */
+    <Q> @Nullable Q parsed(
+            String field, String text, BiFunction<QuantityText, String, Understanding<Q>> how, String example) {
+        SheetReading<Typed<Q>> reading = reader.quantity(field, text.strip(), how, example);
         if (reading instanceof SheetReading.Understood<Typed<Q>> understood) {
             return understood.value().value();
         }

@@ -8,19 +8,21 @@ import java.util.Base64;
 import java.util.HexFormat;
 
 /** Random tokens, their hashes, and comparing them without telling by the time it takes. */
-final class Tokens {
+public final class Tokens {
     private static final SecureRandom RANDOM = new SecureRandom();
     private static final int BYTES = 32;
 
     private Tokens() {}
 
-    static String random() {
+    /** Returns a token that nobody can guess: 256 bits, in letters that an address takes. */
+    public static String random() {
         byte[] bytes = new byte[BYTES];
         RANDOM.nextBytes(bytes);
         return Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
     }
 
-    static boolean same(String one, String other) {
+    /** Returns whether two are the same, in a time that does not tell how far they are. */
+    public static boolean same(String one, String other) {
         return MessageDigest.isEqual(one.getBytes(StandardCharsets.UTF_8), other.getBytes(StandardCharsets.UTF_8));
     }
 

@@ -13,7 +13,11 @@ import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.Lot;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.batch.Book;
+import org.stillroom.studio.usecase.batch.Forecasts;
 import org.stillroom.studio.usecase.batch.RecordBatch;
+import org.stillroom.studio.usecase.batch.RecordRest;
+import org.stillroom.studio.usecase.batch.Waiting;
+import org.stillroom.studio.usecase.batch.Waits;
 import org.stillroom.studio.usecase.make.FinishMake;
 import org.stillroom.studio.web.frame.Doors;
 import org.stillroom.studio.web.frame.Visit;
@@ -26,11 +30,13 @@ import org.stillroom.studio.wording.Words;
 final class BatchPages {
     private final Store store;
     private final RecordBatch record;
+    private final RecordRest rest;
     private final Clock clock;
 
     BatchPages(Store store, Clock clock) {
         this.store = store;
         this.record = new RecordBatch(store, clock);
+        this.rest = new RecordRest(store, clock);
         this.clock = clock;
     }
 
@@ -51,7 +57,11 @@ final class BatchPages {
         if (!problems.isEmpty()) {
             visit.context().status(HttpStatus.UNPROCESSABLE_CONTENT);
         }
-        BatchView view = new BatchView(book, batch, words, forms, clock.instant());
+        List<Waiting> waits = Waits.of(book, store, clock.getZone()).stream()
+                .filter(waiting -> waiting.batch().equals(batch.id()) && !waiting.done())
+                .toList();
+        BatchView view =
+                new BatchView(book, batch, words, forms, waits, Forecasts.of(book, batch, store), clock.instant());
         List<Finding> unplaced = forms.stream().anyMatch(form -> form.act().equals(act)) ? List.of() : problems;
         visit.page(
                         words.say(
@@ -86,6 +96,8 @@ final class BatchPages {
                     case "measured" -> record.measured(batch, typed, request);
                     case "lost" -> record.lost(batch, typed, request);
                     case "evaporated" -> record.evaporated(batch, typed, request);
+                    case "bottled" -> record.bottled(batch, typed, request);
+                    case "waits" -> rest.waits(batch, typed, request);
                     default -> null;
                 });
         outcome.ifPresentOrElse(kept -> answer(visit, batch, act, kept), visit::notFound);
@@ -140,7 +152,20 @@ final class BatchPages {
                                                 cause(words, "FILTER"),
                                                 cause(words, "SEDIMENT"),
                                                 cause(words, "OTHER"))))),
-                form("evaporated", vessel, List.of(Field.text("amount", "240 g"), Field.text("strength", "41.2 %"))));
+                form("evaporated", vessel, List.of(Field.text("amount", "240 g"), Field.text("strength", "41.2 %"))),
+                new BatchForm("waits", waits(words), Map.of(), List.of()));
+    }
+
+    private static List<Field> waits(Words words) {
+        List<Choice> choices = new ArrayList<>();
+        for (Waiting.What what : Waiting.What.values()) {
+            choices.add(new Choice(what.name(), words.say("rest.what." + what.name())));
+        }
+        return List.of(
+                Field.choice("what", choices),
+                Field.text("days", "14 days"),
+                Field.of("until", Kind.DAY),
+                Field.of("note", Kind.TEXT));
     }
 
     private static Choice cause(Words words, String cause) {

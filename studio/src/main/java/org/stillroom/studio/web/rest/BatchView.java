@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.batch.Births;
+import org.stillroom.core.batch.Bottling;
 import org.stillroom.core.batch.Event;
 import org.stillroom.core.batch.Flow;
 import org.stillroom.core.batch.Held;
@@ -22,6 +23,8 @@ import org.stillroom.core.quantity.Volume;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.HistoryEntry;
 import org.stillroom.studio.usecase.batch.Book;
+import org.stillroom.studio.usecase.batch.Forecasts;
+import org.stillroom.studio.usecase.batch.Waiting;
 import org.stillroom.studio.usecase.make.BatchSheet;
 import org.stillroom.studio.usecase.make.FinishMake;
 import org.stillroom.studio.wording.Words;
@@ -33,15 +36,47 @@ public final class BatchView {
     private final BatchSheet sheet;
     private final Words words;
     private final List<BatchForm> forms;
+    private final List<Waiting> waits;
+    private final List<Forecasts.Offer> offers;
     private final Instant now;
 
-    BatchView(Book book, Batch batch, Words words, List<BatchForm> forms, Instant now) {
+    BatchView(
+            Book book,
+            Batch batch,
+            Words words,
+            List<BatchForm> forms,
+            List<Waiting> waits,
+            List<Forecasts.Offer> offers,
+            Instant now) {
         this.book = book;
         this.batch = batch;
         this.sheet = FinishMake.sheet(batch);
         this.words = words;
         this.forms = List.copyOf(forms);
+        this.waits = List.copyOf(waits);
+        this.offers = List.copyOf(offers);
         this.now = now;
+    }
+
+    /** Returns what it waits for, each with its day. */
+    public List<String> waits() {
+        return waits.stream()
+                .map(waiting -> words.say("rest.waitsUntil", RestView.what(words, waiting), words.day(waiting.until())))
+                .toList();
+    }
+
+    public List<Forecasts.Offer> offers() {
+        return offers;
+    }
+
+    /** Returns a forecast as a sentence. */
+    public String told(Forecasts.Offer offer) {
+        return words.say("rest.offer." + offer.kind().name(), "" + days(offer), vessel(offer.of()));
+    }
+
+    /** Returns its days as they are taken, whole ones. */
+    public long days(Forecasts.Offer offer) {
+        return (long) Math.ceil(offer.days());
     }
 
     public Batch batch() {
@@ -136,6 +171,27 @@ public final class BatchView {
         }
         String sum = String.join(" + ", sums);
         return outlay.complete() ? sum : words.say("rest.costAtLeast", sum);
+    }
+
+    /** Bottles as they are listed. */
+    public record Filled(String numbers, String each, String strength, String cost, String day, String labels) {}
+
+    /** Returns the bottles, as they were filled. */
+    public List<Filled> bottles() {
+        return book.cellar().bottlings(batch.id()).stream().map(this::filled).toList();
+    }
+
+    private Filled filled(Bottling bottling) {
+        String numbers = bottling.first() == bottling.last()
+                ? "" + bottling.first()
+                : words.say("rest.numbers", "" + bottling.first(), "" + bottling.last());
+        return new Filled(
+                numbers,
+                words.amount(new Volume(bottling.fill().millilitres())),
+                words.number(bottling.each().essentials().strength(), 1) + "\u00a0% vol",
+                cost(bottling.each().outlay().times(1.0 / bottling.fill().count())),
+                words.moment(bottling.at()),
+                "/rest/batch/" + batch.id() + "/labels/" + bottling.entry() + "-" + bottling.first() + ".pdf");
     }
 
     /** A row of what came in and went out. */

@@ -22,7 +22,12 @@ final class Rested implements AutoCloseable {
 
     /** Makes a litre as asked and returns the batch. */
     Batch batch() {
-        String recipe = kitchen.saved("Bay leaf and juniper", Kitchen.BAY);
+        return batch(Kitchen.BAY);
+    }
+
+    /** Makes a recipe as asked and returns the batch. */
+    Batch batch(String text) {
+        String recipe = kitchen.saved("Bay leaf and juniper", text);
         String make = kitchen.begun(recipe);
         kitchen.finishAsAsked(make);
         return new FinishMake(kitchen.store).answer(kitchen.state(make), Kitchen.request());
