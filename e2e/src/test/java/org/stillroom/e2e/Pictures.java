@@ -24,12 +24,15 @@ class Pictures {
     Path dir;
 
     private String recipe;
+
+    private String batch;
     private RealBrowser browser;
     private OpenStudio studio;
 
     @BeforeEach
     void open() {
         recipe = DemoStudio.stock(dir.resolve("data"));
+        batch = Finished.batch(dir.resolve("data"), recipe);
         browser = new RealBrowser();
         studio = OpenStudio.on(dir.resolve("data"));
     }
@@ -68,7 +71,7 @@ class Pictures {
     }
 
     private List<String> paths() {
-        List<String> all = new ArrayList<>(StudioPages.all(recipe));
+        List<String> all = new ArrayList<>(StudioPages.all(recipe, batch));
         all.add(begunMake());
         return all;
     }

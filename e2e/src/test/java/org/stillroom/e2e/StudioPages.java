@@ -10,8 +10,9 @@ final class StudioPages {
      * Returns their paths, such as "/settings".
      *
      * @param recipe id of a saved recipe
+     * @param batch id of a batch of which bottles were filled
      */
-    static List<String> all(String recipe) {
+    static List<String> all(String recipe, String batch) {
         return List.of(
                 "/settings",
                 "/history",
@@ -43,6 +44,10 @@ final class StudioPages {
                 "/make",
                 "/make/begin?recipe=" + recipe,
                 "/rest",
+                "/rest/batch/" + batch,
+                "/rest/batch/" + batch + "/bottle",
+                "/rest/batch/" + batch + "/bottle?size1=350ml&count1=4&brim1=356ml&size2=100ml&temperature=16",
+                "/make/batch/" + batch,
                 "/make/gauge",
                 "/make/gauge?density=1.0423g%2Fml&refractometer=31.5Bx&volume=1.95L&to-strength=28%25&with=96%25");
     }

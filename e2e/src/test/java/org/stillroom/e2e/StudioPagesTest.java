@@ -45,12 +45,14 @@ class StudioPagesTest {
     static Path dir;
 
     private static String recipe;
+    private static String batch;
     private static OpenStudio studio;
     private static RealBrowser browser;
 
     @BeforeAll
     static void open() {
         recipe = DemoStudio.stock(dir.resolve("data"));
+        batch = Finished.batch(dir.resolve("data"), recipe);
         studio = OpenStudio.on(dir.resolve("data"));
         browser = new RealBrowser();
     }
@@ -62,7 +64,7 @@ class StudioPagesTest {
     }
 
     static List<String> pages() {
-        return StudioPages.all(recipe);
+        return StudioPages.all(recipe, batch);
     }
 
     @AfterEach

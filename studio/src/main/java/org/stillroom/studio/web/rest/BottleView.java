@@ -96,6 +96,6 @@ public record BottleView(
     }
 
     public String cost(PlanBottling.Room room) {
-        return BatchView.cost(words, room.cost());
+        return room.cost().money().isEmpty() ? "" : BatchView.cost(words, room.cost());
     }
 }
