@@ -52,7 +52,9 @@ class BatchStoryTest {
 
     private static Locator form(Page page, String act) {
         Locator form = page.locator("form[action$='/" + act + "']").first();
-        page.locator("details", new Page.LocatorOptions().setHas(form)).locator("summary").click();
+        page.locator("details", new Page.LocatorOptions().setHas(form))
+                .locator("summary")
+                .click();
         return form;
     }
 
@@ -65,7 +67,9 @@ class BatchStoryTest {
     }
 
     @ParameterizedTest
-    @EnumSource(value = RealBrowser.Device.class, names = {"PHONE", "DESK"})
+    @EnumSource(
+            value = RealBrowser.Device.class,
+            names = {"PHONE", "DESK"})
     void aBatchIsFinishedRackedToppedUpBottledAndInTheCalendar(RealBrowser.Device device) {
         Page page = browser.open(studio.page("/make/" + make + "/finish"), device);
         page.locator("main form button").click();
@@ -110,7 +114,8 @@ class BatchStoryTest {
         fill(waits, "days", "21");
         send(waits);
         page.navigate(studio.page("/rest").toString());
-        assertThat(page.locator(".waits li", new Page.LocatorOptions().setHasText("In 21 days"))).hasCount(1);
+        assertThat(page.locator(".waits li", new Page.LocatorOptions().setHasText("In 21 days")))
+                .hasCount(1);
         page.locator("form[action$='/rest/calendar'] button").click();
         String feed = page.locator("#feed").inputValue();
         APIResponse calendar = page.request().get(feed);
@@ -123,7 +128,9 @@ class BatchStoryTest {
         String other = page.url().replaceAll("/rest/batch/.*", "/rest");
         String own = page.url().replaceAll(".*/", "");
         page.navigate(other);
-        page.locator("main a[href^='/rest/batch/']", new Page.LocatorOptions().setHasText("Batch 1")).last().click();
+        page.locator("main a[href^='/rest/batch/']", new Page.LocatorOptions().setHasText("Batch 1"))
+                .last()
+                .click();
         Locator moved = form(page, "moved");
         fill(moved, "to", "cask");
         moved.locator("[name='batch']").selectOption(own);

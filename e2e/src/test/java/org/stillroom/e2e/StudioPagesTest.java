@@ -19,27 +19,27 @@ import org.junit.jupiter.params.provider.MethodSource;
 class StudioPagesTest {
     /** What sticks out to the right, by name. */
     private static final String STICKING_OUT = """
-            () => document.documentElement.scrollWidth <= screen.width ? [] :
-              [...document.querySelectorAll('body *')].filter(e => e.getBoundingClientRect().right > screen.width + 1)
-                .map(e => e.tagName + '.' + e.className)
-            """;
+        () => document.documentElement.scrollWidth <= screen.width ? [] :
+          [...document.querySelectorAll('body *')].filter(e => e.getBoundingClientRect().right > screen.width + 1)
+            .map(e => e.tagName + '.' + e.className)
+        """;
 
     /** What a finger is to hit and is lower than 48 px, but for links within a sentence. */
     private static final String TOO_SMALL = """
-            () => [...document.querySelectorAll('button, select, input:not([type=hidden]), textarea, summary, .press, nav a')]
-              .filter(e => e.checkVisibility() && !e.closest('.skip'))
-              .map(e => ({ e, box: (['checkbox', 'radio'].includes(e.type) ? e.closest('label') ?? e : e).getBoundingClientRect() }))
-              .filter(({ box }) => box.height > 1 && box.height < 47.5)
-              .map(({ e, box }) => e.tagName + ' ' + (e.textContent.trim() || e.name) + ' ' + box.height)
-            """;
+        () => [...document.querySelectorAll('button, select, input:not([type=hidden]), textarea, summary, .press, nav a')]
+          .filter(e => e.checkVisibility() && !e.closest('.skip'))
+          .map(e => ({ e, box: (['checkbox', 'radio'].includes(e.type) ? e.closest('label') ?? e : e).getBoundingClientRect() }))
+          .filter(({ box }) => box.height > 1 && box.height < 47.5)
+          .map(({ e, box }) => e.tagName + ' ' + (e.textContent.trim() || e.name) + ' ' + box.height)
+        """;
 
     /** Texts that are set smaller than 14 px. */
     private static final String TOO_FINE = """
-            () => [...document.querySelectorAll('body *:not(svg *)')]
-              .filter(e => e.checkVisibility() && [...e.childNodes].some(n => n.nodeType === 3 && n.data.trim()))
-              .filter(e => parseFloat(getComputedStyle(e).fontSize) < 13.99)
-              .map(e => e.tagName + ' ' + e.textContent.trim())
-            """;
+        () => [...document.querySelectorAll('body *:not(svg *)')]
+          .filter(e => e.checkVisibility() && [...e.childNodes].some(n => n.nodeType === 3 && n.data.trim()))
+          .filter(e => parseFloat(getComputedStyle(e).fontSize) < 13.99)
+          .map(e => e.tagName + ' ' + e.textContent.trim())
+        """;
 
     @TempDir
     static Path dir;
@@ -113,10 +113,9 @@ class StudioPagesTest {
     @Test
     void whatIsTooSmallOrSticksOutIsNoticed() {
         Page page = browser.open(studio.page("/settings"), RealBrowser.Device.NARROW);
-        page.evaluate(
-                "() => { const b = document.createElement('button'); b.textContent = 'a very little button';"
-                        + " b.className = 'canary'; document.querySelector('main').append(b);"
-                        + " const r = document.styleSheets[0]; r.insertRule('.canary { font-size: 9px; margin-left: 400px }'); }");
+        page.evaluate("() => { const b = document.createElement('button'); b.textContent = 'a very little button';"
+                + " b.className = 'canary'; document.querySelector('main').append(b); const r ="
+                + " document.styleSheets[0]; r.insertRule('.canary { font-size: 9px; margin-left: 400px }'); }");
 
         assertThat(found(page, TOO_SMALL)).hasSize(1);
         assertThat(found(page, TOO_FINE)).hasSize(1);
