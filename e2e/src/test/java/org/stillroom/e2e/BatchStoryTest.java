@@ -113,6 +113,7 @@ class BatchStoryTest {
         Locator waits = form(page, "waits");
         fill(waits, "days", "21");
         send(waits);
+        assertThat(page.locator(".log-rows li").first()).containsText("Let it wait");
         page.navigate(studio.page("/rest").toString());
         assertThat(page.locator(".waits li", new Page.LocatorOptions().setHasText("In 21 days")))
                 .hasCount(1);

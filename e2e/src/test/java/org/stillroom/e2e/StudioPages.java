@@ -48,6 +48,7 @@ final class StudioPages {
                 "/rest/batch/" + batch + "/bottle",
                 "/rest/batch/" + batch + "/bottle?size1=350ml&count1=4&brim1=356ml&size2=100ml&temperature=16",
                 "/make/batch/" + batch,
+                "/rest/recipe/" + recipe,
                 "/make/gauge",
                 "/make/gauge?density=1.0423g%2Fml&refractometer=31.5Bx&volume=1.95L&to-strength=28%25&with=96%25");
     }

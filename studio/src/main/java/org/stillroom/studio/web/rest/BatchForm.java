@@ -25,6 +25,7 @@ public record BatchForm(String act, List<Field> fields, Map<String, String> type
         LONG,
         DAY,
         CHOICE,
+        PHOTO,
         /** Not shown, since there is nothing to choose. */
         FIXED
     }
@@ -57,6 +58,11 @@ public record BatchForm(String act, List<Field> fields, Map<String, String> type
 
     /** Something to choose. */
     public record Choice(String value, String name) {}
+
+    /** Returns whether a file goes along. */
+    public boolean hasPhoto() {
+        return fields.stream().anyMatch(field -> field.kind() == Kind.PHOTO);
+    }
 
     /** Returns whether it was sent and refused, so that it stands open. */
     public boolean isOpen() {

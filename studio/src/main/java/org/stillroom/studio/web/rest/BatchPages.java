@@ -1,6 +1,9 @@
 package org.stillroom.studio.web.rest;
 
 import io.javalin.http.HttpStatus;
+import io.javalin.http.UploadedFile;
+import java.io.IOException;
+import java.io.InputStream;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -9,17 +12,22 @@ import java.util.Map;
 import java.util.Optional;
 import org.stillroom.core.batch.Place;
 import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.Lot;
+import org.stillroom.studio.store.Photos;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.batch.Book;
+import org.stillroom.studio.usecase.batch.CompareBatches;
 import org.stillroom.studio.usecase.batch.Forecasts;
+import org.stillroom.studio.usecase.batch.Notes;
 import org.stillroom.studio.usecase.batch.RecordBatch;
 import org.stillroom.studio.usecase.batch.RecordRest;
 import org.stillroom.studio.usecase.batch.Waiting;
 import org.stillroom.studio.usecase.batch.Waits;
 import org.stillroom.studio.usecase.make.FinishMake;
 import org.stillroom.studio.web.frame.Doors;
+import org.stillroom.studio.web.frame.PhotoAnswer;
 import org.stillroom.studio.web.frame.Visit;
 import org.stillroom.studio.web.rest.BatchForm.Choice;
 import org.stillroom.studio.web.rest.BatchForm.Field;
@@ -31,19 +39,24 @@ final class BatchPages {
     private final Store store;
     private final RecordBatch record;
     private final RecordRest rest;
+    private final Notes notes;
     private final Clock clock;
 
     BatchPages(Store store, Clock clock) {
         this.store = store;
         this.record = new RecordBatch(store, clock);
         this.rest = new RecordRest(store, clock);
+        this.notes = new Notes(store, clock);
         this.clock = clock;
     }
 
     void routes(Doors doors) {
         doors.get("/rest/batch/{batch}", visit -> show(visit, "", List.of()))
                 .post("/rest/batch/{batch}/undo", this::undo)
-                .post("/rest/batch/{batch}/{act}", this::write);
+                .post("/rest/batch/{batch}/noted", this::note)
+                .post("/rest/batch/{batch}/{act}", this::write)
+                .get("/rest/recipe/{recipe}", this::compare)
+                .get("/rest/photo/{photo}", this::photo);
     }
 
     private void show(Visit visit, String act, List<Finding> problems) {
@@ -103,6 +116,45 @@ final class BatchPages {
         outcome.ifPresentOrElse(kept -> answer(visit, batch, act, kept), visit::notFound);
     }
 
+    private void note(Visit visit) throws IOException {
+        Batch batch = batch(visit);
+        UploadedFile file = visit.context().uploadedFile("photo");
+        String photo = null;
+        if (file != null && file.size() > 0) {
+            try (InputStream in = file.content()) {
+                photo = store.photos().keep(in.readNBytes(Photos.MOST_BYTES + 1), visit.request() + "/photo");
+            } catch (Photos.NoPhoto none) {
+                String message = none.getMessage() == null ? "" : none.getMessage();
+                show(
+                        visit,
+                        "noted",
+                        List.of(Finding.of(
+                                "no-photo", Severity.STOP, "photo", "not kept", message, "Choose another.")));
+                return;
+            }
+        }
+        answer(visit, batch, "noted", notes.noted(batch, typed(visit), photo, visit.request()));
+    }
+
+    private void compare(Visit visit) {
+        Book book = Book.open(store);
+        String recipe = visit.part("recipe");
+        CompareBatches.Found found = new CompareBatches(store).answer(book, recipe);
+        if (found.rows().isEmpty()) {
+            visit.notFound();
+            return;
+        }
+        String title = found.rows().get(0).sheet().title();
+        visit.page(visit.words().say("rest.compareTitle", title), RestRoom.KEY)
+                .style("make.css")
+                .style("rest.css")
+                .show("rest/compare.jte", Map.of("view", new CompareView(title, found, visit.words())));
+    }
+
+    private void photo(Visit visit) {
+        PhotoAnswer.of(visit, store.photos().photo(visit.part("photo")).orElse(null));
+    }
+
     private Batch batch(Visit visit) {
         return Book.batch(store, visit.part("batch"));
     }
@@ -132,8 +184,17 @@ final class BatchPages {
                 vessels.add(new Choice(place.vessel(), BatchView.vessel(words, place.vessel())));
             }
         });
+        BatchForm noted = new BatchForm(
+                "noted",
+                List.of(
+                        Field.of("note", Kind.LONG),
+                        Field.text("score", "7.5"),
+                        Field.of("photo", Kind.PHOTO),
+                        Field.of("day", Kind.DAY)),
+                Map.of(),
+                List.of());
         if (vessels.isEmpty()) {
-            return List.of();
+            return List.of(noted);
         }
         Field vessel = Field.choice("vessel", vessels);
         return List.of(
@@ -153,7 +214,8 @@ final class BatchPages {
                                                 cause(words, "SEDIMENT"),
                                                 cause(words, "OTHER"))))),
                 form("evaporated", vessel, List.of(Field.text("amount", "240 g"), Field.text("strength", "41.2 %"))),
-                new BatchForm("waits", waits(words), Map.of(), List.of()));
+                new BatchForm("waits", waits(words), Map.of(), List.of()),
+                noted);
     }
 
     private static List<Field> waits(Words words) {

@@ -24,6 +24,7 @@ import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.HistoryEntry;
 import org.stillroom.studio.usecase.batch.Book;
 import org.stillroom.studio.usecase.batch.Forecasts;
+import org.stillroom.studio.usecase.batch.Notes;
 import org.stillroom.studio.usecase.batch.Waiting;
 import org.stillroom.studio.usecase.make.BatchSheet;
 import org.stillroom.studio.usecase.make.FinishMake;
@@ -171,6 +172,26 @@ public final class BatchView {
         }
         String sum = String.join(" + ", sums);
         return outlay.complete() ? sum : words.say("rest.costAtLeast", sum);
+    }
+
+    /** A note as it is listed. */
+    public record Noted(String when, String score, String words, String photo) {}
+
+    /** Returns the notes, latest first. */
+    public List<Noted> notes() {
+        List<Noted> notes = new ArrayList<>();
+        for (Notes.Note note : Notes.of(book, batch.id())) {
+            Double score = note.score();
+            String photo = note.photo();
+            notes.add(
+                    0,
+                    new Noted(
+                            words.moment(note.at()),
+                            score == null ? "" : words.say("rest.scored", words.plain(score)),
+                            note.words(),
+                            photo == null ? "" : "/rest/photo/" + photo));
+        }
+        return notes;
     }
 
     /** Bottles as they are listed. */

@@ -8,6 +8,7 @@ import org.stillroom.studio.store.Changing;
 import org.stillroom.studio.store.Lot;
 import org.stillroom.studio.store.Photos;
 import org.stillroom.studio.web.frame.Doors;
+import org.stillroom.studio.web.frame.PhotoAnswer;
 import org.stillroom.studio.web.frame.Visit;
 
 /** Photos of bottles, as they are taken with a phone. */
@@ -55,18 +56,7 @@ final class PhotoPages {
         visit.goOn("/shelf/lots/" + lot.id() + "?photo=yes");
     }
 
-    /** A photo is served as what its bytes are, to be shown and nothing else: no script in it can run. */
     private void show(Visit visit) {
-        Photos.Photo photo = desk.store().photos().photo(visit.part("id")).orElse(null);
-        if (photo == null) {
-            visit.notFound();
-            return;
-        }
-        visit.context()
-                .contentType(photo.type())
-                .header("Content-Security-Policy", "default-src 'none'; sandbox")
-                .header("Content-Disposition", "inline")
-                .header("Cache-Control", "private, max-age=31536000, immutable")
-                .result(photo.bytes());
+        PhotoAnswer.of(visit, desk.store().photos().photo(visit.part("id")).orElse(null));
     }
 }
