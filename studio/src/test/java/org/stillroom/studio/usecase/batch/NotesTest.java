@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -76,8 +77,7 @@ class NotesTest {
         CompareBatches.Found found = new CompareBatches(rested.kitchen.store).answer(book(), recipe);
         assertThat(found.rows()).hasSize(3);
         assertThat(found.rows().get(0).planned()).isNotNull();
-        Offset offset = found.offsets().get(Asked.STRENGTH);
-        assertThat(offset).isNotNull();
+        Offset offset = Objects.requireNonNull(found.offsets().get(Asked.STRENGTH));
         assertThat(offset.mean()).isCloseTo(-0.5, within(0.1));
         assertThat(offset.isClear()).isTrue();
         assertThat(found.offsets()).doesNotContainKey(Asked.SUGAR);
