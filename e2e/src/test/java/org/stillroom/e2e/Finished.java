@@ -13,6 +13,7 @@ import org.stillroom.studio.usecase.batch.RecordRest;
 import org.stillroom.studio.usecase.make.BeginMake;
 import org.stillroom.studio.usecase.make.FinishMake;
 import org.stillroom.studio.usecase.make.MakeState;
+import org.stillroom.studio.usecase.make.MakeStep;
 import org.stillroom.studio.usecase.make.RecordStep;
 import org.stillroom.studio.usecase.make.ShowMake;
 
@@ -47,8 +48,11 @@ final class Finished {
                 new BeginMake(store).answer(recipe, revision, new BeginMake.Wish("", false, Map.of()), request());
         String make = ((BeginMake.Outcome.Begun) outcome).make().id();
         ShowMake show = new ShowMake(store);
-        for (MakeState state = show.answer(make); state.here() != null; state = show.answer(make)) {
-            new RecordStep(store).done(state, state.step(state.here().id()), state.seen(), request());
+        for (MakeStep here = show.answer(make).here();
+                here != null;
+                here = show.answer(make).here()) {
+            MakeState state = show.answer(make);
+            new RecordStep(store).done(state, here, state.seen(), request());
         }
         return make;
     }

@@ -25,28 +25,28 @@ class Pace {
     private static final int BETWEEN_KEYS = 180;
     /** From the key to the answer laid into the page, and to the frame that shows it. */
     private static final String WATCH = """
-            () => {
-                window.waits = { laid: [], shown: [] };
-                performance.setResourceTimingBufferSize(5000);
-                performance.clearResourceTimings();
-                let pressed = 0;
-                document.addEventListener('input', () => { pressed = performance.now(); }, true);
-                addEventListener('stillroom:laid', () => {
-                    const since = pressed;
-                    waits.laid.push(performance.now() - since);
-                    requestAnimationFrame(() => {
-                        const painted = new MessageChannel();
-                        painted.port1.onmessage = () => waits.shown.push(performance.now() - since);
-                        painted.port2.postMessage('');
-                    });
+        () => {
+            window.waits = { laid: [], shown: [] };
+            performance.setResourceTimingBufferSize(5000);
+            performance.clearResourceTimings();
+            let pressed = 0;
+            document.addEventListener('input', () => { pressed = performance.now(); }, true);
+            addEventListener('stillroom:laid', () => {
+                const since = pressed;
+                waits.laid.push(performance.now() - since);
+                requestAnimationFrame(() => {
+                    const painted = new MessageChannel();
+                    painted.port1.onmessage = () => waits.shown.push(performance.now() - since);
+                    painted.port2.postMessage('');
                 });
-            }
-            """;
+            });
+        }
+        """;
 
     private static final String ASKED = """
-            performance.getEntriesByType('resource').filter(each => each.name.endsWith('/live'))
-                .map(each => each.responseEnd - each.startTime)
-            """;
+        performance.getEntriesByType('resource').filter(each => each.name.endsWith('/live'))
+            .map(each => each.responseEnd - each.startTime)
+        """;
 
     private final HttpClient client =
             HttpClient.newBuilder().followRedirects(HttpClient.Redirect.NORMAL).build();
@@ -70,8 +70,9 @@ class Pace {
     @Test
     void everyPageInMemory() throws IOException, InterruptedException {
         String recipe = DemoStudio.stock(dir.resolve("data"));
+        String batch = Finished.batch(dir.resolve("data"), recipe);
         try (OpenStudio studio = OpenStudio.byScript(dir.resolve("data"))) {
-            List<String> paths = StudioPages.all(recipe);
+            List<String> paths = StudioPages.all(recipe, batch);
             for (String path : paths) {
                 ask(studio.page(path));
             }
