@@ -85,7 +85,8 @@ class ClarityCommandTest {
     void aPlanSaysHowItsOilsWillLookAndIsQuietWhereTheyAreClear() throws IOException {
         String cloudy = Desk.type("plan " + recipe("1 g/L")).out();
         assertThat(cloudy).contains("it will be cloudy", "other sesquiterpenes", "pine needle tincture");
-        assertThat(Desk.ask("plan " + recipe("1 g/L")).out()).contains("\"oil-clouding\"", "most in doubt from the solubility of the oils", "\"oil-not-counted\"");
+        assertThat(Desk.ask("plan " + recipe("1 g/L")).out())
+                .contains("\"oil-clouding\"", "most in doubt from the solubility of the oils", "\"oil-not-counted\"");
         assertThat(Desk.ask("plan " + recipe("1 mg/L")).out()).doesNotContain("\"oil-clouding\"");
     }
 
