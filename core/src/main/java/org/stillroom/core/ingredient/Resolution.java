@@ -74,7 +74,7 @@ public record Resolution(@Nullable Resolved resolved, List<Finding> findings) {
             for (int i = 0; i < mirrored.length; i++) {
                 mirrored[i] = Math.max(0.0, 2.0 * mirrored[i] - lower.toGrams()[i]);
             }
-            return Contents.ofGrams(mirrored);
+            return knowingOil(ingredient, Contents.ofGrams(mirrored));
         }
     }
 
@@ -109,7 +109,11 @@ public record Resolution(@Nullable Resolved resolved, List<Finding> findings) {
 
     /** Returns the contents of one gram when the label errs by so many times its tolerance. */
     private static Contents contents(Ingredient ingredient, double labelErrors) {
-        Contents contents = substances(ingredient, labelErrors);
+        return knowingOil(ingredient, substances(ingredient, labelErrors));
+    }
+
+    /** Returns the contents with the constituents of their oil, where the name says which oil it is. */
+    private static Contents knowingOil(Ingredient ingredient, Contents contents) {
         EssentialOil oil = contents.grams(Substance.OIL) > 0.0 ? EssentialOils.find(ingredient.name()) : null;
         return oil == null ? contents : contents.knowingOil(oil.shares());
     }

@@ -1,0 +1,63 @@
+package org.stillroom.core.ingredient;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Map;
+import java.util.Objects;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.stillroom.core.liquid.Contents;
+import org.stillroom.core.liquid.Substance;
+import org.stillroom.core.quantity.AlcoholByVolume;
+import org.stillroom.core.quantity.MassConcentration;
+import org.stillroom.core.quantity.Typed;
+
+class ResolutionTest {
+    /** 99.8 % vol and 1 g/L of oil leave no room for 0.3 % vol more, so that the label is mirrored about what it says. */
+    @Test
+    @Tag("property")
+    void aLabelAtTheEndOfItsScaleKeepsTheConstituentsOfItsOil() {
+        Resolved essence = resolved(99.8);
+        Contents mirrored = essence.perGramAtUpperLabel();
+
+        assertThat(mirrored.grams(Substance.ETHANOL))
+                .isGreaterThan(essence.perGram().grams(Substance.ETHANOL));
+        assertThat(mirrored.grams(Substance.WATER)).isLessThan(essence.perGram().grams(Substance.WATER));
+        assertThat(mirrored.aroma().keySet())
+                .isEqualTo(essence.perGram().aroma().keySet())
+                .isNotEmpty();
+        double more = mirrored.grams(Substance.OIL) / essence.perGram().grams(Substance.OIL);
+        essence.perGram()
+                .aroma()
+                .forEach((cas, grams) ->
+                        assertThat(mirrored.aroma().get(cas)).as(cas).isCloseTo(more * grams, within(1e-12)));
+    }
+
+    /** Within the scale nothing is mirrored: the upper label is what an essence of that strength would be. */
+    @Test
+    @Tag("property")
+    void aLabelWithinItsScaleErrsToTheStrengthThatItSays() {
+        assertThat(resolved(80.0).perGramAtUpperLabel())
+                .isEqualTo(resolved(80.3).perGram());
+    }
+
+    private static Resolved resolved(double strength) {
+        Ingredient essence = new Ingredient(
+                "lemon essence",
+                Kind.ESSENCE,
+                new Typed<>(strength + " %", AlcoholByVolume.at20(strength)),
+                new Typed<>("0.3 %", 0.3),
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                Map.of(Substance.OIL, new Typed<>("1 g/L", new MassConcentration(1.0))),
+                null,
+                null);
+        return Objects.requireNonNull(Resolution.of(essence).resolved());
+    }
+}
