@@ -15,6 +15,7 @@ final class StudioPages {
     static List<String> all(String recipe, String batch) {
         return List.of(
                 "/settings",
+                "/settings/house-rules",
                 "/history",
                 "/nowhere",
                 "/shelf",

@@ -35,10 +35,8 @@ public final class Drink {
         this.grounds = grounds;
         this.figures = Liquid.figures(plan.liquid(), Temperature.TWENTY_CELSIUS);
         this.portions = Portions.of(plan, grounds.knowledge());
-        double kilograms = figures.value(Figure.MASS) / 1000.0;
-        double litres = figures.value(Figure.VOLUME_20C) / 1000.0;
         for (Watched watched : grounds.knowledge().watched()) {
-            @Nullable Amount amount = Amounts.of(watched, portions, kilograms, litres, grounds);
+            @Nullable Amount amount = Amounts.of(watched, portions, kilograms(), litres(), grounds);
             if (amount != null) {
                 amounts.add(amount);
             }
@@ -65,6 +63,10 @@ public final class Drink {
         return grounds.knowledge();
     }
 
+    HouseRules houseRules() {
+        return grounds.house();
+    }
+
     public Figures figures() {
         return figures;
     }
@@ -85,6 +87,15 @@ public final class Drink {
                 .filter(amount -> amount.watched().name().equals(watched))
                 .findFirst()
                 .orElse(null);
+    }
+
+    double kilograms() {
+        return figures.value(Figure.MASS) / 1000.0;
+    }
+
+    /** Returns litres at 20 °C. */
+    double litres() {
+        return figures.value(Figure.VOLUME_20C) / 1000.0;
     }
 
     /** Returns % vol at 20 °C. */

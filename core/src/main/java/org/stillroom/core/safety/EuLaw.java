@@ -156,7 +156,8 @@ final class EuLaw {
     }
 
     private static Limit limit(String category, double value, Limit.Basis basis) {
-        return new Limit("eu-use-limit", Place.EU, category, value, basis, Limit.Edge.UP_TO, Source.EU_872_2012);
+        return new Limit(
+                "eu-use-limit", Place.EU.label(), category, value, basis, Limit.Edge.UP_TO, Source.EU_872_2012);
     }
 
     private static boolean addedAsSuch(Drink drink, String name) {

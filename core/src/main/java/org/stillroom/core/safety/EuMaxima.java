@@ -35,7 +35,7 @@ final class EuMaxima {
             if (its && applies(row.category(), drink)) {
                 findings.add(new Limit(
                                 "eu-maximum",
-                                Place.EU,
+                                Place.EU.label(),
                                 row.category(),
                                 row.milligramsPerKilogram(),
                                 Limit.Basis.PER_KILOGRAM,

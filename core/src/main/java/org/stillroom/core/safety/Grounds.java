@@ -5,18 +5,24 @@ package org.stillroom.core.safety;
  *
  * @param knowledge the tables in force
  * @param analyses what suppliers say of the very lots
+ * @param house the rules of the maker's own house
  */
-public record Grounds(Knowledge knowledge, LotAnalyses analyses) {
+public record Grounds(Knowledge knowledge, LotAnalyses analyses, HouseRules house) {
     /** What ships with the program, and nothing of any lot. */
     public static final Grounds SHIPPED = of(Knowledge.SHIPPED);
 
-    /** Returns grounds that know nothing of any lot. */
+    /** Returns grounds that know nothing of any lot or house. */
     public static Grounds of(Knowledge knowledge) {
-        return new Grounds(knowledge, LotAnalyses.NONE);
+        return new Grounds(knowledge, LotAnalyses.NONE, HouseRules.NONE);
     }
 
     /** Returns the same with what suppliers say of the lots. */
     public Grounds with(LotAnalyses lots) {
-        return new Grounds(knowledge, lots);
+        return new Grounds(knowledge, lots, house);
+    }
+
+    /** Returns the same with the rules of a house in place of these. */
+    public Grounds with(HouseRules rules) {
+        return new Grounds(knowledge, analyses, rules);
     }
 }

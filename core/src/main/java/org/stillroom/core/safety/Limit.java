@@ -1,6 +1,7 @@
 package org.stillroom.core.safety;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
@@ -13,14 +14,21 @@ import org.stillroom.core.reference.Source;
  * from memory never clears.
  *
  * @param rule name of the rule
- * @param place whose law
+ * @param jurisdiction whose law, or "house"
  * @param category what kind of drink it is for
  * @param value mg/kg or mg/L
  * @param basis per kilogram or per litre of the drink
  * @param edge whether the figure itself is allowed
- * @param source where it stands
+ * @param source where it stands; null for a house rule, which the maker wrote
  */
-record Limit(String rule, Place place, String category, double value, Basis basis, Edge edge, Source source) {
+record Limit(
+        String rule,
+        String jurisdiction,
+        String category,
+        double value,
+        Basis basis,
+        Edge edge,
+        @Nullable Source source) {
     /** Whether the figure itself is still allowed. */
     enum Edge {
         UP_TO("at most "),
@@ -98,7 +106,7 @@ record Limit(String rule, Place place, String category, double value, Basis basi
                 rule,
                 severity,
                 amount.where(),
-                place.label(),
+                jurisdiction,
                 verdict,
                 message(amount),
                 howSure(amount),

@@ -42,8 +42,11 @@ public record OilLimits(List<OfOil> oils, Map<String, Maximum> maxima) {
         maxima = Map.copyOf(maxima);
     }
 
-    /** A maximum in the drink as consumed, mg/kg, whose it is and where it stands. */
-    public record Maximum(double milligramsPerKilogram, String whose, Source source) {}
+    /** A maximum in the drink as consumed, mg/kg, whose it is and where it stands; a house rule stands in no law. */
+    public record Maximum(
+            double milligramsPerKilogram,
+            String whose,
+            @Nullable Source source) {}
 
     /**
      * One oil.
@@ -96,7 +99,7 @@ public record OilLimits(List<OfOil> oils, Map<String, Maximum> maxima) {
         return new OilLimits(oils, maxima);
     }
 
-    private static Maximum stricter(Maximum one, Maximum other) {
+    static Maximum stricter(Maximum one, Maximum other) {
         return one.milligramsPerKilogram() <= other.milligramsPerKilogram() ? one : other;
     }
 
@@ -104,6 +107,10 @@ public record OilLimits(List<OfOil> oils, Map<String, Maximum> maxima) {
         Maximum strictest = watched.name().equals("thujone")
                 ? new Maximum(UsLaw.THUJONE, Place.US.label(), Source.CFR_21_LIMITS)
                 : null;
+        Maximum house = HouseRules.maxima(drink).get(watched.name());
+        if (house != null) {
+            strictest = strictest == null ? house : stricter(strictest, house);
+        }
         for (Knowledge.EuMaximum row : drink.knowledge().maxima()) {
             if (row.isMaximum()
                     && !watched.euName().isEmpty()
@@ -120,6 +127,7 @@ public record OilLimits(List<OfOil> oils, Map<String, Maximum> maxima) {
         List<Finding> stops = new ArrayList<>(NotForDrinking.judge(drink, Serving.USUAL));
         stops.addAll(UsLaw.prohibited(drink, Serving.USUAL));
         stops.addAll(EuLaw.restrictedPlants(drink, Serving.USUAL));
+        stops.addAll(HouseRules.leftOut(drink));
         stops.removeIf(finding -> finding.severity() != Severity.STOP);
         return stops;
     }

@@ -31,6 +31,7 @@ public final class Rules {
             new Rule("eu-statement", OF_DRINKS, "EU: statements on liquorice, caffeine, quinine.", EuLaw::statements),
             new Rule("us-prohibited", OF_ALL, "US: calamus, coumarin, tonka, safrole.", UsLaw::prohibited),
             new Rule("us-limit", OF_DRINKS, "US: thujone free, quinine, glycyrrhizin, prussic acid.", UsLaw::limits),
+            new Rule(HouseRule.NAME, OF_ALL, "The rules of the maker's own house.", HouseRules::judge),
             new Rule("us-listed", OF_ALL, "US: whether oils and plants are listed, and how.", UsListing::judge),
             new Rule(
                     "intake",

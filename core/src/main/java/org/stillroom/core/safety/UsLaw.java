@@ -75,7 +75,13 @@ final class UsLaw {
         if (amount != null) {
             Limit.Edge edge = name.equals("thujone") ? Limit.Edge.BELOW : Limit.Edge.UP_TO;
             findings.add(new Limit(
-                            "us-limit", Place.US, category, value, Limit.Basis.PER_KILOGRAM, edge, Source.CFR_21_LIMITS)
+                            "us-limit",
+                            Place.US.label(),
+                            category,
+                            value,
+                            Limit.Basis.PER_KILOGRAM,
+                            edge,
+                            Source.CFR_21_LIMITS)
                     .judge(amount));
         }
     }

@@ -91,6 +91,16 @@ final class Bench {
         return this;
     }
 
+    /** Adds the rules of a house, as they are written. */
+    Bench house(String text) {
+        HouseRules.Reading read = HouseRules.read(text, grounds.knowledge());
+        if (!read.problems().isEmpty()) {
+            throw new AssertionError(read.problems().toString());
+        }
+        grounds = grounds.with(read.rules());
+        return this;
+    }
+
     Plan plan() {
         Recipe recipe = new Recipe(
                 "test", Target.OPEN, ingredients, lines, List.of(), null, null, null, null, null, null, steps, null);

@@ -58,7 +58,7 @@ class LimitsTest {
     }
 
     private static Finding judge(double value, Limit.Edge edge, Amount amount) {
-        return new Limit("test", Place.EU, "drinks", value, Limit.Basis.PER_KILOGRAM, edge, Source.EU_1334_2008)
+        return new Limit("test", Place.EU.label(), "drinks", value, Limit.Basis.PER_KILOGRAM, edge, Source.EU_1334_2008)
                 .judge(amount);
     }
 

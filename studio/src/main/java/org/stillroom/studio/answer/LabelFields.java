@@ -39,6 +39,7 @@ public final class LabelFields {
                 .put("statements", statements(found.statements()))
                 .put("duty", duty(found.duty()))
                 .put("findings", FindingFields.of(found.findings()))
+                .put("against", FindingFields.of(found.against()))
                 .put("not_for_sale", TellLabel.NOT_FOR_SALE)
                 .put("standing", Safety.STANDING);
     }

@@ -16,16 +16,19 @@ import org.stillroom.studio.usecase.shelf.MakersGrounds;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-/** What a drink is judged on, as options: what a studio keeps, and analyses of lots. */
+/** What a drink is judged on, as options: what a studio keeps, analyses of lots, rules of the house. */
 final class GroundsOptions {
     @Option(
             names = "--data",
             paramLabel = "DIR",
-            description = "judge on what a studio in this folder keeps too: the analyses of its lots")
+            description = "judge on what a studio in this folder keeps too: analyses of its lots, its house rules")
     private @Nullable Path data;
 
     @Mixin
     private AnalysisFiles analyses = new AnalysisFiles();
+
+    @Mixin
+    private HouseRulesFile house = new HouseRulesFile();
 
     /**
      * Returns a recipe worked out and judged on what these options say.
@@ -42,7 +45,7 @@ final class GroundsOptions {
         Grounds kept = data == null ? Grounds.SHIPPED : ofStudio(DataFolder.chosenOr(data));
         Map<String, List<Map<String, Double>>> lots = analyses.read().entrySet().stream()
                 .collect(Collectors.toMap(Map.Entry::getKey, each -> List.of(each.getValue())));
-        return kept.with(kept.analyses().and(LotAnalyses.of(lots)));
+        return house.added(kept.with(kept.analyses().and(LotAnalyses.of(lots))));
     }
 
     private static Grounds ofStudio(DataFolder folder) {

@@ -29,12 +29,18 @@ record LabelAnswer(TellLabel.Found found, @Nullable Path written) implements Ans
     public void print(Page page) {
         if (written != null) {
             page.verbatim("Written: " + written);
+            found.against().forEach(page::finding);
             return;
         }
         StatedStrength strength = found.strength();
         page.heading(found.title() + ": " + Figure.decimals(strength.percent(), 1) + " % vol on the label");
         page.paragraph("The bottle may hold " + Figure.decimals(strength.low(), 1) + " to "
                 + Figure.decimals(strength.high(), 1) + " % vol.");
+        if (!found.against().isEmpty()) {
+            page.blank();
+            page.heading("What speaks against it as a drink");
+            found.against().forEach(page::finding);
+        }
         page.blank();
         page.heading("What its figures allow it to be called");
         page.table(met());

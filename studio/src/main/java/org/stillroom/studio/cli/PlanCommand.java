@@ -9,6 +9,7 @@ import org.stillroom.studio.answer.desk.Objections;
 import org.stillroom.studio.answer.desk.PlanWishes;
 import org.stillroom.studio.usecase.OpenRecipe;
 import org.stillroom.studio.usecase.PlanRecipe;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -20,6 +21,9 @@ final class PlanCommand extends Subcommand {
 
     @Option(names = "--units", defaultValue = "metric", description = "metric or us (default: ${DEFAULT-VALUE})")
     private String units = "";
+
+    @Mixin
+    private HouseRulesFile house = new HouseRulesFile();
 
     private final PartOptions wishes = new PartOptions(PlanWishes.PARTS);
 
@@ -35,7 +39,8 @@ final class PlanCommand extends Subcommand {
         PlanWishes wished = PlanWishes.of(wishes.typed(), Dashes.TWO, objections);
         OpenRecipe.Outcome.Opened opened = RecipeArgument.open(file);
         Making making = PlanRecipe.making(opened.recipe());
-        return new PlanAnswer(wished.answer(making, opened.notes(), Grounds.SHIPPED, workings), shown);
+        Grounds grounds = house.added(Grounds.SHIPPED);
+        return new PlanAnswer(wished.answer(making, opened.notes(), grounds, workings), shown);
     }
 
     private Units units(Objections objections) {

@@ -15,6 +15,7 @@ import org.stillroom.studio.sheet.DaySheet;
 import org.stillroom.studio.sheet.SheetOptions;
 import org.stillroom.studio.usecase.PlanRecipe;
 import org.stillroom.studio.usecase.WorkedPlan;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -39,6 +40,9 @@ final class SheetCommand extends Subcommand {
     @Option(names = "--force", description = "write over a file that is there")
     private boolean force;
 
+    @Mixin
+    private HouseRulesFile house = new HouseRulesFile();
+
     private final PartOptions wishes = new PartOptions(List.of(PlanWishes.MAKES));
 
     @Override
@@ -53,7 +57,7 @@ final class SheetCommand extends Subcommand {
         WorkedPlan worked = wished.answer(
                         PlanRecipe.making(RecipeArgument.open(Path.of(file)).recipe()),
                         List.of(),
-                        Grounds.SHIPPED,
+                        house.added(Grounds.SHIPPED),
                         workings)
                 .worked();
         if (out == null) {

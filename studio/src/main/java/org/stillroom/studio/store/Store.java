@@ -89,6 +89,10 @@ public final class Store implements AutoCloseable {
         return new Settings(jdbi);
     }
 
+    public RuleBook rules() {
+        return new RuleBook(jdbi);
+    }
+
     public Sessions sessions() {
         return new Sessions(jdbi);
     }

@@ -14,6 +14,8 @@ import org.stillroom.core.liquid.Figure;
 import org.stillroom.core.liquid.Figures;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
+import org.stillroom.core.safety.HouseRule;
 import org.stillroom.core.safety.Knowledge;
 import org.stillroom.core.safety.Place;
 import org.stillroom.core.safety.Safety;
@@ -44,6 +46,7 @@ public final class TellLabel {
      * @param statements what the label says whatever is in it
      * @param duty on paper
      * @param findings statements and allergens that follow from what is in it
+     * @param against what stops it as a drink, and house rules that are not shown to be kept
      */
     public record Found(
             String title,
@@ -57,8 +60,10 @@ public final class TellLabel {
             List<Knowledge.StandardDrink> drinks,
             List<Statements.Statement> statements,
             List<Duty> duty,
-            List<Finding> findings) {
+            List<Finding> findings,
+            List<Finding> against) {
         public Found {
+            against = List.copyOf(against);
             classes = List.copyOf(classes);
             drinks = List.copyOf(drinks);
             statements = List.copyOf(statements);
@@ -108,9 +113,8 @@ public final class TellLabel {
         }
         StatedStrength strength = StatedStrength.of(figures.value(Figure.STRENGTH), leftIn);
         Serving serving = new Serving(servingMillilitres, 1.0, 70.0, EnumSet.of(Place.EU));
-        List<Finding> said = Safety.of(worked.plan(), serving, worked.grounds()).findings().stream()
-                .filter(TellLabel::isSaidOnLabels)
-                .toList();
+        List<Finding> all = Safety.of(worked.plan(), serving, worked.grounds()).findings();
+        List<Finding> said = all.stream().filter(TellLabel::isSaidOnLabels).toList();
         return new Found(
                 worked.plan().recipe().title(),
                 figures,
@@ -123,7 +127,13 @@ public final class TellLabel {
                 worked.grounds().knowledge().standardDrinks(),
                 Statements.of(strength),
                 Duty.of(strength.percent(), bottleMillilitres),
-                said);
+                said,
+                all.stream().filter(TellLabel::isAgainst).toList());
+    }
+
+    private static boolean isAgainst(Finding finding) {
+        boolean house = finding.jurisdiction().equals(HouseRule.JURISDICTION);
+        return finding.severity() == Severity.STOP || (house && finding.severity() == Severity.CAUTION);
     }
 
     private static boolean isSaidOnLabels(Finding finding) {

@@ -128,6 +128,34 @@ class SafetyCommandTest {
         assertThat(page.split("not legal or medical advice", -1)).hasSize(2);
     }
 
+    @Test
+    void houseRulesFromAFileHoldSafetyPlanSheetAndLabel() throws IOException {
+        String recipe = recipe("sage oil", "0.02 g/L");
+        String rules = file("house.txt", "# ours\nat most 1 mg/L thujone because we like it mild\n");
+        for (String command : List.of("safety", "plan", "sheet", "label")) {
+            JsonNode json = json(Desk.type(command + " " + recipe + " --json --house-rules " + rules));
+            JsonNode findings = json.get(command.equals("label") ? "against" : "findings");
+            assertThat(findings.findValuesAsString("rule")).as(command).contains("house-rule");
+            assertThat(findings.findValuesAsString("jurisdiction")).as(command).contains("house");
+        }
+        assertThat(Desk.type("safety " + recipe + " --place EU --house-rules " + rules)
+                        .exit())
+                .isEqualTo(1);
+        assertThat(Desk.type("label " + recipe + " --house-rules " + rules).out())
+                .contains("What speaks against it as a drink", "because we like it");
+    }
+
+    @Test
+    void houseRulesThatAreNotUnderstoodAreToldByLine() throws IOException {
+        String rules = file("house.txt", "no tonka\nat most lots of oil\nat most 2 mg/L thujon\n");
+        Desk.Run run = Desk.type("safety " + recipe("sage oil", "0.02 g/L") + " --house-rules " + rules);
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.err()).contains("line 2", "line 3", "\"thujon\"");
+        assertThat(Desk.type("plan " + recipe("sage oil", "0.02 g/L") + " --house-rules " + folder.resolve("none"))
+                        .exit())
+                .isEqualTo(3);
+    }
+
     private String file(String name, String text) throws IOException {
         return Files.writeString(folder.resolve(name), text).toString();
     }

@@ -313,6 +313,27 @@ abstract class StoreContract {
     }
 
     @Test
+    void houseRulesAreWrittenOnceForEachVersionAndStayInTheHistory() {
+        String request = request();
+        int before = store().rules().house().version();
+
+        store().rules().writeHouse("no tonka", before, request);
+        store().rules().writeHouse("no tonka", before, request); // the same wish again
+        Changing<RuleBook.House> late = store().rules().writeHouse("no sage", before, request());
+
+        assertThat(store().rules().house()).isEqualTo(new RuleBook.House("no tonka", before + 1));
+        assertThat(late).isEqualTo(new Changing.Overtaken<>(new RuleBook.House("no tonka", before + 1)));
+        store().rules().writeHouse("", before + 1, request());
+        assertThat(store().rules().house().text()).isEmpty();
+        assertThat(store().history().of("rules:house").stream().skip(before))
+                .extracting(HistoryEntry::body)
+                .hasSize(2)
+                .first()
+                .asString()
+                .contains("no tonka");
+    }
+
+    @Test
     void instrumentsAreKeptChangedRemovedAndBroughtBack() {
         InstrumentSheet scale = new InstrumentSheet("kitchen scale", "scale", Map.of("marks", "0.1 g"), null);
         Instrument kept = store().instruments().add(scale, request());

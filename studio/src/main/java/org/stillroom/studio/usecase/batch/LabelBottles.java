@@ -19,6 +19,7 @@ import org.stillroom.studio.usecase.TellLabel;
 import org.stillroom.studio.usecase.WorkedPlan;
 import org.stillroom.studio.usecase.make.FinishMake;
 import org.stillroom.studio.usecase.make.OpenRevision;
+import org.stillroom.studio.usecase.shelf.MakersGrounds;
 import org.stillroom.studio.usecase.shelf.MakersOunce;
 
 /** Tells what the labels of bottles say that were filled: by what is in them, with batch, number and day. */
@@ -70,7 +71,8 @@ public final class LabelBottles {
         OpenRevision.Outcome opened =
                 OpenRevision.answer(store.recipes(), revision, Map.of(), MakersOunce.of(store.settings()));
         if (opened instanceof OpenRevision.Outcome.Opened found
-                && PlanRecipe.answer(found.making(), null, Workings.NONE) instanceof PlanRecipe.Outcome.Worked worked) {
+                && PlanRecipe.answer(found.making(), null, MakersGrounds.of(store), Workings.NONE)
+                        instanceof PlanRecipe.Outcome.Worked worked) {
             return worked.plan();
         }
         throw new NoSuchElementException("the recipe of this batch cannot be worked out any more");

@@ -8,24 +8,26 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.aroma.Materials;
 import org.stillroom.core.safety.Grounds;
-import org.stillroom.core.safety.Knowledge;
+import org.stillroom.core.safety.HouseRules;
 import org.stillroom.core.safety.LotAnalyses;
 import org.stillroom.studio.shelffile.OilAnalysis;
 import org.stillroom.studio.store.Lot;
 import org.stillroom.studio.store.Store;
 
-/** What drinks are judged on in a studio: the tables in force, and the analyses of the lots on its shelf. */
+/** What drinks are judged on in a studio: the tables in force, the analyses of its lots, and the rules of the house. */
 public final class MakersGrounds {
     private MakersGrounds() {}
 
     /** Returns what drinks of this studio are judged on now. */
     public static Grounds of(Store store) {
-        return of(store.lots().all());
+        Grounds ofLots = of(store.lots().all());
+        String house = store.rules().house().text();
+        return ofLots.with(HouseRules.read(house, ofLots.knowledge()).kept());
     }
 
     /** Returns what drinks are judged on where these lots are what there is. */
     public static Grounds of(List<Lot> lots) {
-        return new Grounds(Knowledge.SHIPPED, analyses(lots));
+        return Grounds.SHIPPED.with(analyses(lots));
     }
 
     /** Returns what the analyses of the lots say; one without analysis lets the range stand for all of its name. */

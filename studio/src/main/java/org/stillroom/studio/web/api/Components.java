@@ -31,6 +31,7 @@ final class Components {
         all.putAll(RecipeOperations.components());
         all.putAll(LotOperations.components());
         all.putAll(InstrumentOperations.components());
+        all.putAll(HouseRuleOperations.components());
         all.putAll(MakeComponents.all());
         all.putAll(HistoryOperations.components());
         return all;

@@ -150,6 +150,7 @@ final class SafetyOperations {
                 .with("statements", Schemas.list(texts("market", "words", "basis")))
                 .with("duty", Schemas.list(duty()))
                 .with("findings", Schemas.list(Schemas.ref("Finding")))
+                .with("against", Schemas.list(Schemas.ref("Finding")))
                 .with("not_for_sale", Schemas.text("said on a label of a home"))
                 .with("standing", Schemas.text("that it is information, no advice"))
                 .schema();

@@ -18,7 +18,7 @@ import org.stillroom.studio.wording.Language;
 import org.stillroom.studio.wording.UnitSystem;
 import org.stillroom.studio.wording.Words;
 
-/** Language, units and what an ounce means; the backup; everything that happened. */
+/** Language, units and what an ounce means; the rules of the house; the backup; everything that happened. */
 public final class SettingsRoom implements Room {
     private static final int PAGE = 60;
 
@@ -51,6 +51,7 @@ public final class SettingsRoom implements Room {
                 .post("/settings", this::keep)
                 .get("/settings/backup", this::backup)
                 .get("/history", this::history);
+        new HouseRulesPages(store.rules()).routes(doors);
     }
 
     private void show(Visit visit) {

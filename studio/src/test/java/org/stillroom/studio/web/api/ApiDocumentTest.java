@@ -155,6 +155,8 @@ class ApiDocumentTest {
             case "bring_back_recipe" -> there.put("entry", removed("/recipes/" + recipe));
             case "undo_lot" -> there.put("entry", removed("/lots/" + lot));
             case "bring_back_instrument" -> there.put("entry", removed("/instruments/" + instrument));
+            case "write_house_rules" ->
+                program.send("PUT", "/house-rules", example("write_house_rules"), "If-Match", "\"0\"");
             case "finish_make" -> pourAll(there.get("make"));
             case "batch" -> {
                 pourAll(there.get("make"));
