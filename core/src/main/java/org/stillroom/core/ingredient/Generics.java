@@ -102,6 +102,7 @@ public final class Generics {
                 listed.atHand(),
                 listed.pack(),
                 composed ? listed.contains() : known.contains(),
+                listed.aroma(),
                 null,
                 listed.note());
     }
@@ -145,7 +146,21 @@ public final class Generics {
         }
         Typed<Strength> strength = new Typed<>(percent + " %", AlcoholByVolume.at20(Double.parseDouble(percent)));
         Ingredient spirit = new Ingredient(
-                name, Kind.SPIRIT, strength, null, null, null, null, null, null, null, null, Map.of(), null, null);
+                name,
+                Kind.SPIRIT,
+                strength,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                Map.of(),
+                null,
+                null,
+                null);
         return new Generic(spirit, others, false, "Ethanol and water at the strength in its name.", Source.TRADE);
     }
 
@@ -163,6 +178,7 @@ public final class Generics {
                 null,
                 null,
                 Map.of(Substance.SUCROSE, percent("100")),
+                null,
                 null,
                 null);
         return List.of(
@@ -272,8 +288,8 @@ public final class Generics {
             String remark,
             Source source,
             String... others) {
-        Ingredient ingredient =
-                new Ingredient(name, kind, null, null, null, null, null, null, null, null, null, contains, null, null);
+        Ingredient ingredient = new Ingredient(
+                name, kind, null, null, null, null, null, null, null, null, null, contains, null, null, null);
         return new Generic(ingredient, List.of(others), typical, remark, source);
     }
 

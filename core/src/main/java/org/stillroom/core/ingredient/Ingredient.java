@@ -29,6 +29,7 @@ import org.stillroom.core.quantity.Typed;
  * @param atHand how much there is
  * @param pack how much one saleable pack holds
  * @param contains further substances, each by mass of the whole or per litre
+ * @param aroma which oils and constituents it carries, as far as the maker knows them
  * @param from file name of the recipe whose result this is, or null when it is bought
  * @param note anything else the maker wrote
  */
@@ -45,6 +46,7 @@ public record Ingredient(
         @Nullable Typed<Amount> atHand,
         @Nullable Typed<Amount> pack,
         Map<Substance, Typed<Share>> contains,
+        @Nullable Typed<Aroma> aroma,
         @Nullable String from,
         @Nullable String note) {
     public Ingredient {
@@ -53,26 +55,27 @@ public record Ingredient(
 
     /** Returns an ingredient of which only name and kind are known. */
     public static Ingredient named(String name, Kind kind) {
-        return new Ingredient(name, kind, null, null, null, null, null, null, null, null, null, Map.of(), null, null);
+        return new Ingredient(
+                name, kind, null, null, null, null, null, null, null, null, null, Map.of(), null, null, null);
     }
 
     /** Returns the same ingredient at another strength; a density measured at the old one is dropped. */
     public Ingredient ofStrength(Typed<Strength> other) {
         return new Ingredient(
-                name, kind, other, null, sugar, acidity, null, drop, price, atHand, pack, contains, from, note);
+                name, kind, other, null, sugar, acidity, null, drop, price, atHand, pack, contains, aroma, from, note);
     }
 
     /** Returns the same ingredient with so much of it at hand; null where that is not said. */
     public Ingredient withAtHand(@Nullable Typed<Amount> amount) {
         return new Ingredient(
-                name, kind, strength, tolerance, sugar, acidity, density, drop, price, amount, pack, contains, from,
-                note);
+                name, kind, strength, tolerance, sugar, acidity, density, drop, price, amount, pack, contains, aroma,
+                from, note);
     }
 
     /** Returns the same ingredient under another name. */
     public Ingredient called(String other) {
         return new Ingredient(
-                other, kind, strength, tolerance, sugar, acidity, density, drop, price, atHand, pack, contains, from,
-                note);
+                other, kind, strength, tolerance, sugar, acidity, density, drop, price, atHand, pack, contains, aroma,
+                from, note);
     }
 }

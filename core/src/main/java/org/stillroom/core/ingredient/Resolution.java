@@ -1,12 +1,13 @@
 package org.stillroom.core.ingredient;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.acid.Acid;
 import org.stillroom.core.alcohol.Strengths;
-import org.stillroom.core.aroma.EssentialOil;
-import org.stillroom.core.aroma.EssentialOils;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.liquid.VolumeModel;
@@ -47,7 +48,7 @@ public record Resolution(@Nullable Resolved resolved, List<Finding> findings) {
         try {
             Contents perGram = contents(ingredient, 0.0);
             Contents upper = ingredient.tolerance() == null ? perGram : atUpperLabel(ingredient, perGram);
-            return new Resolution(resolved(ingredient, perGram, upper), assumptions(ingredient));
+            return new Resolution(resolved(ingredient, perGram, upper), taken(ingredient));
         } catch (IllegalArgumentException impossible) {
             return new Resolution(null, List.of(impossible(ingredient, impossible)));
         }
@@ -112,10 +113,15 @@ public record Resolution(@Nullable Resolved resolved, List<Finding> findings) {
         return knowingOil(ingredient, substances(ingredient, labelErrors));
     }
 
-    /** Returns the contents with the constituents of their oil, where the name says which oil it is. */
+    /** Returns the contents with the constituents of their oil, as far as its parts or the name say which oil it is. */
     private static Contents knowingOil(Ingredient ingredient, Contents contents) {
-        EssentialOil oil = contents.grams(Substance.OIL) > 0.0 ? EssentialOils.find(ingredient.name()) : null;
-        return oil == null ? contents : contents.knowingOil(oil.shares());
+        Map<String, Double> known = new TreeMap<>();
+        if (contents.grams(Substance.OIL) > 0.0) {
+            for (OilPart each : OilPart.of(ingredient)) {
+                each.composition().forEach((key, share) -> known.merge(key, each.part() * share, Double::sum));
+            }
+        }
+        return known.isEmpty() ? contents : contents.knowingOil(known);
     }
 
     private static Contents substances(Ingredient ingredient, double labelErrors) {
@@ -135,7 +141,18 @@ public record Resolution(@Nullable Resolved resolved, List<Finding> findings) {
                 .contains()
                 .forEach((substance, share) ->
                         composition.add(substance, share.value(), substance == Substance.WATER ? 1.0 : part));
+        addAroma(ingredient, composition, part);
         return complete(ingredient, composition, part);
+    }
+
+    /** What oils are named makes the oil as a whole, where that is not said. */
+    private static void addAroma(Ingredient ingredient, Composition composition, double part) {
+        Typed<Aroma> aroma = ingredient.aroma();
+        boolean said =
+                ingredient.kind() == Kind.ESSENTIAL_OIL || ingredient.contains().containsKey(Substance.OIL);
+        if (aroma != null && !said) {
+            aroma.value().parts().forEach(each -> composition.add(Substance.OIL, each.share(), part));
+        }
     }
 
     private static void addSugar(Ingredient ingredient, Composition composition, double part) {
@@ -263,6 +280,29 @@ public record Resolution(@Nullable Resolved resolved, List<Finding> findings) {
             return "what is of no other kind";
         }
         return ("aeiou".indexOf(kind.label().charAt(0)) < 0 ? "a " : "an ") + kind.label();
+    }
+
+    private static List<Finding> taken(Ingredient ingredient) {
+        List<Finding> all = new ArrayList<>(assumptions(ingredient));
+        List<String> unknown = ingredient.aroma() == null
+                ? List.of()
+                : OilPart.of(ingredient).stream()
+                        .filter(part ->
+                                part.composition().isEmpty() && !part.name().equals(ingredient.name()))
+                        .map(OilPart::name)
+                        .toList();
+        if (!unknown.isEmpty()) {
+            all.add(Finding.of(
+                    "aroma-not-known",
+                    Severity.CAUTION,
+                    ingredient.name(),
+                    "not known",
+                    "No table knows " + String.join(", ", unknown)
+                            + " as an oil or a constituent; it counts as oil, and "
+                            + "what it is made of is not known.",
+                    "Write it as the table of materials does, or by its CAS number."));
+        }
+        return all;
     }
 
     private static List<Finding> assumptions(Ingredient ingredient) {

@@ -1,5 +1,6 @@
 package org.stillroom.core.ingredient;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import org.stillroom.core.liquid.Contents;
 
@@ -31,5 +32,10 @@ public record Resolved(
 
     public Kind kind() {
         return ingredient.kind();
+    }
+
+    /** Returns what the oil that it brings is made of. */
+    public List<OilPart> oilParts() {
+        return OilPart.of(ingredient);
     }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.aroma.Materials;
 
 /**
  * Adds up one watched substance over all portions.
@@ -57,18 +58,21 @@ final class Amounts {
             }
             return;
         }
-        Set<String> settled = portion.form() == Portion.Form.OIL ? analysed(portion) : Set.of();
+        boolean known = portion.form() == Portion.Form.OIL || !portion.stated().isEmpty();
+        Set<String> settled = known ? analysed(portion) : Set.of();
         for (Plant plant : portion.plants()) {
             add(portion, plant, settled);
         }
     }
 
-    /** Takes what the analysis of the lot lists, whatever the plant is, and returns the names of it. */
+    /** Takes what the maker states or the analysis of the lot lists, whatever the plant is, and returns the names of it. */
     private Set<String> analysed(Portion portion) {
         Set<String> settled = new LinkedHashSet<>();
         Range own = Range.NOTHING;
         for (String member : watched.members()) {
-            @Nullable Range part = analyses.part(portion.name(), member);
+            String key = Materials.keyOf(member);
+            Double stated = key == null ? null : portion.stated().get(key);
+            @Nullable Range part = stated == null ? analyses.part(portion.name(), member) : new Range(stated, stated);
             if (part != null) {
                 settled.add(member);
                 own = own.plus(part);

@@ -1,6 +1,7 @@
 package org.stillroom.core.safety;
 
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.ingredient.Kind;
 
@@ -14,6 +15,7 @@ import org.stillroom.core.ingredient.Kind;
  * @param grams of oil, of dried plant or of the substance in the whole batch; nothing when the amount is not known
  * @param plants that its name means; empty when it means none that is known
  * @param substance that it is itself, or null
+ * @param stated parts of the grams that the maker states, 0 to 1, by CAS number
  */
 public record Portion(
         String where,
@@ -22,7 +24,11 @@ public record Portion(
         Form form,
         Range grams,
         List<Plant> plants,
-        @Nullable Watched substance) {
+        @Nullable Watched substance,
+        Map<String, Double> stated) {
+    /** Parts that come to so much leave nothing that is not known. */
+    private static final double WHOLE = 0.998;
+
     /** How a portion counts. */
     public enum Form {
         /** Essential oil by the gram. */
@@ -37,11 +43,18 @@ public record Portion(
 
     public Portion {
         plants = List.copyOf(plants);
+        stated = Map.copyOf(stated);
     }
 
     /** Returns whether nothing at all is known of it. */
     boolean isNotRecognised() {
-        return plants.isEmpty() && substance == null;
+        return plants.isEmpty() && substance == null && !isStatedWhole();
+    }
+
+    private boolean isStatedWhole() {
+        double together =
+                stated.values().stream().mapToDouble(Double::doubleValue).sum();
+        return form == Form.OIL && together > WHOLE;
     }
 
     boolean is(String plant) {

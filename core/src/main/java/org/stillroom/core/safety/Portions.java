@@ -1,10 +1,15 @@
 package org.stillroom.core.safety;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.aroma.Constituent;
+import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.ingredient.OilPart;
 import org.stillroom.core.ingredient.Resolved;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.plan.Plan;
@@ -77,10 +82,54 @@ final class Portions {
             double dry = fresh ? 1.0 - ingredient.perGram().grams(Substance.WATER) : 1.0;
             add(where, ingredient, Portion.Form.PLANT, grams.times(Math.max(0.0, dry)), plants, null);
         } else if (oil > 0.0) {
-            add(where, ingredient, Portion.Form.OIL, grams.times(oil), plants, null);
+            oils(ingredient, where, grams.times(oil), plants);
         } else if (carries(ingredient.kind()) || bringsSome(ingredient.kind(), plants)) {
             add(where, ingredient, Portion.Form.AMOUNT_NOT_KNOWN, Range.NOTHING, plants, null);
         }
+    }
+
+    /** Takes the oils that are named in it one by one, then what is left of the oil with the constituents that are named. */
+    private void oils(Resolved ingredient, String where, Range oil, List<Plant> plants) {
+        List<Plant> left = new ArrayList<>(plants);
+        Map<String, Double> stated = new LinkedHashMap<>();
+        double own = 0.0;
+        for (OilPart each : ingredient.oilParts()) {
+            Constituent constituent = each.constituent();
+            if (constituent != null) {
+                stated.merge(constituent.cas(), each.part(), Double::sum);
+                own += each.part();
+            } else if (each.name().equals(ingredient.name())) {
+                own += each.part();
+            } else {
+                List<Plant> of = plants(each.name());
+                left.removeAll(of);
+                Range grams = oil.times(each.part());
+                portions.add(new Portion(
+                        where + ": " + each.name(),
+                        each.name(),
+                        ingredient.kind(),
+                        Portion.Form.OIL,
+                        grams,
+                        of,
+                        null,
+                        Map.of()));
+            }
+        }
+        if (own > 0.0 || left.stream().anyMatch(plant -> !plant.holds().isEmpty())) {
+            double part = own;
+            stated.replaceAll((cas, share) -> share / part);
+            Portion.Form form =
+                    own > 0.0 && isWhole(ingredient.ingredient()) ? Portion.Form.OIL : Portion.Form.AMOUNT_NOT_KNOWN;
+            portions.add(
+                    new Portion(where, ingredient.name(), ingredient.kind(), form, oil.times(own), left, null, stated));
+        }
+    }
+
+    /** Returns whether the oil as a whole is known; else there may be more than the constituents that are named. */
+    private static boolean isWhole(Ingredient ingredient) {
+        return ingredient.aroma() == null
+                || ingredient.kind() == Kind.ESSENTIAL_OIL
+                || ingredient.contains().containsKey(Substance.OIL);
     }
 
     private void add(
@@ -90,7 +139,8 @@ final class Portions {
             Range grams,
             List<Plant> plants,
             @Nullable Watched substance) {
-        portions.add(new Portion(where, ingredient.name(), ingredient.kind(), form, grams, plants, substance));
+        portions.add(
+                new Portion(where, ingredient.name(), ingredient.kind(), form, grams, plants, substance, Map.of()));
     }
 
     /** An almond oil that was freed from prussic acid brings none, though its name holds that of the almond. */

@@ -49,7 +49,21 @@ class AgeingTest {
     void aSyrupKeepsByItsSugar(double sugar, String expected) {
         Typed<Share> typed = new Typed<>("as typed", new MassFraction(sugar));
         Ingredient syrup = new Ingredient(
-                "bay syrup", Kind.SYRUP, null, null, typed, null, null, null, null, null, null, Map.of(), null, null);
+                "bay syrup",
+                Kind.SYRUP,
+                null,
+                null,
+                typed,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                Map.of(),
+                null,
+                null,
+                null);
         assertThat(key(syrup)).isEqualTo(expected);
     }
 

@@ -57,6 +57,7 @@ class ResolutionTest {
                 null,
                 Map.of(Substance.OIL, new Typed<>("1 g/L", new MassConcentration(1.0))),
                 null,
+                null,
                 null);
         return Objects.requireNonNull(Resolution.of(essence).resolved());
     }

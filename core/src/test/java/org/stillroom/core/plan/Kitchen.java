@@ -127,6 +127,7 @@ final class Kitchen {
                 null,
                 Map.of(),
                 null,
+                null,
                 null));
         return this;
     }
@@ -153,6 +154,7 @@ final class Kitchen {
                 pack == null ? null : typed(TEXT.amount(pack)),
                 Map.of(),
                 null,
+                null,
                 null));
         return this;
     }
@@ -165,14 +167,14 @@ final class Kitchen {
     Kitchen contains(String name, Kind kind, Map<Substance, String> shares) {
         Map<Substance, Typed<org.stillroom.core.quantity.Share>> contains = new java.util.EnumMap<>(Substance.class);
         shares.forEach((substance, text) -> contains.put(substance, typed(TEXT.share(text))));
-        ingredients.add(
-                new Ingredient(name, kind, null, null, null, null, null, null, null, null, null, contains, null, null));
+        ingredients.add(new Ingredient(
+                name, kind, null, null, null, null, null, null, null, null, null, contains, null, null, null));
         return this;
     }
 
     Kitchen stage(String name, Kind kind, String from) {
-        ingredients.add(
-                new Ingredient(name, kind, null, null, null, null, null, null, null, null, null, Map.of(), from, null));
+        ingredients.add(new Ingredient(
+                name, kind, null, null, null, null, null, null, null, null, null, Map.of(), null, from, null));
         return this;
     }
 

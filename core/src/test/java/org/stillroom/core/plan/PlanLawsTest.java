@@ -174,6 +174,7 @@ class PlanLawsTest {
                 Kitchen.typed(Kitchen.TEXT.amount("900 ml")),
                 null,
                 Map.of(),
+                null,
                 "macerate.yaml",
                 null);
         Plan plan = new Kitchen()

@@ -36,6 +36,7 @@ class SpreadTest {
                 null,
                 Map.of(),
                 null,
+                null,
                 null);
     }
 

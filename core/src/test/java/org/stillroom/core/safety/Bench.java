@@ -3,6 +3,7 @@ package org.stillroom.core.safety;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.stillroom.core.ingredient.Aroma;
 import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.liquid.Substance;
@@ -12,9 +13,12 @@ import org.stillroom.core.plan.Planning;
 import org.stillroom.core.quantity.AlcoholByVolume;
 import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.MassFraction;
+import org.stillroom.core.quantity.OunceMeaning;
+import org.stillroom.core.quantity.QuantityText;
 import org.stillroom.core.quantity.Share;
 import org.stillroom.core.quantity.Strength;
 import org.stillroom.core.quantity.Typed;
+import org.stillroom.core.quantity.Understanding;
 import org.stillroom.core.recipe.Line;
 import org.stillroom.core.recipe.LineAmount;
 import org.stillroom.core.recipe.Making;
@@ -52,6 +56,7 @@ final class Bench {
                         null,
                         Map.of(Substance.WATER, water),
                         null,
+                        null,
                         null),
                 grams);
     }
@@ -61,7 +66,23 @@ final class Bench {
         Typed<Strength> strength = new Typed<>(percent + " %", AlcoholByVolume.at20(percent));
         return grams(
                 new Ingredient(
-                        name, kind, strength, null, null, null, null, null, null, null, null, Map.of(), null, null),
+                        name, kind, strength, null, null, null, null, null, null, null, null, Map.of(), null, null,
+                        null),
+                grams);
+    }
+
+    /** Adds grams of something with alcohol whose oils and constituents are named. */
+    Bench carrying(String name, Kind kind, double percent, String aroma, double grams) {
+        Typed<Strength> strength = new Typed<>(percent + " %", AlcoholByVolume.at20(percent));
+        Understanding<Aroma> read = Aroma.read(aroma, new QuantityText(OunceMeaning.US_FLUID));
+        if (!(read instanceof Understanding.Understood<Aroma> understood)) {
+            throw new AssertionError(read.toString());
+        }
+        Typed<Aroma> carried = understood.typed();
+        return grams(
+                new Ingredient(
+                        name, kind, strength, null, null, null, null, null, null, null, null, Map.of(), carried, null,
+                        null),
                 grams);
     }
 

@@ -31,6 +31,7 @@ class ShoppingTest {
                 pack == null ? null : Kitchen.typed(Kitchen.TEXT.amount(pack)),
                 Map.of(),
                 null,
+                null,
                 null);
     }
 

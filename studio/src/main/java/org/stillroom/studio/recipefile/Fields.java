@@ -19,6 +19,9 @@ final class Fields {
     /** No quantity that a person writes is longer. */
     private static final int LONGEST_QUANTITY = 200;
 
+    /** Nor so long a row of them. */
+    private static final int LONGEST_ROW = 4000;
+
     private final Map<String, Node> values = new LinkedHashMap<>();
     private final Map<String, Place> places = new LinkedHashMap<>();
     private final Set<String> spoilt = new HashSet<>();
@@ -116,11 +119,27 @@ final class Fields {
         return text == null ? null : understood(text, placeOf(key), key, reader, example);
     }
 
+    /** Returns what several quantities in one text mean; null when it is absent or, noted, was not understood. */
+    <Q> @Nullable Typed<Q> several(String key, Function<String, Understanding<Q>> reader, String example) {
+        String text = text(key);
+        return text == null ? null : understood(text, placeOf(key), key, reader, example, LONGEST_ROW);
+    }
+
     /** Returns the quantity that a text means; null, noted, when it was not understood. */
     <Q> @Nullable Typed<Q> understood(
             String text, Place where, String key, Function<String, Understanding<Q>> reader, String example) {
+        return understood(text, where, key, reader, example, LONGEST_QUANTITY);
+    }
+
+    private <Q> @Nullable Typed<Q> understood(
+            String text,
+            Place where,
+            String key,
+            Function<String, Understanding<Q>> reader,
+            String example,
+            int longest) {
         String such = "Write it such as " + example + ".";
-        if (text.length() > LONGEST_QUANTITY) {
+        if (text.length() > longest) {
             problems.add("quantity", where, named(key), "cannot be used", Shown.quoted(text) + " is too long.", such);
             return null;
         }

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.ingredient.Aroma;
 import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.ingredient.Resolution;
@@ -65,8 +67,14 @@ final class IngredientReader {
                 fields.quantity("at hand", quantities::amount, "“at hand: 700 ml”"),
                 fields.quantity("pack", quantities::amount, "“pack: 500 ml”"),
                 contains(fields, called),
+                aroma(fields),
                 fields.text("from"),
                 fields.text("note"));
+    }
+
+    private @Nullable Typed<Aroma> aroma(Fields fields) {
+        return fields.several(
+                "aroma", text -> Aroma.read(text, quantities), "“aroma: juniper 180 mg/L; limonene 12 mg/L”");
     }
 
     private Map<Substance, Typed<Share>> contains(Fields fields, String called) {

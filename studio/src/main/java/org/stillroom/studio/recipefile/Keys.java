@@ -39,6 +39,7 @@ final class Keys {
             "at hand",
             "pack",
             "contains",
+            "aroma",
             "from",
             "note");
 

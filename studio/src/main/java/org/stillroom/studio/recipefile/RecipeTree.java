@@ -108,6 +108,7 @@ final class RecipeTree {
             ingredient.contains().forEach((substance, share) -> parts.put(substance.label(), share.text()));
             fields.put("contains", parts);
         }
+        put(fields, "aroma", typed(ingredient.aroma()));
         put(fields, "from", ingredient.from());
         put(fields, "note", ingredient.note());
         return fields;

@@ -54,6 +54,7 @@ final class Headings {
         also("fat", "fett");
         also("protein", "eiweiß");
         also("oil", "öl");
+        also("aroma", "oils", "öle");
         kinds("spirit", "spirituose", "wine", "wein", "liqueur", "likör", "essential oil", "ätherisches öl");
         kinds("essence", "essenz", "tincture", "tinktur", "macerate", "mazerat", "distillate", "destillat");
         kinds("hydrosol", "hydrolat", "sugar", "zucker", "syrup", "sirup", "honey", "honig", "juice", "saft");

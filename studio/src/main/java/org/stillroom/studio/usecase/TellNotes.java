@@ -8,7 +8,8 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.aroma.EssentialOils;
 import org.stillroom.core.aroma.Materials;
-import org.stillroom.core.liquid.Contents;
+import org.stillroom.core.ingredient.OilPart;
+import org.stillroom.core.ingredient.Resolved;
 import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.plan.Plan;
@@ -67,14 +68,13 @@ public final class TellNotes {
 
     private void add(Plan plan, double factor, double litres) {
         for (PlannedLine line : plan.lines()) {
-            Contents contents = line.ingredient().perGram().times(line.grams() * factor);
-            double oil = contents.grams(Substance.OIL);
+            double oil = line.grams() * factor * line.ingredient().perGram().grams(Substance.OIL);
             Plan.StagePlan stage = stage(plan, line.name());
             if (stage != null && oil > 0.0) {
                 double part = line.grams() * factor / stage.plan().liquid().total();
                 add(stage.plan(), part, litres);
             } else if (oil > 0.0) {
-                addOil(line.name(), contents, oil, litres);
+                addOils(line.ingredient(), 1000.0 * oil / litres);
             }
         }
     }
@@ -88,13 +88,32 @@ public final class TellNotes {
         return null;
     }
 
-    private void addOil(String name, Contents contents, double oil, double litres) {
-        Map<String, Double> typical = new TreeMap<>();
-        contents.aroma().forEach((cas, grams) -> typical.put(cas, grams / oil));
+    /** Takes the lot's own analysis for the whole of its oil; else the oils and constituents that are named in it one by one. */
+    private void addOils(Resolved ingredient, double milligrams) {
+        Map<String, Double> own = analyses.get(ingredient.name());
+        if (own != null) {
+            take(AromaContents.analysed(milligrams, own));
+            return;
+        }
+        for (OilPart part : ingredient.oilParts()) {
+            if (part.constituent() != null) {
+                take(AromaContents.analysed(milligrams * part.part(), part.composition()));
+            } else {
+                addOil(part, milligrams * part.part());
+            }
+        }
+    }
+
+    private void take(Map<String, Note.Content> brings) {
+        brings.forEach((cas, content) -> perLitre.merge(cas, content, Note.Content::plus));
+    }
+
+    private void addOil(OilPart part, double milligrams) {
+        String name = part.name();
         Map<String, Double> own = analyses.get(name);
-        double milligrams = 1000.0 * oil / litres;
-        Map<String, Note.Content> brings =
-                own == null ? AromaContents.of(name, milligrams, typical) : AromaContents.analysed(milligrams, own);
+        Map<String, Note.Content> brings = own == null
+                ? AromaContents.of(name, milligrams, part.composition())
+                : AromaContents.analysed(milligrams, own);
         if (brings.isEmpty()) {
             findings.add(Finding.of(
                     "oil-not-known",
@@ -112,7 +131,7 @@ public final class TellNotes {
                     "Only a typical composition is known; half to twice as much is shown as its range.",
                     ""));
         }
-        brings.forEach((cas, content) -> perLitre.merge(cas, content, Note.Content::plus));
+        take(brings);
     }
 
     private void tellMedia(List<Note> notes, double strength) {

@@ -47,6 +47,7 @@ class RecipeWriterTest {
                 at hand: 1.5 kg
                 pack: 700 ml
                 contains: {salt: 0.1 %, other solids: 2 g/L}
+                aroma: lemon 20 mg/L, limonene 2 mg/L
                 note: |-
                   Boiled twice.
                   # not a comment
@@ -140,6 +141,7 @@ class RecipeWriterTest {
                 null,
                 null,
                 base.contains(),
+                null,
                 null,
                 text);
         Line line = new Line(base.name(), new LineAmount.Free(), null, title);

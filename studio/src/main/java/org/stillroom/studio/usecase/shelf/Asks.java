@@ -18,8 +18,14 @@ public final class Asks {
 
     private static final List<Asked> SPIRIT =
             List.of(needed("strength", "40 %"), TOLERANCE, further("sugar", "4 g/L"), LIQUID_DENSITY);
-    private static final List<Asked> DISTILLATE =
-            List.of(needed("strength", "72 %"), TOLERANCE, RATIO_OF_PLANT, LIQUID_DENSITY, DROP);
+    private static final List<Asked> DISTILLATE = List.of(
+            needed("strength", "72 %"),
+            usual("oil", "250 mg/L"),
+            usual("aroma", "juniper 180 mg/L, limonene 12 mg/L"),
+            TOLERANCE,
+            RATIO_OF_PLANT,
+            LIQUID_DENSITY,
+            DROP);
     private static final List<Asked> WINE = List.of(
             needed("strength", "12.5 %"),
             usual("sugar", "6 g/L"),
@@ -33,8 +39,12 @@ public final class Asks {
             further("glycerol", "10 g/L"),
             further("density", "1.062 g/ml"));
     private static final List<Asked> ESSENTIAL_OIL = List.of(usual("density", "0.854 g/ml"), usual("drop", "0.018 g"));
-    private static final List<Asked> ESSENCE =
-            List.of(needed("strength", "85 %"), usual("oil", "100 g/L"), usual("drop", "0.016 g"), LIQUID_DENSITY);
+    private static final List<Asked> ESSENCE = List.of(
+            needed("strength", "85 %"),
+            usual("oil", "100 g/L"),
+            usual("aroma", "lemon 70 g/L, bay 30 g/L"),
+            usual("drop", "0.016 g"),
+            LIQUID_DENSITY);
     private static final List<Asked> EXTRACT = List.of(
             needed("strength", "60 %"),
             RATIO_OF_PLANT,
@@ -42,8 +52,8 @@ public final class Asks {
             further("sugar", "10 g/L"),
             further("other solids", "15 g/L"),
             LIQUID_DENSITY);
-    private static final List<Asked> HYDROSOL =
-            List.of(usual("strength", "2 %"), usual("oil", "0.3 g/L"), LIQUID_DENSITY, DROP);
+    private static final List<Asked> HYDROSOL = List.of(
+            usual("strength", "2 %"), usual("oil", "0.3 g/L"), usual("aroma", "neroli 0.3 g/L"), LIQUID_DENSITY, DROP);
     private static final List<Asked> SUGAR = List.of(
             usual("density", "0.845 g/ml"),
             further("sucrose", "99 %"),

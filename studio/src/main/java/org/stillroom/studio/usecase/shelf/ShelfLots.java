@@ -84,6 +84,7 @@ public final class ShelfLots {
                 Stock.isKnown(lot) ? Stock.left(lot).atHand() : null,
                 read.pack() == null && price != null ? full : read.pack(),
                 read.contains(),
+                read.aroma(),
                 null,
                 read.note());
     }

@@ -1,0 +1,60 @@
+package org.stillroom.core.safety;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.stillroom.core.ingredient.Kind;
+
+class CarriedOilsTest {
+    /** 200 g of spirit and 100 g of distillate of about 0.86 g/mL: what is stated per litre is in the drink, no more and no less. */
+    @Test
+    @Tag("property")
+    void whatAnAnalysisStatesOfADistillateIsCounted() {
+        Bench bench = distillate("alpha-thujone 30 mg/L, beta-thujone 50 mg/L");
+        double share = bench.amount("thujone").perKilogram().most() / 80.0;
+
+        assertThat(bench.amount("thujone").perKilogram().least()).isCloseTo(80.0 * share, within(1e-9));
+        assertThat(share).isCloseTo(100.0 / 300.0 / 0.86, within(0.02));
+        assertThat(bench.amount("thujone").notKnownFrom()).isEmpty();
+    }
+
+    @Test
+    void whatAnAnalysisDoesNotStateOfThePlantStaysUnknown() {
+        assertThat(distillate("limonene 12 mg/L").amount("thujone").notKnownFrom())
+                .isNotEmpty();
+    }
+
+    /** Wormwood by the gram has a range, whether its oil is poured neat or comes in an essence. */
+    @Test
+    @Tag("property")
+    void anOilWithinAnEssenceCountsAsTheOilItself() {
+        Amount within = new Bench()
+                .strong("spirit", Kind.SPIRIT, 40.0, 200.0)
+                .carrying("green essence", Kind.ESSENCE, 90.0, "wormwood 1 %, lemon 2 %", 10.0)
+                .amount("thujone");
+        Amount neat = new Bench()
+                .strong("spirit", Kind.SPIRIT, 40.0, 209.9)
+                .grams("wormwood oil", Kind.ESSENTIAL_OIL, 0.1)
+                .amount("thujone");
+
+        assertThat(within.perKilogram().most()).isCloseTo(neat.perKilogram().most(), within(1e-9));
+        assertThat(within.from().toString()).contains("green essence: wormwood");
+    }
+
+    @Test
+    void aPlantInTheNameThatIsNotAmongTheOilsIsNotRuledOut() {
+        Bench bench = new Bench()
+                .strong("spirit", Kind.SPIRIT, 40.0, 200.0)
+                .carrying("wormwood essence", Kind.ESSENCE, 90.0, "lemon 2 %", 10.0);
+
+        assertThat(bench.amount("thujone").notKnownFrom()).isNotEmpty();
+    }
+
+    private static Bench distillate(String aroma) {
+        return new Bench()
+                .strong("spirit", Kind.SPIRIT, 40.0, 200.0)
+                .carrying("wormwood distillate", Kind.DISTILLATE, 72.0, aroma, 100.0);
+    }
+}
