@@ -1,13 +1,13 @@
 package org.stillroom.core.extraction;
 
 /**
- * The vapour over boiling ethanol and water at 101.325 kPa.
+ * The vapour over ethanol and water, boiling at 101.325 kPa or not.
  *
  * <p>yᵢ = xᵢ·γᵢ·pᵢ(T)/P with vapour pressures by log₁₀ p = A − B/(T + C) and activity by NRTL: τᵢⱼ = bᵢⱼ/T, G = e^(−ατ). Fractions are by
  * amount, ethanol first. Against the table of Perry's handbook y is within 0.016 and the boiling point within 0.6 °C; the azeotrope comes out
  * at 0.882 in place of 0.894, so that nothing is said beyond it. Constants from open collections of such parameters: standing secondary.
  */
-final class Vapour {
+public final class Vapour {
     /** Pressure of the air, Pa. */
     static final double PRESSURE = 101_325.0;
     /** Above this part of ethanol the model gives no stronger vapour. */
@@ -47,6 +47,15 @@ final class Vapour {
         }
         double kelvin = 0.5 * (low + high);
         return new Over(x * activity(x, kelvin, 0) * saturation(kelvin, 0) / PRESSURE, kelvin);
+    }
+
+    /**
+     * Returns the activity of the water in ethanol and water.
+     *
+     * @param x ethanol in the liquid, part by amount, 0 to 1
+     */
+    public static double waterActivity(double x, double kelvin) {
+        return (1.0 - x) * activity(x, kelvin, 1);
     }
 
     /** Returns the pressure of the vapour over a liquid, Pa. */

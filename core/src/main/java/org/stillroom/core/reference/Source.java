@@ -85,6 +85,18 @@ public enum Source {
     HANDLING_CAUTIONS("Cautions of kitchens, workshops and poison centres, general knowledge", Standing.FROM_MEMORY),
     FLASH_POINTS("Flash points of ethanol with water, a secondary table, closed cup", Standing.SECONDARY),
     STANDARD_DRINKS("Standard drinks and low-risk guidance by country", Standing.FROM_MEMORY),
+    NORRISH_1966(
+            "Norrish: equation for the relative humidity over confectionery syrups, J. Food Technol. 1, 1966, with the product of Ross 1975",
+            Standing.FROM_MEMORY),
+    DISSOCIATION(
+            "CRC Handbook of Chemistry and Physics, Dissociation constants of organic acids and bases",
+            Standing.FROM_MEMORY),
+    DELLE(
+            "Units of Delle, after Amerine and Kunkee: Yeast stability tests on dessert wines, Vitis 5, 1965",
+            Standing.FROM_MEMORY),
+    GROWTH_LIMITS(
+            "Bounds of growth by pH, water activity and strength, after 21 CFR 114.3 and textbooks of food microbiology",
+            Standing.FROM_MEMORY),
     USDA_SR("USDA National Nutrient Database for Standard Reference, abbreviated file", Standing.SECONDARY),
     RETAINED("Liquid that a marc holds, from yields of tinctures", Standing.OWN),
     STEEPING("Rates of extraction, from the times after which handbooks stop", Standing.OWN),

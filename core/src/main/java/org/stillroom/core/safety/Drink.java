@@ -63,6 +63,10 @@ public final class Drink {
         return grounds.knowledge();
     }
 
+    Condition condition() {
+        return grounds.condition();
+    }
+
     HouseRules houseRules() {
         return grounds.house();
     }

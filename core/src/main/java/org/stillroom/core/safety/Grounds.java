@@ -6,23 +6,29 @@ package org.stillroom.core.safety;
  * @param knowledge the tables in force
  * @param analyses what suppliers say of the very lots
  * @param house the rules of the maker's own house
+ * @param condition what the maker knows of the finished drink
  */
-public record Grounds(Knowledge knowledge, LotAnalyses analyses, HouseRules house) {
+public record Grounds(Knowledge knowledge, LotAnalyses analyses, HouseRules house, Condition condition) {
     /** What ships with the program, and nothing of any lot. */
     public static final Grounds SHIPPED = of(Knowledge.SHIPPED);
 
     /** Returns grounds that know nothing of any lot or house. */
     public static Grounds of(Knowledge knowledge) {
-        return new Grounds(knowledge, LotAnalyses.NONE, HouseRules.NONE);
+        return new Grounds(knowledge, LotAnalyses.NONE, HouseRules.NONE, Condition.AS_MIXED);
     }
 
     /** Returns the same with what suppliers say of the lots. */
     public Grounds with(LotAnalyses lots) {
-        return new Grounds(knowledge, lots, house);
+        return new Grounds(knowledge, lots, house, condition);
     }
 
     /** Returns the same with the rules of a house in place of these. */
     public Grounds with(HouseRules rules) {
-        return new Grounds(knowledge, analyses, rules);
+        return new Grounds(knowledge, analyses, rules, condition);
+    }
+
+    /** Returns the same of a drink in this condition. */
+    public Grounds with(Condition known) {
+        return new Grounds(knowledge, analyses, house, known);
     }
 }

@@ -3,88 +3,167 @@ package org.stillroom.core.safety;
 import java.util.ArrayList;
 import java.util.List;
 import org.stillroom.core.ingredient.Kind;
-import org.stillroom.core.liquid.Figure;
+import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Source;
 
-/** Whether alcohol and sugar keep the drink; the bounds are from memory and common practice, and pH is not known here. */
+/** What can grow in a drink and harm by it: bottles that burst, botulism; and where it keeps until when. */
 final class Growth {
-    /** Below this yeast can work, % vol. From memory: 17 to 18. */
-    private static final double YEAST_STOPS = 18.0;
-    /** From this much sugar on hardly any yeast works, g/L. From memory: 350 to 400. */
-    private static final double SUGAR_KEEPS = 400.0;
-    /** Below this bacteria are not reliably held down, % vol. From memory. */
-    private static final double BACTERIA_HELD = 20.0;
-    /** Below this a low-acid macerate can grow botulism, % vol. From memory. */
-    private static final double BOTULISM = 10.0;
+    /** Name of the finding that says where it keeps. */
+    static final String KEEPING = "keeping";
+
+    /** Below this water activity botulism does not grow. From memory: 0.94 for the kinds that withstand heat. */
+    private static final double BOTULISM = 0.94;
+
+    private static final String SURE =
+            "water activity to about 0.02; bounds from memory and times by common practice, no"
+                    + " source, on the cautious side";
+
+    private static final List<String> FATTY_OILS = List.of(
+            " olive oil",
+            " sunflower oil",
+            " rapeseed oil",
+            " canola oil",
+            " grapeseed oil",
+            " grape seed oil",
+            " walnut oil",
+            " hazelnut oil",
+            " vegetable oil",
+            " neutral oil",
+            " frying oil",
+            " coconut oil");
 
     private Growth() {}
 
     static List<Finding> judge(Drink drink, Serving serving) {
         List<Finding> findings = new ArrayList<>();
-        double strength = drink.strength();
-        String at = "At " + QuantityWords.fixed(strength, 1) + " % vol ";
-        if (has(drink, Kind.DAIRY) || has(drink, Kind.EGG)) {
-            findings.add(cream(strength, at));
+        Keeping keeping = Keeping.of(drink);
+        if (Keeping.canFerment(drink)
+                && keeping.delle() < Keeping.DELLE_HOLDS
+                && !drink.condition().isPasteurised()) {
+            findings.add(ferments(drink, keeping));
         }
-        boolean ferments = has(drink, Kind.JUICE)
-                || has(drink, Kind.FRESH_PLANT)
-                || has(drink, Kind.WINE)
-                || has(drink, Kind.HONEY);
-        if (ferments && strength < YEAST_STOPS && drink.figures().value(Figure.SUGAR) < SUGAR_KEEPS) {
-            findings.add(finding(
-                    Severity.CAUTION,
-                    "can ferment again",
-                    at + "and " + QuantityWords.fixed(drink.figures().value(Figure.SUGAR), 0)
-                            + " g/L of sugar yeast from fruit, wine or honey can work again, and a closed bottle can burst.",
-                    "Make it " + QuantityWords.plain(YEAST_STOPS)
-                            + " % vol or stronger, or pasteurise it and keep it cold."));
+        if (isPlantUnderOil(drink)) {
+            findings.add(underOil());
+        } else if (canHoldBotulism(drink, keeping)) {
+            findings.add(botulism(drink, keeping));
         }
-        if (strength < BOTULISM) {
-            findings.add(finding(
-                    Severity.CAUTION,
-                    "does not keep",
-                    at + "alcohol does not keep it; with little acid even botulism can grow. Its pH is not known.",
-                    "Keep it in the fridge and use it within two weeks, or boil and seal it, below pH 4.6."));
-        }
-        if (drink.plan().liquid().grams(org.stillroom.core.liquid.Substance.ETHANOL) > 0.0 && !drink.isAlcoholic()) {
-            findings.add(finding(
+        if (drink.plan().liquid().grams(Substance.ETHANOL) > 0.0 && !drink.isAlcoholic()) {
+            findings.add(new Finding(
+                    "growth",
                     Severity.NOTE,
+                    "",
+                    "",
                     "not free of alcohol",
-                    at + "it holds traces of alcohol, also where it is called without.",
-                    "Say so to whoever must have none."));
+                    at(drink) + "it holds traces of alcohol, also where it is called without.",
+                    "",
+                    "Say so to whoever must have none.",
+                    null,
+                    Source.HANDLING_CAUTIONS));
         }
         return findings;
     }
 
-    private static Finding cream(double strength, String at) {
-        boolean held = strength >= BACTERIA_HELD;
-        return finding(
-                held ? Severity.NOTE : Severity.CAUTION,
-                held ? "keep it cold" : "does not keep",
-                at + "with milk or egg in it bacteria "
-                        + (held ? "are mostly held down." : "are not reliably held down."),
-                "Use pasteurised milk and egg, keep it in the fridge, "
-                        + (held ? "use it within three months." : "use it within two weeks."));
+    /** Says where it keeps until when, with the figures that this follows from. */
+    static List<Finding> keeping(Drink drink, Serving serving) {
+        Keeping keeping = Keeping.of(drink);
+        boolean weak = keeping.isCold() && keeping.days() <= 14;
+        return List.of(new Finding(
+                KEEPING,
+                weak ? Severity.CAUTION : Severity.NOTE,
+                "",
+                "",
+                keeping.where().label(),
+                at(drink) + "water activity is " + QuantityWords.fixed(keeping.waterActivity(), 2) + ", "
+                        + keeping.sourness().told() + ". " + keeping.reason(),
+                SURE,
+                remedy(drink, keeping),
+                keeping.until().isEmpty() ? null : "best within " + keeping.until() + " of filling",
+                keeping.source()));
     }
 
-    private static boolean has(Drink drink, Kind kind) {
-        return drink.lines().stream().anyMatch(line -> line.ingredient().kind() == kind);
+    private static String remedy(Drink drink, Keeping keeping) {
+        String measure = keeping.sourness().ph() == null && drink.strength() < Keeping.HELD
+                ? " Measure its pH: at 4.6 or below it keeps longer."
+                : "";
+        return switch (keeping.where()) {
+            case SHELF -> "";
+            case COLD_ONCE_OPEN -> "Keep it closed in the cool, in the fridge once open.";
+            case FRIDGE ->
+                "Keep it in the fridge and use it within " + keeping.until() + "."
+                        + (Keeping.hasMilkOrEgg(drink)
+                                ? " Use pasteurised milk and egg."
+                                : keeping.days() > 14 ? "" : measure);
+        };
     }
 
-    private static Finding finding(Severity severity, String verdict, String message, String remedy) {
+    private static Finding ferments(Drink drink, Keeping keeping) {
         return new Finding(
                 "growth",
-                severity,
+                Severity.CAUTION,
                 "",
                 "",
-                verdict,
-                message,
-                "rules of thumb, from memory and common practice",
-                remedy,
+                "can ferment again",
+                at(drink) + "and " + QuantityWords.fixed(Keeping.sugar(drink), 0)
+                        + " g/L of sugar yeast from fruit, wine or honey can work again, and a closed bottle can burst: "
+                        + QuantityWords.fixed(keeping.delle(), 0) + " units of Delle, from 78 on yeast is held.",
+                "below about 17 to 18 % vol by common practice, no source; the units from memory",
+                "Make it " + QuantityWords.plain(Keeping.YEAST_STOPS)
+                        + " % vol or stronger, sweeten it more, or pasteurise it in closed bottles.",
+                "18 % vol, or 78 units of Delle",
+                Source.DELLE);
+    }
+
+    /** A plant under fatty oil has neither air nor acid nor alcohol, whatever the drink is that it garnishes. */
+    private static boolean isPlantUnderOil(Drink drink) {
+        boolean fatty = drink.lines().stream().anyMatch(line -> Words.any(line.name(), FATTY_OILS));
+        boolean fresh =
+                drink.lines().stream().anyMatch(line -> line.ingredient().kind() == Kind.FRESH_PLANT);
+        return fatty && fresh && drink.strength() < Keeping.SPORES_HELD;
+    }
+
+    private static boolean canHoldBotulism(Drink drink, Keeping keeping) {
+        return drink.strength() < Keeping.SPORES_HELD
+                && keeping.waterActivity() > BOTULISM
+                && !keeping.sourness().isAtMost(Keeping.ACID);
+    }
+
+    private static Finding botulism(Drink drink, Keeping keeping) {
+        boolean known = keeping.sourness().ph() != null;
+        return new Finding(
+                "growth",
+                Severity.CAUTION,
+                "",
+                "",
+                "botulism",
+                at(drink) + "with a water activity of " + QuantityWords.fixed(keeping.waterActivity(), 2)
+                        + " and " + (known ? keeping.sourness().told() : "a pH that is not known")
+                        + " spores of botulism are not held in a closed bottle; boiling does not kill them, and nothing is"
+                        + " seen or smelt of it.",
+                SURE,
+                "Bring it below pH 4.6 and measure that, or to 10 % vol and more; else keep it below 4 °C.",
+                "pH 4.6 where water activity is above 0.94",
+                Source.GROWTH_LIMITS);
+    }
+
+    private static Finding underOil() {
+        return new Finding(
+                "growth",
+                Severity.CAUTION,
+                "",
+                "",
+                "botulism",
+                "A fresh plant or garlic under oil has no air and no acid: spores of botulism can grow there, and nothing is"
+                        + " seen or smelt of it.",
+                "from memory",
+                "Use it within four days from the fridge, freeze it, or take the plant dried.",
                 null,
                 Source.HANDLING_CAUTIONS);
+    }
+
+    private static String at(Drink drink) {
+        return "At " + QuantityWords.fixed(drink.strength(), 1) + " % vol ";
     }
 }

@@ -41,7 +41,8 @@ public final class Rules {
             new Rule("not-known", OF_ALL, "What is not known is said.", NotKnown::judge),
             new Rule("concentrate", OF_ALL, "A concentrate is not for drinking as it is.", Handling::concentrate),
             new Rule("neat-oil", OF_ALL, "Essential oil per serving and per batch.", Handling::neatOil),
-            new Rule("growth", OF_DRINKS, "Whether strength and sugar keep it.", Growth::judge),
+            new Rule("growth", OF_DRINKS, "What can grow in it: bottles that burst, botulism.", Growth::judge),
+            new Rule(Growth.KEEPING, OF_DRINKS, "Where it keeps, and until when.", Growth::keeping),
             new Rule("flash-point", OF_ALL, "How easily its liquids catch fire.", Handling::flashPoint),
             new Rule("alcohol", OF_DRINKS, "The alcohol itself.", AlcoholItself::judge));
 

@@ -3,6 +3,7 @@ package org.stillroom.core.safety;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.stillroom.core.plan.Plan;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
@@ -41,13 +42,18 @@ public record Safety(Drink drink, Serving serving, List<Finding> findings) {
         return new Safety(drink, serving, each);
     }
 
+    /** Returns where it keeps until when; of an essence, which is no drink, null. */
+    public @Nullable Keeping keeping() {
+        return drink.isConcentrate() ? null : Keeping.of(drink);
+    }
+
     /** Returns whether a rule forbids it. */
     public boolean isStopped() {
         return findings.stream().anyMatch(finding -> finding.severity() == Severity.STOP);
     }
 
     /**
-     * Returns what a plan tells: stops, cautions and what is not known; nothing where all is known and below the limits.
+     * Returns what a plan tells: stops, cautions, what is not known and what has to stand in the cold; nothing where all is known and below the limits.
      *
      * <p>How many a day somebody drinks is not the plan's to say, so that alcohol itself is left to the question that names it.
      */
@@ -56,8 +62,9 @@ public record Safety(Drink drink, Serving serving, List<Finding> findings) {
             return List.of();
         }
         return of(plan, Serving.USUAL, grounds).findings().stream()
-                .filter(finding ->
-                        finding.severity() != Severity.NOTE || finding.rule().equals(NotKnown.NAME))
+                .filter(finding -> finding.severity() != Severity.NOTE
+                        || finding.rule().equals(NotKnown.NAME)
+                        || finding.verdict().equals(Keeping.Where.FRIDGE.label()))
                 .filter(finding -> !finding.rule().equals(AlcoholItself.NAME))
                 .toList();
     }

@@ -40,11 +40,16 @@ final class Bench {
 
     /** Adds a fresh plant with so much water. */
     Bench fresh(String name, double waterPercent, double grams) {
-        Typed<Share> water = new Typed<>(waterPercent + " %", new MassFraction(waterPercent / 100.0));
+        return holding(name, Kind.FRESH_PLANT, Substance.WATER, waterPercent, grams);
+    }
+
+    /** Adds grams of something that holds so much of a substance. */
+    Bench holding(String name, Kind kind, Substance substance, double percent, double grams) {
+        Typed<Share> part = new Typed<>(percent + " %", new MassFraction(percent / 100.0));
         return grams(
                 new Ingredient(
                         name,
-                        Kind.FRESH_PLANT,
+                        kind,
                         null,
                         null,
                         null,
@@ -54,7 +59,7 @@ final class Bench {
                         null,
                         null,
                         null,
-                        Map.of(Substance.WATER, water),
+                        Map.of(substance, part),
                         null,
                         null,
                         null),

@@ -136,7 +136,9 @@ class RulesTest {
         assertThat(cream.verdicts("allergen-milk")).containsExactly("NOTE contains milk");
         assertThat(cream.verdicts("allergen-egg")).containsExactly("NOTE contains eggs");
         assertThat(cream.verdicts("allergen-nuts")).containsExactly("NOTE contains nuts");
-        assertThat(cream.verdicts("growth")).isNotEmpty();
+        assertThat(cream.findings("keeping"))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.verdict()).isEqualTo("keep it cold"));
     }
 
     @Test

@@ -21,7 +21,7 @@ public final class LabelFields {
         double kilojoules = found.figures().value(Figure.ENERGY_KJ);
         double kilocalories = found.figures().value(Figure.ENERGY_KCAL);
         double served = found.servingMillilitres() / 100.0;
-        return new Fields()
+        Fields fields = new Fields()
                 .put("title", found.title())
                 .put("strength", strength(found.strength()))
                 .put("sugar_as_invert_g_per_l", found.figures().value(Figure.SUGAR_AS_INVERT))
@@ -36,8 +36,11 @@ public final class LabelFields {
                 .put("bottle_lawful_eu", found.lawfulInEu())
                 .put("bottle_lawful_us", found.lawfulInUs())
                 .put("standard_drinks", drinks(found))
-                .put("statements", statements(found.statements()))
-                .put("duty", duty(found.duty()))
+                .put("statements", statements(found.statements()));
+        if (found.keeping() != null) {
+            fields.put("keeping", KeepingFields.of(found.keeping()));
+        }
+        return fields.put("duty", duty(found.duty()))
                 .put("findings", FindingFields.of(found.findings()))
                 .put("against", FindingFields.of(found.against()))
                 .put("not_for_sale", TellLabel.NOT_FOR_SALE)

@@ -18,7 +18,7 @@ public final class SafetyFields {
         for (Amount amount : safety.drink().amounts()) {
             substances.add(substance(amount, serving));
         }
-        return new Fields()
+        Fields fields = new Fields()
                 .put("serving_ml", serving.millilitres())
                 .put("servings_per_day", serving.perDay())
                 .put("body_kg", serving.bodyKilograms())
@@ -28,9 +28,11 @@ public final class SafetyFields {
                                 .map(place -> place.label())
                                 .sorted()
                                 .toList())
-                .put("substances", substances)
-                .put("findings", FindingFields.of(safety.findings()))
-                .put("standing", Safety.STANDING);
+                .put("substances", substances);
+        if (safety.keeping() != null) {
+            fields.put("keeping", KeepingFields.of(safety.keeping()));
+        }
+        return fields.put("findings", FindingFields.of(safety.findings())).put("standing", Safety.STANDING);
     }
 
     private static Fields substance(Amount amount, Serving serving) {

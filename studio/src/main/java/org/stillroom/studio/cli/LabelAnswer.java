@@ -54,6 +54,9 @@ record LabelAnswer(TellLabel.Found found, @Nullable Path written) implements Ans
                 .forEach(
                         each -> page.paragraph("- " + each.market() + ": " + each.words() + " (" + each.basis() + ")"));
         found.findings().forEach(each -> page.paragraph("- " + each.where() + ": " + each.remedy()));
+        if (found.keeping() != null && !found.keeping().label().isEmpty()) {
+            page.paragraph("- " + found.keeping().label() + ".");
+        }
         page.paragraph("- At home: " + TellLabel.NOT_FOR_SALE + ". Batch number and date of filling.");
         duty(page);
         page.blank();

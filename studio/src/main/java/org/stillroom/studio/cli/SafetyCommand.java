@@ -2,11 +2,8 @@ package org.stillroom.studio.cli;
 
 import java.nio.file.Path;
 import org.stillroom.core.reference.Workings;
-import org.stillroom.core.safety.Safety;
-import org.stillroom.core.safety.Serving;
 import org.stillroom.studio.answer.desk.Objections;
 import org.stillroom.studio.answer.desk.SafetyAsked;
-import org.stillroom.studio.usecase.WorkedPlan;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
@@ -28,8 +25,7 @@ final class SafetyCommand extends Subcommand {
 
     @Override
     protected Answer answer(Workings workings) {
-        Serving serving = SafetyAsked.of(options.typed(), Dashes.TWO, new Objections());
-        WorkedPlan worked = grounds.worked(file, workings);
-        return new SafetyAnswer(Safety.of(worked.plan(), serving, worked.grounds()));
+        SafetyAsked asked = SafetyAsked.of(options.typed(), Dashes.TWO, new Objections());
+        return new SafetyAnswer(asked.answer(grounds.worked(file, workings)));
     }
 }

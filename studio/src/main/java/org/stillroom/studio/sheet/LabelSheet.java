@@ -241,6 +241,9 @@ public final class LabelSheet {
                 .forEach(remedy -> small.add(remedy.substring(written.length())));
         small.add("Energy " + QuantityWords.fixed(found.figures().value(Figure.ENERGY_KJ), 0) + " kJ, "
                 + QuantityWords.fixed(found.figures().value(Figure.ENERGY_KCAL), 0) + " kcal per 100 mL");
+        if (found.keeping() != null && !found.keeping().label().isEmpty()) {
+            small.add(found.keeping().label());
+        }
         small.add(marking);
         small.add(TellLabel.NOT_FOR_SALE);
         return small;

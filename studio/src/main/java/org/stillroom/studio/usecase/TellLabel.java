@@ -3,6 +3,7 @@ package org.stillroom.studio.usecase;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.stillroom.core.label.BottleSizes;
 import org.stillroom.core.label.Duty;
 import org.stillroom.core.label.LegalClass;
@@ -15,7 +16,9 @@ import org.stillroom.core.liquid.Figures;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
+import org.stillroom.core.safety.Condition;
 import org.stillroom.core.safety.HouseRule;
+import org.stillroom.core.safety.Keeping;
 import org.stillroom.core.safety.Knowledge;
 import org.stillroom.core.safety.Place;
 import org.stillroom.core.safety.Safety;
@@ -46,6 +49,7 @@ public final class TellLabel {
      * @param statements what the label says whatever is in it
      * @param duty on paper
      * @param findings statements and allergens that follow from what is in it
+     * @param keeping where it keeps until when, or null where it is no drink
      * @param against what stops it as a drink, and house rules that are not shown to be kept
      */
     public record Found(
@@ -61,6 +65,7 @@ public final class TellLabel {
             List<Statements.Statement> statements,
             List<Duty> duty,
             List<Finding> findings,
+            @Nullable Keeping keeping,
             List<Finding> against) {
         public Found {
             against = List.copyOf(against);
@@ -89,23 +94,30 @@ public final class TellLabel {
     /**
      * Returns the label of what a recipe makes.
      *
+     * @param condition what is known of the finished drink
      * @throws Impossible when it makes nothing
      */
     public static Found answer(
-            WorkedPlan worked, StatedStrength.LeftIn leftIn, double servingMillilitres, double bottleMillilitres) {
-        return answer(worked, worked.figures(), leftIn, servingMillilitres, bottleMillilitres);
+            WorkedPlan worked,
+            StatedStrength.LeftIn leftIn,
+            Condition condition,
+            double servingMillilitres,
+            double bottleMillilitres) {
+        return answer(worked, worked.figures(), leftIn, condition, servingMillilitres, bottleMillilitres);
     }
 
     /**
      * Returns the label of a liquid that came of a recipe.
      *
      * @param figures of the liquid itself
+     * @param condition what is known of it besides
      * @throws Impossible when there is nothing
      */
     public static Found answer(
             WorkedPlan worked,
             Figures figures,
             StatedStrength.LeftIn leftIn,
+            Condition condition,
             double servingMillilitres,
             double bottleMillilitres) {
         if (!figures.has(Figure.STRENGTH)) {
@@ -113,7 +125,8 @@ public final class TellLabel {
         }
         StatedStrength strength = StatedStrength.of(figures.value(Figure.STRENGTH), leftIn);
         Serving serving = new Serving(servingMillilitres, 1.0, 70.0, EnumSet.of(Place.EU));
-        List<Finding> all = Safety.of(worked.plan(), serving, worked.grounds()).findings();
+        Safety safety = Safety.of(worked.plan(), serving, worked.grounds().with(condition));
+        List<Finding> all = safety.findings();
         List<Finding> said = all.stream().filter(TellLabel::isSaidOnLabels).toList();
         return new Found(
                 worked.plan().recipe().title(),
@@ -128,6 +141,7 @@ public final class TellLabel {
                 Statements.of(strength),
                 Duty.of(strength.percent(), bottleMillilitres),
                 said,
+                safety.keeping(),
                 all.stream().filter(TellLabel::isAgainst).toList());
     }
 

@@ -156,6 +156,31 @@ class SafetyCommandTest {
                 .isEqualTo(3);
     }
 
+    @Test
+    void whetherItKeepsFollowsFromItsFiguresAndWhatWasMeasured() throws IOException {
+        String cordial = file("cordial.yaml", """
+                stillroom: 1
+                title: Pear cordial
+                ingredients:
+                  - {name: pear juice, kind: juice, sugar: 100 g/L}
+                lines:
+                  - {use: pear juice, amount: 500 ml}
+                  - {use: white sugar, amount: 100 g}
+                """);
+        JsonNode unknown = Desk.ask("safety " + cordial).json().get("keeping");
+        assertThat(unknown.get("ph").isNull()).isTrue();
+        assertThat(unknown.get("days").intValue()).isEqualTo(14);
+        JsonNode known =
+                Desk.ask("safety " + cordial + " --ph 3,6 --pasteurised").json();
+        assertThat(known.at("/keeping/ph").doubleValue()).isEqualTo(3.6);
+        assertThat(known.at("/keeping/where").stringValue()).isEqualTo("cold once open");
+        assertThat(Desk.type("label " + cordial).out())
+                .contains("Keep in the fridge, best within two weeks of filling");
+        assertThat(Desk.type("safety " + cordial + " --ph 15").err()).contains("--ph", "0 to 14");
+        JsonNode plan = Desk.ask("plan " + cordial).json();
+        assertThat(plan.get("findings").findValuesAsString("rule")).contains("keeping", "growth");
+    }
+
     private String file(String name, String text) throws IOException {
         return Files.writeString(folder.resolve(name), text).toString();
     }

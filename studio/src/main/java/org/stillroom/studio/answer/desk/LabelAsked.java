@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.stillroom.core.label.StatedStrength;
 import org.stillroom.core.quantity.Volume;
+import org.stillroom.core.safety.Condition;
 import org.stillroom.studio.usecase.Impossible;
 import org.stillroom.studio.usecase.TellLabel;
 import org.stillroom.studio.usecase.WorkedPlan;
@@ -16,17 +17,20 @@ public final class LabelAsked {
     public static final List<Part> PARTS = List.of(
             SafetyAsked.SERVING,
             Part.usual("bottle", "700ml", "one bottle"),
-            new Part(
-                    "fruit-left-in", "fruit, herbs or other parts of plants stay in the bottle", null, Part.Form.FLAG));
+            new Part("fruit-left-in", "fruit, herbs or other parts of plants stay in the bottle", null, Part.Form.FLAG),
+            SafetyAsked.PH,
+            SafetyAsked.PASTEURISED);
 
     private final AskedTexts asked;
     private final double serving;
     private final double bottle;
+    private final Condition condition;
 
     private LabelAsked(AskedTexts asked) {
         this.asked = asked;
         this.serving = volume("serving", "30ml");
         this.bottle = volume("bottle", "500ml");
+        this.condition = SafetyAsked.condition(asked);
         asked.refuseIfAnyWrong();
     }
 
@@ -57,7 +61,7 @@ public final class LabelAsked {
         StatedStrength.LeftIn leftIn =
                 asked.has("fruit-left-in") ? StatedStrength.LeftIn.FRUIT_OR_PLANTS : StatedStrength.LeftIn.NOTHING;
         try {
-            return TellLabel.answer(worked, leftIn, serving, bottle);
+            return TellLabel.answer(worked, leftIn, condition, serving, bottle);
         } catch (Impossible impossible) {
             asked.object(impossible.part(), impossible.reason(), impossible.remedy());
             asked.refuseIfAnyWrong();

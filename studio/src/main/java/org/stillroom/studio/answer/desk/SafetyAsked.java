@@ -9,22 +9,37 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.Volume;
+import org.stillroom.core.safety.Condition;
 import org.stillroom.core.safety.Place;
+import org.stillroom.core.safety.Safety;
 import org.stillroom.core.safety.Serving;
+import org.stillroom.studio.usecase.WorkedPlan;
 
-/** Who drinks how much of it, and whose law is asked. */
-public final class SafetyAsked {
+/**
+ * Who drinks how much of it, whose law is asked, and what is known of the finished drink.
+ *
+ * @param serving who drinks how much, and where
+ * @param condition what was measured and done
+ */
+public record SafetyAsked(Serving serving, Condition condition) {
     /** One serving. */
     static final Part SERVING = Part.usual("serving", "30ml", "what one serving is");
+
+    /** pH, where it was measured. */
+    static final Part PH = Part.text("ph", "pH of the finished drink, as measured; not known when left out");
+
+    /** Whether it was heated so that it keeps. */
+    static final Part PASTEURISED =
+            new Part("pasteurised", "it was filled hot or heated in closed bottles", null, Part.Form.FLAG);
 
     /** What it takes. */
     public static final List<Part> PARTS = List.of(
             SERVING,
             Part.usual("servings", "2", "how many servings on one day"),
             Part.usual("body", "70kg", "what the drinker weighs"),
-            Part.text("place", "whose law: EU or US; both when left out"));
-
-    private SafetyAsked() {}
+            Part.text("place", "whose law: EU or US; both when left out"),
+            PH,
+            PASTEURISED);
 
     /**
      * Returns what was typed.
@@ -32,14 +47,30 @@ public final class SafetyAsked {
      * @param typed texts by the names of {@link #PARTS}
      * @throws WrongInput when something is not understood
      */
-    public static Serving of(Map<String, List<String>> typed, Manner manner, Objections objections) {
+    public static SafetyAsked of(Map<String, List<String>> typed, Manner manner, Objections objections) {
         AskedTexts asked = new AskedTexts(PARTS, typed, manner, objections);
         double millilitres = volume(asked);
         double perDay = number(asked);
         double kilograms = body(asked);
         Set<Place> places = places(asked);
+        Condition condition = condition(asked);
         asked.refuseIfAnyWrong();
-        return new Serving(millilitres, perDay, kilograms, places);
+        return new SafetyAsked(new Serving(millilitres, perDay, kilograms, places), condition);
+    }
+
+    /** Returns what is known of the finished drink; notes what is not understood. */
+    static Condition condition(AskedTexts asked) {
+        Double ph = asked.read("ph", TEXT::number).orElse(null);
+        if (ph != null && !(ph >= 0.0 && ph <= 14.0)) {
+            asked.object("ph", "pH lies from 0 to 14.", "Write it as the meter shows it, such as 3.4.");
+            ph = null;
+        }
+        return new Condition(ph, asked.has("pasteurised") ? Condition.Treatment.PASTEURISED : Condition.Treatment.NONE);
+    }
+
+    /** Returns what is said of a drink. */
+    public Safety answer(WorkedPlan worked) {
+        return Safety.of(worked.plan(), serving, worked.grounds().with(condition));
     }
 
     private static double volume(AskedTexts asked) {

@@ -6,11 +6,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import org.stillroom.core.batch.Bottling;
 import org.stillroom.core.label.StatedStrength;
 import org.stillroom.core.liquid.Liquid;
 import org.stillroom.core.quantity.Temperature;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.core.safety.Condition;
+import org.stillroom.core.safety.Keeping;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.Revision;
 import org.stillroom.studio.store.Store;
@@ -55,13 +58,19 @@ public final class LabelBottles {
                 worked(batch),
                 Liquid.figures(bottling.each().contents(), Temperature.TWENTY_CELSIUS),
                 StatedStrength.LeftIn.NOTHING,
+                Condition.AS_MIXED,
                 SERVING,
                 bottling.fill().millilitres());
         LocalDate day = bottling.at().atZone(ZoneId.systemDefault()).toLocalDate();
         List<String> markings = IntStream.rangeClosed(bottling.first(), bottling.last())
-                .mapToObj(number -> "Batch " + batch.number() + ", bottle " + number + ", filled " + day)
+                .mapToObj(number -> "Batch " + batch.number() + ", bottle " + number + ", filled " + day
+                        + until(label.keeping(), day))
                 .toList();
         return new Found(label, markings);
+    }
+
+    private static String until(@Nullable Keeping keeping, LocalDate filled) {
+        return keeping != null && keeping.isCold() ? ", best before " + filled.plusDays(keeping.days()) : "";
     }
 
     private WorkedPlan worked(Batch batch) {

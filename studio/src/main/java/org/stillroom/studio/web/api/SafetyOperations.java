@@ -4,8 +4,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.stillroom.core.reference.Workings;
-import org.stillroom.core.safety.Safety;
-import org.stillroom.core.safety.Serving;
 import org.stillroom.studio.answer.LabelFields;
 import org.stillroom.studio.answer.SafetyFields;
 import org.stillroom.studio.answer.desk.LabelAsked;
@@ -65,8 +63,8 @@ final class SafetyOperations {
 
     private Reply safety(Body body) {
         WorkedPlan worked = worked(body, SafetyAsked.PARTS);
-        Serving serving = SafetyAsked.of(body.typed(SafetyAsked.PARTS), Keys.SNAKE_CASE, new Objections());
-        return Reply.of(SafetyFields.of(Safety.of(worked.plan(), serving, worked.grounds())));
+        SafetyAsked asked = SafetyAsked.of(body.typed(SafetyAsked.PARTS), Keys.SNAKE_CASE, new Objections());
+        return Reply.of(SafetyFields.of(asked.answer(worked)));
     }
 
     private Reply label(Body body) {
@@ -87,6 +85,7 @@ final class SafetyOperations {
     static Map<String, Object> components() {
         Map<String, Object> all = new LinkedHashMap<>();
         all.put("Range", range());
+        all.put("Keeping", keeping());
         all.put("Safety", safetySchema());
         all.put("Label", labelSchema());
         return all;
@@ -100,6 +99,23 @@ final class SafetyOperations {
                         "max",
                         Schemas.orNull(Schemas.number("most, by the most adverse source group; null where not known")))
                 .with("typical_basis", Schemas.text("what typical stands for"))
+                .schema();
+    }
+
+    private static Map<String, Object> keeping() {
+        return Schemas.group()
+                .with("where", Schemas.text("keeps on the shelf, cold once open, or keep it cold"))
+                .with("days", Schemas.orNull(Schemas.count("from filling; null where microbes set no end")))
+                .with("water_activity", Schemas.number("0 to 1, to about 0.02"))
+                .with(
+                        "ph",
+                        Schemas.orNull(Schemas.number("measured, or the highest by its acids; null where not known")))
+                .with("ph_told", Schemas.text("how the pH is known"))
+                .with(
+                        "delle_units",
+                        Schemas.number("g of sugar in 100 mL and 4.5 times % vol; from 78 on yeast is held"))
+                .with("reason", Schemas.text(""))
+                .with("label", Schemas.text("what a label says of it; empty where nothing follows"))
                 .schema();
     }
 
@@ -124,6 +140,7 @@ final class SafetyOperations {
                 .with("body_kg", Schemas.number(""))
                 .with("places", texts)
                 .with("substances", Schemas.list(substance))
+                .maybe("keeping", Schemas.ref("Keeping"))
                 .with("findings", Schemas.list(Schemas.ref("Finding")))
                 .with("standing", Schemas.text("that it is information, no advice"))
                 .schema();
@@ -148,6 +165,7 @@ final class SafetyOperations {
                 .with("bottle_lawful_us", Schemas.flag("whether spirits may be sold in this size"))
                 .with("standard_drinks", Schemas.list(standardDrink()))
                 .with("statements", Schemas.list(texts("market", "words", "basis")))
+                .maybe("keeping", Schemas.ref("Keeping"))
                 .with("duty", Schemas.list(duty()))
                 .with("findings", Schemas.list(Schemas.ref("Finding")))
                 .with("against", Schemas.list(Schemas.ref("Finding")))

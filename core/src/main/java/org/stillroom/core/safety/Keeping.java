@@ -1,0 +1,235 @@
+package org.stillroom.core.safety;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.liquid.Figure;
+import org.stillroom.core.plan.PlannedLine;
+import org.stillroom.core.quantity.QuantityWords;
+import org.stillroom.core.reference.Source;
+
+/**
+ * Whether a drink keeps, where and until when, by strength, water activity, pH and what is in it.
+ *
+ * <p>Bounds are from memory, times are common practice, no source; both are on the cautious side. Nothing that is not known
+ * makes it keep: docs/how-it-works/growth.md.
+ *
+ * @param where it is to be kept
+ * @param days from filling, closed; 0 where microbes set no end
+ * @param waterActivity 0 to 1
+ * @param sourness its pH, or that it is not known
+ * @param delle units of Delle: grams of sugar in 100 mL and 4.5 times % vol
+ * @param reason why it keeps or does not, one sentence
+ * @param source what the reason rests on
+ */
+public record Keeping(
+        Where where, int days, double waterActivity, Sourness sourness, double delle, String reason, Source source) {
+    /** Where a drink is kept. */
+    public enum Where {
+        SHELF("keeps on the shelf"),
+        /** Closed on the shelf, once open in the cold. */
+        COLD_ONCE_OPEN("cold once open"),
+        FRIDGE("keep it cold");
+
+        private final String label;
+
+        Where(String label) {
+            this.label = label;
+        }
+
+        public String label() {
+            return label;
+        }
+    }
+
+    /** From here on nothing grows, % vol. From memory. */
+    static final double HELD = 20.0;
+    /** Below this yeast can work, % vol. From memory, common practice: 17 to 18. */
+    static final double YEAST_STOPS = 18.0;
+    /** Below this alcohol does not hold spores of botulism for certain, % vol. From memory. */
+    static final double SPORES_HELD = 10.0;
+    /** Units of Delle from which yeast is held. Source: DELLE. */
+    static final double DELLE_HOLDS = 78.0;
+    /** Above this pH and water activity a food without alcohol counts as low in acid. Source: 21 CFR 114.3, from memory. */
+    static final double ACID = 4.6;
+
+    static final double DRY = 0.85;
+    /** Less sugar than this is nothing to ferment, g/L. Own judgement. */
+    private static final double FERMENTABLE = 5.0;
+
+    private static final int TWO_WEEKS = 14;
+    private static final int MONTH = 30;
+    private static final int QUARTER = 90;
+    private static final int HALF_YEAR = 180;
+    private static final int YEAR = 365;
+
+    private static final List<String> NUT_MILKS = List.of(
+            " almond milk",
+            " oat milk",
+            " coconut milk",
+            " coconut cream",
+            " hazelnut milk",
+            " nut milk",
+            " soy milk",
+            " soya milk",
+            " rice milk",
+            " cashew milk",
+            " horchata",
+            " orgeat",
+            " custard",
+            " advocaat");
+
+    /** Returns how it keeps. */
+    static Keeping of(Drink drink) {
+        return new Judged(drink).keeping();
+    }
+
+    /** Returns whether it has to stand in the cold from the first day. */
+    public boolean isCold() {
+        return where == Where.FRIDGE;
+    }
+
+    /** Returns until when, in words; empty where microbes set no end. */
+    public String until() {
+        return switch (days) {
+            case 0 -> "";
+            case TWO_WEEKS -> "two weeks";
+            case MONTH -> "a month";
+            case QUARTER -> "three months";
+            case HALF_YEAR -> "six months";
+            case YEAR -> "a year";
+            default -> days + " days";
+        };
+    }
+
+    /** Returns what a label says of it; empty where nothing follows. */
+    public String label() {
+        return switch (where) {
+            case SHELF -> "";
+            case COLD_ONCE_OPEN -> "Keep in the fridge once open";
+            case FRIDGE -> "Keep in the fridge, best within " + until() + " of filling";
+        };
+    }
+
+    static boolean hasMilkOrEgg(Drink drink) {
+        return drink.lines().stream()
+                .anyMatch(line -> isKind(line, Kind.DAIRY, Kind.EGG) || Words.any(line.name(), NUT_MILKS));
+    }
+
+    /** Returns whether something in it brings yeast and food for it: fruit, wine, honey, or a fresh plant. */
+    static boolean canFerment(Drink drink) {
+        boolean living = drink.lines().stream()
+                .anyMatch(line -> isKind(line, Kind.JUICE, Kind.FRESH_PLANT, Kind.WINE, Kind.HONEY));
+        return living && sugar(drink) >= FERMENTABLE && drink.strength() < YEAST_STOPS;
+    }
+
+    private static boolean isKind(PlannedLine line, Kind... kinds) {
+        return List.of(kinds).contains(line.ingredient().kind());
+    }
+
+    static double sugar(Drink drink) {
+        return drink.figures().value(Figure.SUGAR);
+    }
+
+    /** One drink with its figures. */
+    private static final class Judged {
+        private final Drink drink;
+        private final double strength;
+        private final double activity;
+        private final Sourness sourness;
+        private final double delle;
+        private final boolean pasteurised;
+
+        Judged(Drink drink) {
+            this.drink = drink;
+            this.strength = drink.strength();
+            this.activity = WaterActivity.of(drink.plan().liquid());
+            this.sourness = Sourness.of(drink);
+            this.delle = sugar(drink) / 10.0 + 4.5 * strength;
+            this.pasteurised = drink.condition().isPasteurised();
+        }
+
+        Keeping keeping() {
+            if (hasMilkOrEgg(drink)) {
+                return milk();
+            }
+            if (strength >= HELD) {
+                return found(
+                        Where.SHELF, 0, "Its alcohol alone holds yeast, mould and bacteria.", Source.GROWTH_LIMITS);
+            }
+            @Nullable Keeping sealed = sealed();
+            if (sealed != null) {
+                return sealed;
+            }
+            if (delle >= DELLE_HOLDS && strength >= SPORES_HELD) {
+                return found(
+                        Where.COLD_ONCE_OPEN,
+                        YEAR,
+                        "Alcohol and sugar together hold yeast: " + QuantityWords.fixed(delle, 0)
+                                + " units of Delle, from 78 on it is held.",
+                        Source.DELLE);
+            }
+            return strength >= SPORES_HELD ? fermenting() : weak();
+        }
+
+        private Keeping milk() {
+            return strength >= HELD
+                    ? found(
+                            Where.FRIDGE,
+                            QUARTER,
+                            "With milk, nut milk or egg in it bacteria are mostly held down at this strength, fat turns.",
+                            Source.HANDLING_CAUTIONS)
+                    : found(
+                            Where.FRIDGE,
+                            TWO_WEEKS,
+                            "With milk, nut milk or egg in it bacteria are not reliably held down below 20 % vol.",
+                            Source.HANDLING_CAUTIONS);
+        }
+
+        /** Heat in the closed bottle helps where acid or alcohol holds the spores that outlive it. */
+        private @Nullable Keeping sealed() {
+            boolean sporesHeld = sourness.isAtMost(ACID) || strength >= SPORES_HELD || activity <= DRY;
+            return pasteurised && sporesHeld
+                    ? found(
+                            Where.COLD_ONCE_OPEN,
+                            YEAR,
+                            "Pasteurised in the closed bottle; spores that outlive it are held by acid, alcohol or sugar.",
+                            Source.GROWTH_LIMITS)
+                    : null;
+        }
+
+        private Keeping fermenting() {
+            return found(
+                    Where.FRIDGE,
+                    TWO_WEEKS,
+                    "Alcohol and sugar do not hold yeast: " + QuantityWords.fixed(delle, 0)
+                            + " units of Delle, wanted 78.",
+                    Source.DELLE);
+        }
+
+        private Keeping weak() {
+            if (activity <= DRY) {
+                return found(
+                        Where.FRIDGE,
+                        HALF_YEAR,
+                        "So much sugar leaves bacteria no water; moulds and some yeasts can still grow on it.",
+                        Source.GROWTH_LIMITS);
+            }
+            return sourness.isAtMost(ACID)
+                    ? found(
+                            Where.FRIDGE,
+                            MONTH,
+                            "Acid holds bacteria; yeasts and moulds it does not.",
+                            Source.GROWTH_LIMITS)
+                    : found(
+                            Where.FRIDGE,
+                            TWO_WEEKS,
+                            "Neither alcohol nor acid is shown to hold bacteria.",
+                            Source.GROWTH_LIMITS);
+        }
+
+        private Keeping found(Where where, int days, String reason, Source source) {
+            return new Keeping(where, days, activity, sourness, delle, reason, source);
+        }
+    }
+}
