@@ -234,7 +234,10 @@ public record HouseRules(List<HouseRule> rules) {
 
     /** Oil that macerating brings is the plant's and does not count as poured. */
     private static boolean isOily(Portion portion) {
-        return portion.form() == Portion.Form.OIL
+        boolean inPart = portion.form() == Portion.Form.AMOUNT_NOT_KNOWN
+                && portion.grams().most() > 0.0;
+        return inPart
+                || portion.form() == Portion.Form.OIL
                 || portion.kind() == Kind.ESSENTIAL_OIL
                 || portion.kind() == Kind.ESSENCE;
     }
