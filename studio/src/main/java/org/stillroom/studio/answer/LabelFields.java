@@ -10,6 +10,7 @@ import org.stillroom.core.label.Statements;
 import org.stillroom.core.liquid.Figure;
 import org.stillroom.core.safety.Knowledge;
 import org.stillroom.core.safety.Safety;
+import org.stillroom.studio.usecase.IngredientCost;
 import org.stillroom.studio.usecase.TellLabel;
 
 /** What a label says, as fields. */
@@ -41,10 +42,20 @@ public final class LabelFields {
             fields.put("keeping", KeepingFields.of(found.keeping()));
         }
         return fields.put("duty", duty(found.duty()))
+                .put("cost", cost(found.cost()))
+                .put("link", found.link())
                 .put("findings", FindingFields.of(found.findings()))
                 .put("against", FindingFields.of(found.against()))
                 .put("not_for_sale", TellLabel.NOT_FOR_SALE)
                 .put("standing", Safety.STANDING);
+    }
+
+    private static Fields cost(IngredientCost cost) {
+        return new Fields()
+                .put(
+                        "per_bottle",
+                        cost.perBottle().stream().map(PlanFields::money).toList())
+                .putTexts("unpriced", cost.unpriced());
     }
 
     private static Fields strength(StatedStrength strength) {

@@ -171,7 +171,7 @@ public final class PlanFields {
         return fields;
     }
 
-    private static Fields money(Money money) {
+    static Fields money(Money money) {
         return new Fields().put("amount", money.amount()).put("currency", money.currency());
     }
 }

@@ -12,6 +12,7 @@ import org.stillroom.core.safety.Knowledge;
 import org.stillroom.core.safety.Safety;
 import org.stillroom.studio.answer.Fields;
 import org.stillroom.studio.answer.LabelFields;
+import org.stillroom.studio.usecase.IngredientCost;
 import org.stillroom.studio.usecase.TellLabel;
 
 /** A label, the same for a person and for a script. */
@@ -58,6 +59,7 @@ record LabelAnswer(TellLabel.Found found, @Nullable Path written) implements Ans
             page.paragraph("- " + found.keeping().label() + ".");
         }
         page.paragraph("- At home: " + TellLabel.NOT_FOR_SALE + ". Batch number and date of filling.");
+        cost(page);
         duty(page);
         page.blank();
         page.paragraph(Safety.STANDING);
@@ -132,6 +134,15 @@ record LabelAnswer(TellLabel.Found found, @Nullable Path written) implements Ans
 
     private String serving() {
         return Figure.decimals(found.servingMillilitres(), 0) + " mL";
+    }
+
+    private void cost(Page page) {
+        IngredientCost cost = found.cost();
+        page.blank();
+        page.paragraph("What goes into a bottle costs " + PlanPage.sum(cost.perBottle()) + "."
+                + (cost.unpriced().isEmpty()
+                        ? ""
+                        : " Without a known price: " + String.join(", ", cost.unpriced()) + "."));
     }
 
     private void duty(Page page) {

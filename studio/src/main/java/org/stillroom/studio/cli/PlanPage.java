@@ -283,7 +283,7 @@ final class PlanPage {
                         : " Without a known price: " + String.join(", ", list.unpriced()) + "."));
     }
 
-    private static String sum(List<Money> sums) {
+    static String sum(List<Money> sums) {
         return sums.isEmpty()
                 ? "nothing that is known"
                 : String.join(" + ", sums.stream().map(PlanPage::words).toList());

@@ -13,7 +13,8 @@ import org.stillroom.studio.usecase.TellLabel;
 /**
  * A plain label for bottles of one's own: one as SVG, or a sheet of A4 full of them as PDF.
  *
- * <p>Name, lawful name by the figures, strength, volume, allergens and statements, energy, batch and date, "not for sale".
+ * <p>Name, lawful name by the figures, strength, volume, allergens and statements, energy, batch and date, "not for sale", and a
+ * link as a code for cameras where there is one.
  */
 public final class LabelSheet {
     private static final double A4_WIDTH = 210.0;
@@ -149,20 +150,43 @@ public final class LabelSheet {
                 "#222",
                 "stroke-width",
                 "0.3");
-        double top = head(page, found, size.width() - 2 * INSET);
-        foot(page, small(found, size.width() - 2 * INSET, marking), top, size);
+        double room = size.width() - 2 * INSET;
+        double code = code(page, found, size);
+        double top = head(page, found, code == 0.0 ? room : room - code - QrCode.border());
+        double below = code == 0.0 ? 0.0 : INSET + code + QrCode.border();
+        foot(page, small(found, room, marking), Math.max(top, below), size);
         page.close();
+    }
+
+    /** Draws the code of the link at the upper right, and returns its side, mm; 0 where there is none. */
+    private static double code(Markup page, TellLabel.Found found, Size size) {
+        if (found.link() == null) {
+            return 0.0;
+        }
+        QrCode code = QrCode.of(found.link());
+        page.open("path", "d", code.path(size.width() - INSET - code.side(), INSET), "fill", "#000");
+        page.element("title", found.link());
+        page.close();
+        return code.side();
     }
 
     /** Writes name, lawful name and strength, and returns how far down they come. */
     private static double head(Markup page, TellLabel.Found found, double room) {
-        double large = Math.min(7.0, room / (LETTER * Math.max(1, found.title().length())));
+        double large = Math.min(
+                7.0, Math.max(0.0, room) / (LETTER * Math.max(1, found.title().length())));
         double y = INSET + large + 1.0;
         line(page, found.title(), y, large, "700");
         y += 5.0;
         line(page, lawfulName(found), y, 3.2, "400");
         y += 5.6;
-        line(page, strength(found), y, 4.0, "700");
+        double height = Math.min(4.0, room / (LETTER * strength(found).length()));
+        if (height < SMALL) {
+            throw new Impossible(
+                    "size",
+                    "strength and volume take more than the " + number(room) + " mm of width that are left for them.",
+                    "Take a wider label, or leave the link out.");
+        }
+        line(page, strength(found), y, height, "700");
         return y;
     }
 

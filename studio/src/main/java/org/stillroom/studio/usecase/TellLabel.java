@@ -49,6 +49,8 @@ public final class TellLabel {
      * @param statements what the label says whatever is in it
      * @param duty on paper
      * @param findings statements and allergens that follow from what is in it
+     * @param cost what goes into a bottle costs
+     * @param link address that the label leads to, or null
      * @param keeping where it keeps until when, or null where it is no drink
      * @param against what stops it as a drink, and house rules that are not shown to be kept
      */
@@ -65,6 +67,8 @@ public final class TellLabel {
             List<Statements.Statement> statements,
             List<Duty> duty,
             List<Finding> findings,
+            IngredientCost cost,
+            @Nullable String link,
             @Nullable Keeping keeping,
             List<Finding> against) {
         public Found {
@@ -74,6 +78,27 @@ public final class TellLabel {
             statements = List.copyOf(statements);
             duty = List.copyOf(duty);
             findings = List.copyOf(findings);
+        }
+
+        /** Returns the same with an address that it leads to. */
+        public Found leadingTo(String address) {
+            return new Found(
+                    title,
+                    figures,
+                    strength,
+                    classes,
+                    servingMillilitres,
+                    bottleMillilitres,
+                    lawfulInEu,
+                    lawfulInUs,
+                    drinks,
+                    statements,
+                    duty,
+                    findings,
+                    cost,
+                    address,
+                    keeping,
+                    against);
         }
 
         /** Returns grams of ethanol in a serving. */
@@ -141,6 +166,8 @@ public final class TellLabel {
                 Statements.of(strength),
                 Duty.of(strength.percent(), bottleMillilitres),
                 said,
+                IngredientCost.of(worked.plan(), worked.figures().value(Figure.VOLUME_20C) / bottleMillilitres),
+                null,
                 safety.keeping(),
                 all.stream().filter(TellLabel::isAgainst).toList());
     }

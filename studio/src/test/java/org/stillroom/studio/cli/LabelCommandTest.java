@@ -3,9 +3,17 @@ package org.stillroom.studio.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import com.google.zxing.BinaryBitmap;
+import com.google.zxing.RGBLuminanceSource;
+import com.google.zxing.common.HybridBinarizer;
+import com.google.zxing.qrcode.QRCodeReader;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.PDFRenderer;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -111,6 +119,63 @@ class LabelCommandTest {
         assertThat(Desk.type("label " + file + " --out " + pdf).exit()).isZero();
         assertThat(Files.readAllBytes(pdf)).startsWith("%PDF".getBytes(java.nio.charset.StandardCharsets.US_ASCII));
         assertThat(Desk.type("label " + file + " --out " + pdf).exit()).isEqualTo(2);
+    }
+
+    /** The printed sheet is looked at as a camera would: what the code says is the address that was typed. */
+    @Test
+    void theLinkIsReadOffThePrintedSheet() throws Exception {
+        String link = "https://example.org/recipes/hedge-cup?batch=7&lang=de";
+        Path pdf = folder.resolve("labels.pdf");
+        assertThat(Desk.type("label " + recipe("28 %", "200 g/L") + " --link " + link + " --out " + pdf)
+                        .exit())
+                .isZero();
+        BufferedImage page;
+        try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+            page = new PDFRenderer(document).renderImageWithDPI(0, 200);
+        }
+        BufferedImage label = page.getSubimage(0, 0, page.getWidth() / 2, page.getHeight() / 4);
+        int[] pixels = label.getRGB(0, 0, label.getWidth(), label.getHeight(), null, 0, label.getWidth());
+        BinaryBitmap seen = new BinaryBitmap(
+                new HybridBinarizer(new RGBLuminanceSource(label.getWidth(), label.getHeight(), pixels)));
+        assertThat(new QRCodeReader().decode(seen).getText()).isEqualTo(link);
+    }
+
+    @Test
+    void aLinkThatIsNoneOrDoesNotFitIsRefused() throws IOException {
+        String file = recipe("28 %", "200 g/L");
+        for (String link : new String[] {
+            "example.org", "javascript:alert(1)", "https://u:p@example.org/", "https://" + "a".repeat(200) + ".org"
+        }) {
+            Desk.Run run = Desk.type("label " + file + " --link " + link);
+            assertThat(run.exit()).as(link).isEqualTo(2);
+            assertThat(run.err()).as(link).contains("--link");
+        }
+        Desk.Run narrow = Desk.type(
+                "label " + file + " --link https://example.org/a --size 45x60 --out " + folder.resolve("narrow.svg"));
+        assertThat(narrow.exit()).isEqualTo(2);
+        assertThat(narrow.err()).contains("--size", "leave the link out");
+    }
+
+    /** 1 L at 40 % vol takes 417 mL of 96 %: half a litre of it 208 mL, at 22 EUR/L 4.58 EUR. */
+    @Test
+    void aBottleCostsWhatGoesIntoIt() throws IOException {
+        Path file = folder.resolve("priced.yaml");
+        Files.writeString(file, """
+                stillroom: 1
+                title: Hedge spirit
+                target: {volume: 1 L, strength: 40 %}
+                ingredients:
+                  - {name: neutral spirit, kind: spirit, strength: 96 %, price: 22 EUR/L}
+                lines:
+                  - {use: neutral spirit, amount: free}
+                  - {use: water, amount: free}
+                """);
+        JsonNode cost = Desk.ask("label " + file + " --bottle 500ml").json().get("cost");
+        assertThat(cost.at("/per_bottle/0/amount").doubleValue()).isCloseTo(22.0 * 0.4 / 0.96 / 2.0, within(0.005));
+        assertThat(cost.at("/per_bottle/0/currency").stringValue()).isEqualTo("EUR");
+        assertThat(cost.get("unpriced")).isEmpty();
+        assertThat(Desk.type("label " + recipe("28 %", "200 g/L")).out())
+                .contains("What goes into a bottle costs nothing that is known. Without a known price: ");
     }
 
     @Test

@@ -4,10 +4,12 @@ import static org.stillroom.studio.answer.desk.AskedTexts.TEXT;
 
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.stillroom.core.label.StatedStrength;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.safety.Condition;
 import org.stillroom.studio.usecase.Impossible;
+import org.stillroom.studio.usecase.LabelLink;
 import org.stillroom.studio.usecase.TellLabel;
 import org.stillroom.studio.usecase.WorkedPlan;
 
@@ -18,6 +20,7 @@ public final class LabelAsked {
             SafetyAsked.SERVING,
             Part.usual("bottle", "700ml", "one bottle"),
             new Part("fruit-left-in", "fruit, herbs or other parts of plants stay in the bottle", null, Part.Form.FLAG),
+            Part.text("link", "address of a page that the label leads to, as a code for cameras"),
             SafetyAsked.PH,
             SafetyAsked.PASTEURISED);
 
@@ -25,12 +28,14 @@ public final class LabelAsked {
     private final double serving;
     private final double bottle;
     private final Condition condition;
+    private final @Nullable String link;
 
     private LabelAsked(AskedTexts asked) {
         this.asked = asked;
         this.serving = volume("serving", "30ml");
         this.bottle = volume("bottle", "500ml");
         this.condition = SafetyAsked.condition(asked);
+        this.link = link(asked);
         asked.refuseIfAnyWrong();
     }
 
@@ -42,6 +47,16 @@ public final class LabelAsked {
      */
     public static LabelAsked of(Map<String, List<String>> typed, Manner manner, Objections objections) {
         return new LabelAsked(new AskedTexts(PARTS, typed, manner, objections));
+    }
+
+    private static @Nullable String link(AskedTexts asked) {
+        String typed = asked.text("link");
+        try {
+            return typed == null ? null : LabelLink.of(typed);
+        } catch (Impossible none) {
+            asked.object(none.part(), none.reason(), none.remedy());
+            return null;
+        }
     }
 
     private double volume(String part, String example) {
@@ -61,7 +76,8 @@ public final class LabelAsked {
         StatedStrength.LeftIn leftIn =
                 asked.has("fruit-left-in") ? StatedStrength.LeftIn.FRUIT_OR_PLANTS : StatedStrength.LeftIn.NOTHING;
         try {
-            return TellLabel.answer(worked, leftIn, condition, serving, bottle);
+            TellLabel.Found found = TellLabel.answer(worked, leftIn, condition, serving, bottle);
+            return link == null ? found : found.leadingTo(link);
         } catch (Impossible impossible) {
             asked.object(impossible.part(), impossible.reason(), impossible.remedy());
             asked.refuseIfAnyWrong();

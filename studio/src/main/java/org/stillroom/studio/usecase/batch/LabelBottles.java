@@ -27,6 +27,9 @@ import org.stillroom.studio.usecase.shelf.MakersOunce;
 
 /** Tells what the labels of bottles say that were filled: by what is in them, with batch, number and day. */
 public final class LabelBottles {
+    /** Name of the setting that says at which address others reach this studio. */
+    public static final String ADDRESS = "address";
+
     private static final double SERVING = 30.0;
 
     private final Store store;
@@ -54,13 +57,17 @@ public final class LabelBottles {
      */
     public Found answer(Book book, Bottling bottling) {
         Batch batch = book.batch(bottling.batch());
-        TellLabel.Found label = TellLabel.answer(
+        TellLabel.Found found = TellLabel.answer(
                 worked(batch),
                 Liquid.figures(bottling.each().contents(), Temperature.TWENTY_CELSIUS),
                 StatedStrength.LeftIn.NOTHING,
                 Condition.AS_MIXED,
                 SERVING,
                 bottling.fill().millilitres());
+        TellLabel.Found label = store.settings()
+                .value(ADDRESS)
+                .map(address -> found.leadingTo(address + "/compose/" + batch.recipe()))
+                .orElse(found);
         LocalDate day = bottling.at().atZone(ZoneId.systemDefault()).toLocalDate();
         List<String> markings = IntStream.rangeClosed(bottling.first(), bottling.last())
                 .mapToObj(number -> "Batch " + batch.number() + ", bottle " + number + ", filled " + day

@@ -167,6 +167,8 @@ final class SafetyOperations {
                 .with("statements", Schemas.list(texts("market", "words", "basis")))
                 .maybe("keeping", Schemas.ref("Keeping"))
                 .with("duty", Schemas.list(duty()))
+                .with("cost", cost())
+                .with("link", Schemas.orNull(Schemas.text("address that the label leads to")))
                 .with("findings", Schemas.list(Schemas.ref("Finding")))
                 .with("against", Schemas.list(Schemas.ref("Finding")))
                 .with("not_for_sale", Schemas.text("said on a label of a home"))
@@ -204,6 +206,17 @@ final class SafetyOperations {
                 .with("per_bottle", Schemas.number(""))
                 .with("guideline", Schemas.text(""))
                 .with("status", Schemas.text(""))
+                .schema();
+    }
+
+    private static Map<String, Object> cost() {
+        Map<String, Object> money = Schemas.group()
+                .with("amount", Schemas.number(""))
+                .with("currency", Schemas.text(""))
+                .schema();
+        return Schemas.group()
+                .with("per_bottle", Schemas.list(money))
+                .with("unpriced", Schemas.list(Schemas.text("what goes in without a known price")))
                 .schema();
     }
 

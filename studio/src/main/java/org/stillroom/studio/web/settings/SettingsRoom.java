@@ -1,5 +1,6 @@
 package org.stillroom.studio.web.settings;
 
+import io.javalin.http.HttpStatus;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,6 +12,9 @@ import org.stillroom.studio.store.Backup;
 import org.stillroom.studio.store.DataFolder;
 import org.stillroom.studio.store.HistoryEntry;
 import org.stillroom.studio.store.Store;
+import org.stillroom.studio.usecase.Impossible;
+import org.stillroom.studio.usecase.LabelLink;
+import org.stillroom.studio.usecase.batch.LabelBottles;
 import org.stillroom.studio.web.frame.Doors;
 import org.stillroom.studio.web.frame.Room;
 import org.stillroom.studio.web.frame.Visit;
@@ -55,6 +59,10 @@ public final class SettingsRoom implements Room {
     }
 
     private void show(Visit visit) {
+        show(visit, store.settings().value(LabelBottles.ADDRESS).orElse(""), "");
+    }
+
+    private void show(Visit visit, String address, String problem) {
         Map<String, String> settled = store.settings().all();
         visit.page(visit.words().say("settings.title"), key())
                 .show(
@@ -63,11 +71,21 @@ public final class SettingsRoom implements Room {
                                 "language", settled.getOrDefault("language", ""),
                                 "units", settled.getOrDefault("units", UnitSystem.METRIC.label()),
                                 "ounce", settled.getOrDefault("ounce", "us"),
+                                "address", address,
+                                "problem", problem,
                                 "folder", folder.path().toString(),
                                 "kept", visit.field("kept").equals("yes")));
     }
 
     private void keep(Visit visit) {
+        String address = visit.field("address").strip();
+        try {
+            keepAddress(address);
+        } catch (Impossible none) {
+            visit.context().status(HttpStatus.UNPROCESSABLE_CONTENT);
+            show(visit, address, none.reason() + " " + none.remedy());
+            return;
+        }
         String language = visit.field("language");
         if (Language.of(language).isPresent()) {
             store.settings().put("language", language);
@@ -77,6 +95,15 @@ public final class SettingsRoom implements Room {
         store.settings().put("units", UnitSystem.named(visit.field("units")).label());
         store.settings().put("ounce", visit.field("ounce").equals("bar") ? "bar" : "us");
         visit.goOn("/settings?kept=yes");
+    }
+
+    private void keepAddress(String typed) {
+        if (typed.isEmpty()) {
+            store.settings().remove(LabelBottles.ADDRESS);
+        } else {
+            String address = LabelLink.of(typed);
+            store.settings().put(LabelBottles.ADDRESS, address.replaceAll("/+$", ""));
+        }
     }
 
     private void backup(Visit visit) throws IOException {

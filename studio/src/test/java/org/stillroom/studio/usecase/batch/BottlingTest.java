@@ -21,6 +21,7 @@ import org.stillroom.studio.sheet.LabelSheet;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.HistoryEntry;
 import org.stillroom.studio.store.Lot;
+import org.stillroom.studio.usecase.TellLabel;
 
 /** A batch goes into bottles: planned, filled, numbered, labelled, taken back. */
 class BottlingTest {
@@ -114,6 +115,19 @@ class BottlingTest {
                 .contains("350 mL");
         byte[] pdf = LabelSheet.pdf(found.label(), LabelSheet.USUAL, found.markings());
         assertThat(new String(pdf, 0, 5, StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
+    }
+
+    @Test
+    void labelsLeadToTheRecipeWhereTheStudioHasAnAddress() {
+        kept(rested.after(31).bottled(batch, typed("1", "fills", "1 x 350 ml"), request()));
+        Bottling bottling = book().cellar().bottlings(batch.id()).get(0);
+        LabelBottles labels = new LabelBottles(rested.kitchen.store);
+        assertThat(labels.answer(book(), bottling).label().link()).isNull();
+
+        rested.kitchen.store.settings().put(LabelBottles.ADDRESS, "http://stillroom.example:7820");
+        TellLabel.Found label = labels.answer(book(), bottling).label();
+        assertThat(label.link()).isEqualTo("http://stillroom.example:7820/compose/" + batch.recipe());
+        assertThat(LabelSheet.svg(label, LabelSheet.USUAL, "Batch 1")).contains("<path", "/compose/" + batch.recipe());
     }
 
     @Test
