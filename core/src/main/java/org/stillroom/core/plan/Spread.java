@@ -1,5 +1,6 @@
 package org.stillroom.core.plan;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -84,6 +85,22 @@ public final class Spread {
                             + taken.size() + " of " + plan.lines().size() + " lines");
         }
         return new Spread(plan, taken).bands(seed, draws);
+    }
+
+    /** Returns all that the answer to such a question depends on. */
+    static SpreadMemory.Question question(Plan plan, List<Taken> taken, long seed, int draws) {
+        Spread spread = new Spread(plan, taken);
+        List<Double> numbers = new ArrayList<>(List.of((double) spread.toTheMark, spread.mark));
+        for (int i = 0; i < spread.perGram.length; i++) {
+            numbers.add(taken.get(i).grams());
+            numbers.add(taken.get(i).halfWidth());
+            numbers.add(spread.lines.get(i).ingredient().gramsPerMillilitre().orElse(1.0));
+            for (int s : spread.brings[i]) {
+                numbers.addAll(List.of((double) s, spread.perGram[i][s], spread.labelError[i][s]));
+            }
+        }
+        List<String> names = plan.lines().stream().map(PlannedLine::name).toList();
+        return new SpreadMemory.Question(names, List.copyOf(numbers), seed, draws);
     }
 
     private Bands bands(long seed, int draws) {

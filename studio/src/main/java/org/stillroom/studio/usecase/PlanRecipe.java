@@ -20,6 +20,7 @@ import org.stillroom.core.plan.Plan;
 import org.stillroom.core.plan.Planner;
 import org.stillroom.core.plan.Planning;
 import org.stillroom.core.plan.Spread;
+import org.stillroom.core.plan.SpreadMemory;
 import org.stillroom.core.plan.Taken;
 import org.stillroom.core.quantity.Temperature;
 import org.stillroom.core.quantity.Volume;
@@ -38,6 +39,8 @@ import org.stillroom.studio.recipefile.StagedRecipe;
 public final class PlanRecipe {
     /** The same recipe gives the same doubt each time. */
     private static final long SEED = 20;
+    /** More stages than the recipes have that are typed at once. */
+    private static final SpreadMemory DRAWN = new SpreadMemory(100);
 
     private PlanRecipe() {}
 
@@ -96,7 +99,7 @@ public final class PlanRecipe {
         List<MixingStep> steps = MixingOrder.of(plan);
         List<Integer> order =
                 steps.stream().flatMap(step -> step.lines().stream()).toList();
-        Bands bands = Spread.of(plan, taken(measured), SEED, Spread.DRAWS);
+        Bands bands = DRAWN.of(plan, taken(measured), SEED, Spread.DRAWS);
         Blend blend = Blend.of(plan.lines().stream()
                 .map(line -> line.ingredient().perGram().times(line.grams()))
                 .toList());
