@@ -29,6 +29,7 @@ public final class VolumeModel {
     private static final ApparentVolume[] SOLUTES = solutes();
 
     private static final String[] STEPS = steps();
+    private static final Source[] SOURCES = sources();
 
     private final EthanolWater.Isotherm spirit;
     private final SucroseWater.Isotherm syrup;
@@ -56,6 +57,15 @@ public final class VolumeModel {
             steps[substance.ordinal()] = "volume that " + substance.label() + " adds in its own water";
         }
         return steps;
+    }
+
+    private static Source[] sources() {
+        Source[] sources = new Source[Substance.COUNT];
+        sources[SUCROSE] = Source.ICUMSA_SPS4;
+        for (int i = SUCROSE + 1; i < sources.length; i++) {
+            sources[i] = SOLUTES[i].source();
+        }
+        return sources;
     }
 
     /** Returns the model at 20 °C. */
@@ -90,7 +100,7 @@ public final class VolumeModel {
             if (grams[i] > 0.0) {
                 double added = i == SUCROSE ? sucrose(grams[i], water) : solute(i, grams[i], water);
                 volume += added;
-                workings.step(STEPS[i], added, "mL", i == SUCROSE ? Source.ICUMSA_SPS4 : SOLUTES[i].source());
+                workings.step(STEPS[i], added, "mL", SOURCES[i]);
             }
         }
         return volume;

@@ -11,12 +11,14 @@ import org.stillroom.core.liquid.Substance;
 /**
  * Where on a plate a liquid that holds so much oil per litre would be hazy or cloudy by the forecast, with the company of one liquid.
  *
- * <p>Along 201 lines of equal share of ethanol how it looks is worked out at 201 places each; where it changes between two of them is
- * taken as straight. Areas go around the stretches of neighbouring lines.
+ * <p>Along 201 lines of equal share of ethanol how it looks is known at 201 places each; where it changes between two of them is
+ * taken as straight. Areas go around the stretches of neighbouring lines. Not each place is worked out: where every eighth lies
+ * farther from a change than the curve through them bends, those between look as they do.
  */
 public final class HazeAreas {
     private static final int LINES = 200;
     private static final int STEPS = 200;
+    private static final int STRIDE = 8;
     /** How far a corner that is left out of an outline may lie off it, as a part of what is shown. */
     private static final double OFF = 0.0003;
 
@@ -26,6 +28,7 @@ public final class HazeAreas {
     private final Company company;
     private final double solids;
     private final Plate plate;
+    private final int stride;
     private final List<Line> lines = new ArrayList<>();
 
     /** One line from no sugar to the edge of the plate: how it looks from each place on to the next. */
@@ -37,10 +40,16 @@ public final class HazeAreas {
     }
 
     public HazeAreas(Shading shading, Company company, Plate plate) {
+        this(shading, company, plate, STRIDE);
+    }
+
+    /** @param stride how many places apart it is first worked out, a divisor of 200; with 1, each place is */
+    HazeAreas(Shading shading, Company company, Plate plate, int stride) {
         this.shading = shading;
         this.company = company;
         this.solids = company.solids();
         this.plate = plate;
+        this.stride = stride;
         double[] grams = new double[Substance.COUNT];
         for (int i = 0; i <= LINES; i++) {
             lines.add(line(plate.shown() * i / LINES, grams));
@@ -48,16 +57,45 @@ public final class HazeAreas {
     }
 
     private Line line(double ethanol, double[] grams) {
+        double[] murks = new double[STEPS / stride + 1];
+        for (int i = 0; i < murks.length; i++) {
+            murks[i] = murk(grams, ethanol, sugar(ethanol, i * stride));
+        }
         Line line = new Line(ethanol, new ArrayList<>(), new ArrayList<>());
-        double most = plate.shown() - ethanol;
-        double before = murk(grams, ethanol, 0.0);
-        line.turn(Shading.look(before), 0.0);
-        for (int i = 1; i <= STEPS; i++) {
-            double next = murk(grams, ethanol, most * i / STEPS);
-            turn(line, most * (i - 1) / STEPS, most / STEPS, before, next);
-            before = next;
+        line.turn(Shading.look(murks[0]), 0.0);
+        for (int i = 1; i < murks.length; i++) {
+            if (mayTurn(murks, i)) {
+                followed(line, (i - 1) * stride, murks[i - 1], grams);
+            }
         }
         return line;
+    }
+
+    private double sugar(double ethanol, int step) {
+        return (plate.shown() - ethanol) * step / STEPS;
+    }
+
+    /** Returns whether it may come to look otherwise between two places, or there and back. */
+    private static boolean mayTurn(double[] murks, int second) {
+        double bend = Math.max(bend(murks, second - 1), bend(murks, second));
+        double low = Math.min(murks[second - 1], murks[second]) - bend;
+        double high = Math.max(murks[second - 1], murks[second]) + bend;
+        return (low < 0.0 && high >= 0.0) || (low < 1.0 && high >= 1.0);
+    }
+
+    /** Returns how far a place lies off the straight line between its neighbours; at an end, how far its neighbour does. */
+    private static double bend(double[] murks, int at) {
+        int middle = Math.max(1, Math.min(murks.length - 2, at));
+        return Math.abs(murks[middle - 1] - 2.0 * murks[middle] + murks[middle + 1]);
+    }
+
+    private void followed(Line line, int start, double first, double[] grams) {
+        double before = first;
+        for (int i = start + 1; i <= start + stride; i++) {
+            double next = murk(grams, line.ethanol, sugar(line.ethanol, i));
+            turn(line, sugar(line.ethanol, i - 1), sugar(line.ethanol, 1), before, next);
+            before = next;
+        }
     }
 
     /** Notes where it comes to look otherwise between two places, in the order in which that happens. */

@@ -85,6 +85,29 @@ class HazeAreasTest {
     }
 
     @Test
+    @Tag("property")
+    void whatIsNotWorkedOutAtEachPlaceLooksAsThoughItWere() {
+        Random random = new Random(29);
+        for (int i = 0; i < 150; i++) {
+            double grams = Math.pow(10.0, 2.5 * random.nextDouble() - 1.5);
+            String constituent = List.of("5989-27-5", "4180-23-8", "80-56-8", "99-49-0").get(i % 4);
+            Contents beside = Contents.of(Substance.WATER, 500)
+                    .with(Substance.ETHANOL, 200)
+                    .with(Substance.SUCROSE, 200 * random.nextDouble())
+                    .with(Substance.FRUCTOSE, 100 * random.nextDouble())
+                    .with(Substance.GLYCEROL, 60 * random.nextDouble());
+            Shading shading = new Shading(Oils.of(Map.of(constituent, grams)), TWENTY);
+            Company company = Company.of(beside, SugarBasis.AS_DISSOLVED);
+            Plate plate = i % 3 == 0 ? Plate.WHOLE : Plate.PART;
+            HazeAreas quick = new HazeAreas(shading, company, plate);
+            HazeAreas each = new HazeAreas(shading, company, plate, 1);
+            for (Verdict verdict : Verdict.values()) {
+                assertThat(quick.of(verdict)).as("%s g/L of %s", grams, constituent).isEqualTo(each.of(verdict));
+            }
+        }
+    }
+
+    @Test
     void moreOilIsCloudyInMoreOfTheTriangle() {
         double before = 0.0;
         for (double grams : new double[] {0.2, 1.0, 5.0}) {
