@@ -1,9 +1,9 @@
 package org.stillroom.core.clarity;
 
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import org.stillroom.core.quantity.Percentile;
 import org.stillroom.core.quantity.SeededDraws;
 import org.stillroom.core.quantity.Span;
 
@@ -54,6 +54,7 @@ public record Chances(double clear, double hazy, double cloudy, double lowLoad, 
         private final Doubts doubts;
         private final int size;
         private final double[] exponent;
+        private final ShiftFactors shifted;
         private final double[] typical;
         private final double[] typicalMoles;
         private final double[] less;
@@ -74,6 +75,7 @@ public record Chances(double clear, double hazy, double cloudy, double lowLoad, 
             this.typicalCosolvent = medium.cosolvent(oils.litres());
             this.typical = oils.loads(medium);
             this.exponent = oils.exponents();
+            this.shifted = new ShiftFactors(exponent, strengthDeviation());
             this.typicalMoles = new double[size];
             this.gramsPerMole = new double[size];
             this.less = new double[size];
@@ -96,7 +98,7 @@ public record Chances(double clear, double hazy, double cloudy, double lowLoad, 
             int[] counts = new int[Verdict.values().length];
             double[] drawn = new double[draws];
             double common = medium.logFactorDoubt();
-            double strength = doubts.strengthHalfWidth() / CENTRAL_90 * medium.cosolventPerPercent();
+            double strength = strengthDeviation();
             for (int n = 0; n < draws; n++) {
                 double better = random.normal() * common;
                 double cosolvent = clamp(random.normal() * strength);
@@ -104,14 +106,13 @@ public record Chances(double clear, double hazy, double cloudy, double lowLoad, 
                 drawn[n] = batch(better, cosolvent, dose);
                 counts[verdict(drawn[n], dose).ordinal()]++;
             }
-            Arrays.sort(drawn);
             double each = 1.0 / draws;
             return new Chances(
                     counts[0] * each,
                     counts[1] * each,
                     counts[2] * each,
-                    drawn[(int) (0.05 * draws)],
-                    drawn[(int) (0.95 * draws)],
+                    Percentile.of(drawn, 0.05),
+                    Percentile.of(drawn, 0.95),
                     from());
         }
 
@@ -129,7 +130,7 @@ public record Chances(double clear, double hazy, double cloudy, double lowLoad, 
                 steeper += typical[i] * exponent[i];
             }
             double per = load > 0.0 ? 1.0 / load : 0.0;
-            double strength = doubts.strengthHalfWidth() / CENTRAL_90 * medium.cosolventPerPercent();
+            double strength = strengthDeviation();
             return Stream.of(
                             new From(DoubtFrom.SOLUBILITY, Math.exp(medium.logFactorDoubt())),
                             new From(DoubtFrom.ESTIMATE, Math.exp(per * estimated)),
@@ -141,6 +142,11 @@ public record Chances(double clear, double hazy, double cloudy, double lowLoad, 
                     .toList();
         }
 
+        /** Returns one standard deviation of the part of cosolvent, as far as the strength leaves it open. */
+        private double strengthDeviation() {
+            return doubts.strengthHalfWidth() / CENTRAL_90 * medium.cosolventPerPercent();
+        }
+
         private double clamp(double shift) {
             return Math.max(-typicalCosolvent, Math.min(1.0 - typicalCosolvent, shift));
         }
@@ -149,15 +155,14 @@ public record Chances(double clear, double hazy, double cloudy, double lowLoad, 
         private double batch(double better, double shift, double dose) {
             double factor = dose * Math.exp(-better);
             double load = 0.0;
+            shifted.at(shift);
             for (int i = 0; i < size; i++) {
                 double place = random.between();
                 double amount = 1.0 + (place < 0.0 ? less[i] : more[i]) * place;
-                double change = -exponent[i] * shift;
+                double part = amount * factor * typical[i] * shifted.of(i);
                 if (logFactor[i] > 0.0) {
-                    change -= logFactor[i] * random.normal();
+                    part *= Math.exp(-logFactor[i] * random.normal());
                 }
-                double part = amount * factor * typical[i];
-                part = change == 0.0 ? part : part * Math.exp(change);
                 moles[i] = typicalMoles[i] * amount * dose;
                 loads[i] = part;
                 load += part;
