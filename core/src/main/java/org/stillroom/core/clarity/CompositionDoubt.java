@@ -47,15 +47,41 @@ public final class CompositionDoubt {
             add(each.getKey(), amount * share, amount * less, amount * more);
             rest -= share;
         }
+        addUnknown(amount, rest);
+        if (!oil.ranges().isEmpty()) {
+            from.add(oil.name() + ": " + oil.rangesFrom());
+        }
+    }
+
+    /**
+     * Takes an oil by the analyses of its lots, in the unit of all other amounts; typical is the middle between them.
+     *
+     * @param name of the ingredient
+     * @param analysed least and most part of the oil, 0 to 1, by CAS number or name
+     * @param amount of the oil, zero or more
+     */
+    public void add(String name, Map<String, Span> analysed, double amount) {
+        double all = 0.0;
+        for (Span each : analysed.values()) {
+            all += 0.5 * (each.low() + each.high());
+        }
+        double part = amount / Math.max(1.0, all); // certificates round
+        analysed.forEach((key, each) -> add(
+                OilParts.of(key).key(),
+                part * 0.5 * (each.low() + each.high()),
+                part * each.low(),
+                part * each.high()));
+        addUnknown(amount, 1.0 - all);
+        from.add(name + ": analysis of the lot");
+    }
+
+    private void addUnknown(double amount, double rest) {
         if (rest > 1e-9) {
             add(
                     ConstituentGroup.UNKNOWN.label(),
                     amount * rest,
                     amount * rest * (1.0 - usual(rest)),
                     amount * rest * (1.0 + usual(rest)));
-        }
-        if (!oil.ranges().isEmpty()) {
-            from.add(oil.name() + ": " + oil.rangesFrom());
         }
     }
 

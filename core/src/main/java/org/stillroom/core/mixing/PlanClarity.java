@@ -2,20 +2,24 @@ package org.stillroom.core.mixing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.stillroom.core.aroma.EssentialOil;
-import org.stillroom.core.aroma.EssentialOils;
 import org.stillroom.core.clarity.Clarity;
 import org.stillroom.core.clarity.CompositionDoubt;
 import org.stillroom.core.clarity.Doubts;
 import org.stillroom.core.clarity.Remedies;
 import org.stillroom.core.clarity.Verdict;
 import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.ingredient.OilPart;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.plan.Plan;
 import org.stillroom.core.plan.PlannedLine;
 import org.stillroom.core.quantity.QuantityWords;
+import org.stillroom.core.quantity.Span;
 import org.stillroom.core.quantity.Temperature;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
@@ -30,25 +34,66 @@ public final class PlanClarity {
 
     /** Returns all of the plan's lines together, with what is known of their oils. */
     public static Contents liquid(Plan plan) {
+        return liquid(plan.lines());
+    }
+
+    static Contents liquid(List<PlannedLine> lines) {
         Contents liquid = Contents.NONE;
-        for (PlannedLine line : plan.lines()) {
+        for (PlannedLine line : lines) {
             liquid = liquid.plus(line.ingredient().perGram().times(line.grams()));
         }
         return liquid;
     }
 
-    /** Returns how far the constituents of the lines' oils may lie from typical, by what is published of each oil. */
-    public static CompositionDoubt composition(Plan plan) {
+    /**
+     * Returns how far the constituents of the lines' oils may lie from typical: by the analyses of the lots, else by what is published
+     * of each oil; what comes by a stage, by the oils of the stage.
+     *
+     * @param lots what analyses say of the oil of an ingredient, as {@link AnalysedPlan} takes it
+     */
+    public static CompositionDoubt composition(Plan plan, Function<String, Map<String, Span>> lots) {
         CompositionDoubt doubt = new CompositionDoubt();
+        gather(plan, 1.0, lots, doubt);
+        return doubt;
+    }
+
+    private static void gather(
+            Plan plan, double factor, Function<String, Map<String, Span>> lots, CompositionDoubt doubt) {
         for (PlannedLine line : plan.lines()) {
-            double oil = line.grams() * line.ingredient().perGram().grams(Substance.OIL);
-            EssentialOil known =
-                    oil > 0.0 ? EssentialOils.find(line.ingredient().name()) : null;
-            if (known != null) {
-                doubt.add(known, oil);
+            double oil = factor * line.grams() * line.ingredient().perGram().grams(Substance.OIL);
+            if (oil > 0.0) {
+                Plan stage = stage(plan, line);
+                if (stage == null) {
+                    add(line, oil, lots.apply(line.ingredient().name()), doubt);
+                } else {
+                    gather(stage, oil / liquid(stage).grams(Substance.OIL), lots, doubt);
+                }
             }
         }
-        return doubt;
+    }
+
+    private static @Nullable Plan stage(Plan plan, PlannedLine line) {
+        return plan.stages().stream()
+                .filter(stage -> stage.ingredient().equals(line.name()))
+                .map(Plan.StagePlan::plan)
+                .filter(stage -> liquid(stage).grams(Substance.OIL) > 0.0)
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static void add(PlannedLine line, double oil, Map<String, Span> analysed, CompositionDoubt doubt) {
+        if (!analysed.isEmpty()) {
+            doubt.add(line.ingredient().name(), analysed, oil);
+            return;
+        }
+        for (OilPart part : line.ingredient().oilParts()) {
+            EssentialOil known = part.oil();
+            if (known != null) {
+                doubt.add(known, oil * part.part());
+            } else if (part.constituent() != null) {
+                doubt.add(part.constituent().cas(), oil * part.part());
+            }
+        }
     }
 
     /**

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.aroma.Materials;
+import org.stillroom.core.quantity.Span;
 
 /**
  * What suppliers' analyses of lots say of the oils in a recipe, by the name of the ingredient.
@@ -67,6 +68,14 @@ public final class LotAnalyses {
     /** Returns whether the analyses of every lot of an ingredient list a constituent, by its name or CAS number. */
     public boolean lists(String ingredient, String constituent) {
         return part(ingredient, constituent) != null;
+    }
+
+    /** Returns the least and most part of an ingredient's oil, 0 to 1, that its lots have by their analyses; empty where none has one. */
+    public Map<String, Span> oil(String ingredient) {
+        Map<String, Span> spans = new TreeMap<>();
+        parts.getOrDefault(ingredient.strip(), Map.of())
+                .forEach((key, range) -> spans.put(key, new Span(range.least(), range.most())));
+        return spans;
     }
 
     /** Returns what part of an oil a constituent is by its analysis, 0 to 1, or null where no analysis lists it. */

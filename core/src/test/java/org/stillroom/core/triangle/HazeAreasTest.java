@@ -90,7 +90,8 @@ class HazeAreasTest {
         Random random = new Random(29);
         for (int i = 0; i < 150; i++) {
             double grams = Math.pow(10.0, 2.5 * random.nextDouble() - 1.5);
-            String constituent = List.of("5989-27-5", "4180-23-8", "80-56-8", "99-49-0").get(i % 4);
+            String constituent =
+                    List.of("5989-27-5", "4180-23-8", "80-56-8", "99-49-0").get(i % 4);
             Contents beside = Contents.of(Substance.WATER, 500)
                     .with(Substance.ETHANOL, 200)
                     .with(Substance.SUCROSE, 200 * random.nextDouble())
@@ -102,7 +103,9 @@ class HazeAreasTest {
             HazeAreas quick = new HazeAreas(shading, company, plate);
             HazeAreas each = new HazeAreas(shading, company, plate, 1);
             for (Verdict verdict : Verdict.values()) {
-                assertThat(quick.of(verdict)).as("%s g/L of %s", grams, constituent).isEqualTo(each.of(verdict));
+                assertThat(quick.of(verdict))
+                        .as("%s g/L of %s", grams, constituent)
+                        .isEqualTo(each.of(verdict));
             }
         }
     }

@@ -1,10 +1,13 @@
 package org.stillroom.studio.cli;
 
 import java.nio.file.Path;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.answer.desk.ClarityAsked;
 import org.stillroom.studio.answer.desk.Objections;
+import org.stillroom.studio.usecase.WorkedPlan;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 
@@ -15,6 +18,9 @@ final class ClarityCommand extends Subcommand {
 
     @Option(names = "--map", description = "the map of strength and dose as SVG, in place of the words")
     private boolean map;
+
+    @Mixin
+    private LotsOptions lots = new LotsOptions();
 
     private final PartOptions options = new PartOptions(ClarityAsked.PARTS);
 
@@ -30,6 +36,7 @@ final class ClarityCommand extends Subcommand {
             return new ClarityAnswer(asked.answer(workings), map);
         }
         asked.refuseBesidesRecipe();
-        return new ClarityAnswer(asked.answer(RecipeArgument.worked(recipe, Workings.NONE), workings), map);
+        WorkedPlan worked = lots.worked(recipe, UnaryOperator.identity(), Workings.NONE);
+        return new ClarityAnswer(asked.answer(worked, workings), map);
     }
 }

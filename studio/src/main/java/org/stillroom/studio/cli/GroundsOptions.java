@@ -1,31 +1,14 @@
 package org.stillroom.studio.cli;
 
 import java.nio.file.Path;
-import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 import org.stillroom.core.reference.Workings;
-import org.stillroom.core.safety.Grounds;
-import org.stillroom.core.safety.LotAnalyses;
-import org.stillroom.studio.store.DataFolder;
-import org.stillroom.studio.store.Store;
-import org.stillroom.studio.store.StoreTrouble;
 import org.stillroom.studio.usecase.WorkedPlan;
-import org.stillroom.studio.usecase.shelf.MakersGrounds;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 
-/** What a drink is judged on, as options: what a studio keeps, analyses of lots, rules of the house. */
+/** What a drink is judged on, as options: what is known of the lots, and rules of the house. */
 final class GroundsOptions {
-    @Option(
-            names = "--data",
-            paramLabel = "DIR",
-            description = "judge on what a studio in this folder keeps too: analyses of its lots, its house rules")
-    private @Nullable Path data;
-
     @Mixin
-    private AnalysisFiles analyses = new AnalysisFiles();
+    private LotsOptions lots = new LotsOptions();
 
     @Mixin
     private HouseRulesFile house = new HouseRulesFile();
@@ -36,29 +19,6 @@ final class GroundsOptions {
      * @throws Refusal when anything is not there or not understood
      */
     WorkedPlan worked(Path recipe, Workings workings) {
-        WorkedPlan worked = RecipeArgument.worked(recipe, grounds(), workings);
-        analyses.requireOilsOf(worked.plan());
-        return worked;
-    }
-
-    private Grounds grounds() {
-        Grounds kept = data == null ? Grounds.SHIPPED : ofStudio(DataFolder.chosenOr(data));
-        Map<String, List<Map<String, Double>>> lots = analyses.read().entrySet().stream()
-                .collect(Collectors.toMap(Map.Entry::getKey, each -> List.of(each.getValue())));
-        return house.added(kept.with(kept.analyses().and(LotAnalyses.of(lots))));
-    }
-
-    private static Grounds ofStudio(DataFolder folder) {
-        if (!folder.holdsAStudio()) {
-            throw Refusal.notFound(
-                    "--data",
-                    "there is no studio in " + folder.path() + ".",
-                    "Name its folder, or leave it out to judge on the tables alone.");
-        }
-        try (Store store = Store.open(folder)) {
-            return MakersGrounds.of(store);
-        } catch (StoreTrouble trouble) {
-            throw Refusal.wrongInput("--data", trouble.message(), trouble.remedy());
-        }
+        return lots.worked(recipe, house::added, workings);
     }
 }

@@ -12,6 +12,7 @@ import org.stillroom.core.ingredient.Resolved;
 import org.stillroom.core.liquid.Figures;
 import org.stillroom.core.liquid.Liquid;
 import org.stillroom.core.liquid.Substance;
+import org.stillroom.core.mixing.AnalysedPlan;
 import org.stillroom.core.mixing.PlanClarity;
 import org.stillroom.core.plan.Bands;
 import org.stillroom.core.plan.MixingOrder;
@@ -88,7 +89,7 @@ public final class PlanRecipe {
         if (planning instanceof Planning.Refused refused) {
             return new Outcome.Refused(refused.problems());
         }
-        Plan plan = ((Planning.Planned) planning).plan();
+        Plan plan = AnalysedPlan.of(((Planning.Planned) planning).plan(), grounds.analyses()::oil);
         return new Outcome.Worked(worked(plan, grounds, workings, Safety.ofPlan(plan, grounds)));
     }
 
@@ -110,7 +111,7 @@ public final class PlanRecipe {
         List<Finding> findings = new ArrayList<>(plan.findings());
         findings.addAll(figures.findings());
         findings.addAll(measured.findings());
-        findings.addAll(PlanClarity.findings(plan, doubts(measured, bands)));
+        findings.addAll(PlanClarity.findings(plan, doubts(measured, bands, grounds)));
         findings.addAll(ofDrink);
         findings.sort(Comparator.comparing(Finding::severity).reversed()); // what weighs most first
         return new WorkedPlan(
@@ -118,7 +119,7 @@ public final class PlanRecipe {
     }
 
     /** Returns what is in doubt of the batch for the forecast of clouding: its strength, and what the measures leave open of its oils. */
-    static Doubts doubts(Measured measured, Bands bands) {
+    static Doubts doubts(Measured measured, Bands bands, Grounds grounds) {
         double oil = 0.0;
         double open = 0.0;
         for (MeasuredLine line : measured.lines()) {
@@ -130,7 +131,8 @@ public final class PlanRecipe {
         return new Doubts(
                 Math.max(0.0, strength),
                 oil > 0.0 ? Math.min(0.99, open / oil) : 0.0,
-                PlanClarity.composition(measured.plan()).spans());
+                PlanClarity.composition(measured.plan(), grounds.analyses()::oil)
+                        .spans());
     }
 
     private static List<Taken> taken(Measured measured) {

@@ -219,7 +219,7 @@ public final class TellClarity {
                             + (notCounted.isEmpty() ? "." : "; not known of " + String.join(", ", notCounted) + "."),
                     "Write it where you know it, such as contains: {oil: 5 g/L}.");
         }
-        Doubts doubts = PlanRecipe.doubts(worked.measured(), worked.bands());
+        Doubts doubts = PlanRecipe.doubts(worked.measured(), worked.bands(), worked.grounds());
         Clarity clarity = Clarity.of(liquid, temperature, doubts);
         MixingPath path = MixingPath.of(worked.plan(), worked.steps(), temperature);
         List<MixingStep> clearest = MixingPath.clearest(worked.plan(), worked.steps(), temperature);
@@ -229,7 +229,7 @@ public final class TellClarity {
                 clarity,
                 liquid,
                 doubts,
-                PlanClarity.composition(worked.plan()),
+                PlanClarity.composition(worked.plan(), worked.grounds().analyses()::oil),
                 glass,
                 path,
                 clearest.equals(adding) ? List.of() : clearest,

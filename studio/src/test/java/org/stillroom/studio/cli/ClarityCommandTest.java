@@ -90,6 +90,72 @@ class ClarityCommandTest {
         assertThat(Desk.ask("plan " + recipe("1 mg/L")).out()).doesNotContain("\"oil-clouding\"");
     }
 
+    /** The certificate of a lot says what a recipe can say too; and what was analysed is not in doubt any more. */
+    @Test
+    void theAnalysisOfTheLotTakesThePlaceOfTheUsualRange() throws IOException {
+        Path certificate = folder.resolve("juniper.csv");
+        Files.writeString(certificate, "constituent,percent\nalpha-pinene,20\nlimonene,30\nterpinen-4-ol,50\n");
+        String recipe = recipe("1 g/L");
+        JsonNode usual = Desk.ask("clarity --recipe " + recipe).json();
+        JsonNode analysed = Desk.ask("clarity --recipe " + recipe + " --analysis juniper~oil=" + certificate)
+                .json();
+        Files.writeString(
+                Path.of(recipe),
+                Files.readString(Path.of(recipe))
+                        .replace(
+                                "kind: essential oil}",
+                                "kind: essential oil, aroma: \"alpha-pinene 20 %; limonene 30 %; terpinen-4-ol 50 %\"}"));
+        JsonNode stated = Desk.ask("clarity --recipe " + recipe).json();
+
+        assertThat(analysed.get("oil_load").doubleValue())
+                .isCloseTo(stated.get("oil_load").doubleValue(), within(1e-9))
+                .isLessThan(0.8 * usual.get("oil_load").doubleValue());
+        assertThat(factor(usual, "composition of the oils")).isGreaterThan(1.02);
+        assertThat(factor(analysed, "composition of the oils")).isCloseTo(1.0, within(1e-12));
+        assertThat(analysed.get("composition_from").get(0).stringValue()).isEqualTo("juniper oil: analysis of the lot");
+    }
+
+    /** Ten grams of an oil in a hundred of essence, ten grams of that in a litre: as one gram of the oil. */
+    @Test
+    void theAnalysisReachesThroughAnEssence() throws IOException {
+        Path certificate = folder.resolve("juniper.csv");
+        Files.writeString(certificate, "limonene,40\nterpinen-4-ol,60\n");
+        Files.writeString(folder.resolve("essence.yaml"), """
+                stillroom: 1
+                title: Juniper essence
+                ingredients:
+                  - {name: juniper oil, kind: essential oil}
+                lines:
+                  - {use: juniper oil, amount: 10 g}
+                  - {use: spirit 96 %, amount: 90 g}
+                """);
+        String recipe = recipe("1 g/L");
+        Path through = folder.resolve("through.yaml");
+        Files.writeString(
+                through,
+                Files.readString(Path.of(recipe))
+                        .replace(
+                                "juniper oil, kind: essential oil",
+                                "juniper essence, kind: essence, from: essence.yaml")
+                        .replace("use: juniper oil, dose: 1 g/L", "use: juniper essence, dose: 10 g/L"));
+        String analysis = " --analysis juniper~oil=" + certificate;
+        JsonNode neat = Desk.ask("clarity --recipe " + recipe + analysis).json();
+        JsonNode essence = Desk.ask("clarity --recipe " + through + analysis).json();
+
+        assertThat(essence.get("oil_load").doubleValue())
+                .isCloseTo(neat.get("oil_load").doubleValue(), within(1e-3));
+        assertThat(factor(essence, "composition of the oils")).isCloseTo(1.0, within(1e-12));
+    }
+
+    private static double factor(JsonNode json, String from) {
+        for (JsonNode each : json.get("doubt_from")) {
+            if (each.get("what").stringValue().equals(from)) {
+                return each.get("factor").doubleValue();
+            }
+        }
+        throw new AssertionError("no doubt from " + from + " in " + json.get("doubt_from"));
+    }
+
     @Test
     void whatCannotBeForecastIsRefusedWithWhatToDo() {
         assertThat(Desk.type("clarity --strength 30%").err()).contains("there is no oil in it");

@@ -10,7 +10,6 @@ import org.stillroom.core.clarity.GlassAddition;
 import org.stillroom.core.clarity.OtherHazes;
 import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.reference.Workings;
-import org.stillroom.core.safety.Grounds;
 import org.stillroom.studio.answer.desk.ClarityAsked;
 import org.stillroom.studio.answer.desk.HazeAsked;
 import org.stillroom.studio.answer.desk.Objections;
@@ -21,6 +20,7 @@ import org.stillroom.studio.usecase.WorkedPlan;
 import org.stillroom.studio.usecase.compose.ComposeRecipe;
 import org.stillroom.studio.usecase.compose.StageShelf;
 import org.stillroom.studio.usecase.compose.WorkOnRecipe;
+import org.stillroom.studio.usecase.shelf.MakersGrounds;
 import org.stillroom.studio.usecase.shelf.MakersOunce;
 import org.stillroom.studio.web.frame.Doors;
 import org.stillroom.studio.web.frame.Room;
@@ -75,7 +75,7 @@ public final class ClarityRoom implements Room {
     private void forecast(Visit visit) {
         OunceMeaning ounce = MakersOunce.of(store.settings());
         WorkOnRecipe.Work work = new WorkOnRecipe(store.recipes(), ounce).open(visit.part("recipe"));
-        WorkedPlan worked = new ComposeRecipe(new StageShelf(store.recipes(), ounce), ounce, Grounds.SHIPPED)
+        WorkedPlan worked = new ComposeRecipe(new StageShelf(store.recipes(), ounce), ounce, MakersGrounds.of(store))
                 .answer(work.form())
                 .worked();
         Typed typed = new Typed(

@@ -1,0 +1,63 @@
+package org.stillroom.studio.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.reference.Workings;
+import org.stillroom.core.safety.Grounds;
+import org.stillroom.core.safety.LotAnalyses;
+import org.stillroom.studio.store.DataFolder;
+import org.stillroom.studio.store.Store;
+import org.stillroom.studio.store.StoreTrouble;
+import org.stillroom.studio.usecase.WorkedPlan;
+import org.stillroom.studio.usecase.shelf.MakersGrounds;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** What is known of the lots that are poured, as options: what a studio keeps of them, and files of analyses. */
+final class LotsOptions {
+    @Option(
+            names = "--data",
+            paramLabel = "DIR",
+            description = "go by what a studio in this folder keeps too: analyses of its lots, rules of its house")
+    private @Nullable Path data;
+
+    @Mixin
+    private AnalysisFiles analyses = new AnalysisFiles();
+
+    /**
+     * Returns a recipe worked out on what these options say.
+     *
+     * @param more what it is judged on besides
+     * @throws Refusal when anything is not there or not understood
+     */
+    WorkedPlan worked(Path recipe, UnaryOperator<Grounds> more, Workings workings) {
+        WorkedPlan worked = RecipeArgument.worked(recipe, more.apply(grounds()), workings);
+        analyses.requireOilsOf(worked.plan());
+        return worked;
+    }
+
+    private Grounds grounds() {
+        Grounds kept = data == null ? Grounds.SHIPPED : ofStudio(DataFolder.chosenOr(data));
+        Map<String, List<Map<String, Double>>> lots = analyses.read().entrySet().stream()
+                .collect(Collectors.toMap(Map.Entry::getKey, each -> List.of(each.getValue())));
+        return kept.with(kept.analyses().and(LotAnalyses.of(lots)));
+    }
+
+    private static Grounds ofStudio(DataFolder folder) {
+        if (!folder.holdsAStudio()) {
+            throw Refusal.notFound(
+                    "--data",
+                    "there is no studio in " + folder.path() + ".",
+                    "Name its folder, or leave it out to judge on the tables alone.");
+        }
+        try (Store store = Store.open(folder)) {
+            return MakersGrounds.of(store);
+        } catch (StoreTrouble trouble) {
+            throw Refusal.wrongInput("--data", trouble.message(), trouble.remedy());
+        }
+    }
+}
