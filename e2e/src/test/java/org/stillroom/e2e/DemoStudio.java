@@ -7,7 +7,10 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import org.stillroom.studio.store.Calibration;
 import org.stillroom.studio.store.DataFolder;
+import org.stillroom.studio.store.Instrument;
+import org.stillroom.studio.store.InstrumentSheet;
 import org.stillroom.studio.store.LotSheet;
 import org.stillroom.studio.store.Lots;
 import org.stillroom.studio.store.Store;
@@ -34,6 +37,18 @@ final class DemoStudio {
             return last;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Puts a hydrometer on the shelf that was calibrated in water, and returns its id. */
+    static String hydrometer(Path data) {
+        try (Store store = Store.open(new DataFolder(data))) {
+            Map<String, String> fields = Map.of("scale", "SG", "marks", "0.002");
+            Instrument added = store.instruments()
+                    .add(new InstrumentSheet("hydrometer no. 3", "hydrometer", fields, null), request());
+            Calibration water = new Calibration("2026-11-02", 0.002, 0.001, Map.of("hydrometer", List.of("1.002")));
+            store.instruments().calibrate(added.id(), added.version(), water, request());
+            return added.id();
         }
     }
 

@@ -71,8 +71,9 @@ class Pace {
     void everyPageInMemory() throws IOException, InterruptedException {
         String recipe = DemoStudio.stock(dir.resolve("data"));
         String batch = Finished.batch(dir.resolve("data"), recipe);
+        String hydrometer = DemoStudio.hydrometer(dir.resolve("data"));
         try (OpenStudio studio = OpenStudio.byScript(dir.resolve("data"))) {
-            List<String> paths = StudioPages.all(recipe, batch);
+            List<String> paths = StudioPages.all(recipe, batch, hydrometer);
             for (String path : paths) {
                 ask(studio.page(path));
             }

@@ -26,6 +26,7 @@ class Pictures {
     private String recipe;
 
     private String batch;
+    private String hydrometer;
     private RealBrowser browser;
     private OpenStudio studio;
 
@@ -33,6 +34,7 @@ class Pictures {
     void open() {
         recipe = DemoStudio.stock(dir.resolve("data"));
         batch = Finished.batch(dir.resolve("data"), recipe);
+        hydrometer = DemoStudio.hydrometer(dir.resolve("data"));
         browser = new RealBrowser();
         studio = OpenStudio.on(dir.resolve("data"));
     }
@@ -71,7 +73,7 @@ class Pictures {
     }
 
     private List<String> paths() {
-        List<String> all = new ArrayList<>(StudioPages.all(recipe, batch));
+        List<String> all = new ArrayList<>(StudioPages.all(recipe, batch, hydrometer));
         all.add(begunMake());
         return all;
     }

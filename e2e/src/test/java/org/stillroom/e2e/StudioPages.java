@@ -11,8 +11,9 @@ final class StudioPages {
      *
      * @param recipe id of a saved recipe
      * @param batch id of a batch of which bottles were filled
+     * @param hydrometer id of a hydrometer on the shelf that is calibrated
      */
-    static List<String> all(String recipe, String batch) {
+    static List<String> all(String recipe, String batch, String hydrometer) {
         return List.of(
                 "/settings",
                 "/settings/house-rules",
@@ -25,12 +26,16 @@ final class StudioPages {
                 "/shelf/table",
                 "/shelf/instruments",
                 "/shelf/instruments/put/jar",
+                "/shelf/instruments/put/hydrometer",
+                "/shelf/instruments/" + hydrometer,
+                "/shelf/instruments/" + hydrometer + "/calibrate?hydrometer=1.002",
                 "/shelf/removed",
                 "/shelf/left",
                 "/shelf/match?want=lime%3D90mg&have=lemon",
                 "/tables",
                 "/tables/drops",
                 "/tables/macerate?example=yes",
+                "/tables/calibrate?example=yes",
                 "/compose",
                 "/compose/new",
                 "/compose/" + recipe,
@@ -51,6 +56,7 @@ final class StudioPages {
                 "/make/batch/" + batch,
                 "/rest/recipe/" + recipe,
                 "/make/gauge",
+                "/make/gauge?hydrometer=SG%201.03&refractometer=25.9Bx&own-hydrometer=" + hydrometer,
                 "/make/gauge?density=1.0423g%2Fml&refractometer=31.5Bx&volume=1.95L&to-strength=28%25&with=96%25");
     }
 }

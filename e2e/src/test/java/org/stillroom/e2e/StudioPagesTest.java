@@ -46,6 +46,7 @@ class StudioPagesTest {
 
     private static String recipe;
     private static String batch;
+    private static String hydrometer;
     private static OpenStudio studio;
     private static RealBrowser browser;
 
@@ -53,6 +54,7 @@ class StudioPagesTest {
     static void open() {
         recipe = DemoStudio.stock(dir.resolve("data"));
         batch = Finished.batch(dir.resolve("data"), recipe);
+        hydrometer = DemoStudio.hydrometer(dir.resolve("data"));
         studio = OpenStudio.on(dir.resolve("data"));
         browser = new RealBrowser();
     }
@@ -64,7 +66,7 @@ class StudioPagesTest {
     }
 
     static List<String> pages() {
-        return StudioPages.all(recipe, batch);
+        return StudioPages.all(recipe, batch, hydrometer);
     }
 
     @AfterEach

@@ -2,6 +2,7 @@ package org.stillroom.core.drops;
 
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Substance;
+import org.stillroom.core.quantity.Mass;
 
 /**
  * What a drop weighs from the official dropper, whose drop of water is 50 mg: drops weigh in proportion to the surface tension
@@ -46,6 +47,11 @@ public final class OfficialDropper {
      */
     static double gramsPerDrop(double millinewtonsPerMetre) {
         return WATER_DROP_GRAMS * millinewtonsPerMetre / WATER_TENSION;
+    }
+
+    /** Returns how many times as heavy the drops of a dropper are, by its drop of water. */
+    public static double times(Mass waterDrop) {
+        return waterDrop.grams() / WATER_DROP_GRAMS;
     }
 
     private static double tension(Contents liquid) {

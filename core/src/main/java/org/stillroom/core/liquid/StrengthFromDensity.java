@@ -130,6 +130,16 @@ public final class StrengthFromDensity {
             };
             return 1000.0 * mass / millilitres;
         }
+
+        /**
+         * Returns the volume that a liquid of known density fills, the same turned round.
+         *
+         * @param weight of it as a scale shows it in air
+         * @param kilogramsPerCubicMetre of the liquid at its temperature, in vacuum
+         */
+        public static Volume filled(Mass weight, double kilogramsPerCubicMetre) {
+            return new Volume(weight.grams() * (1.0 - AIR / WEIGHTS) / (kilogramsPerCubicMetre / 1000.0 - AIR));
+        }
     }
 
     private double ethanolPart(double density, Temperature temperature) {

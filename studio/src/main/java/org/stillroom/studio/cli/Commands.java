@@ -63,8 +63,11 @@ public final class Commands {
 
     private static Entry entry(DeskQuestion question) {
         Entry entry = DeskCommand.entry(question);
-        boolean ofShelf = question.name().equals("match"); // which may come from a shelf besides
-        return ofShelf ? new Entry(entry.name(), entry.summary(), entry.example(), MatchCommand::new) : entry;
+        return switch (question.name()) { // which ask a studio besides
+            case "match" -> new Entry(entry.name(), entry.summary(), entry.example(), MatchCommand::new);
+            case "calibrate" -> new Entry(entry.name(), entry.summary(), entry.example(), CalibrateCommand::new);
+            default -> entry;
+        };
     }
 
     private static List<Entry> ofRecipes() {

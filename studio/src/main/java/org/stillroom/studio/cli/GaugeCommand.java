@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.answer.desk.GaugeQuestion;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 
@@ -13,6 +14,9 @@ final class GaugeCommand extends Subcommand {
 
     @Option(names = "--poured", description = "the recipe file that was poured, with its labels and measures")
     private @Nullable Path poured;
+
+    @Mixin
+    private OwnOptions own = new OwnOptions();
 
     private final PartOptions options = new PartOptions(WITHOUT_RECIPE.parts());
 
@@ -32,6 +36,6 @@ final class GaugeCommand extends Subcommand {
         GaugeQuestion question = poured == null
                 ? WITHOUT_RECIPE
                 : new GaugeQuestion(RecipeArgument.worked(poured, Workings.NONE).measured());
-        return new ToldAnswer(question.answer(options.typed(), Dashes.TWO, workings));
+        return new ToldAnswer(question.answer(own.with(options.typed()), Dashes.TWO, workings));
     }
 }

@@ -9,8 +9,6 @@ import org.jspecify.annotations.Nullable;
 import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.safety.Grounds;
 import org.stillroom.studio.store.DataFolder;
-import org.stillroom.studio.store.Store;
-import org.stillroom.studio.store.StoreTrouble;
 import org.stillroom.studio.usecase.PlanRecipe;
 import org.stillroom.studio.usecase.left.Candidate;
 import org.stillroom.studio.usecase.shelf.LotOnShelf;
@@ -92,21 +90,13 @@ final class ShelfOptions {
     }
 
     private static Shelf ofStudio(DataFolder folder) {
-        if (!folder.holdsAStudio()) {
-            throw Refusal.notFound(
-                    "--data",
-                    "there is no studio in " + folder.path() + ".",
-                    "Name its folder with --data, or open one first: stillroom open.");
-        }
-        try (Store store = Store.open(folder)) {
+        return StudioFolder.ask(folder, store -> {
             OunceMeaning ounce = MakersOunce.of(store.settings());
             return new Shelf(
                     new ShelfLots(ounce).of(store.lots().all()),
                     Candidate.all(store.recipes(), ounce),
                     ounce,
                     MakersGrounds.of(store));
-        } catch (StoreTrouble trouble) {
-            throw Refusal.wrongInput("--data", trouble.message(), trouble.remedy());
-        }
+        });
     }
 }

@@ -2,6 +2,7 @@ package org.stillroom.studio.store;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.mapper.RowMapper;
 import org.jspecify.annotations.Nullable;
@@ -33,13 +34,31 @@ public final class Instruments {
     }
 
     /**
-     * Writes the sheet anew.
+     * Writes the sheet anew. A calibration stays as long as the sheet is about the same thing.
      *
      * @param version of the instrument that the change began with
      */
     public Changing<Instrument> change(String id, int version, InstrumentSheet sheet, String request) {
+        return change(id, version, "instrument.changed", sheet::after, request);
+    }
+
+    /** Keeps a calibration, or with null forgets the one there is; what else is written about it stays. */
+    public Changing<Instrument> calibrate(String id, int version, @Nullable Calibration calibration, String request) {
+        String kind = calibration == null ? "instrument.uncalibrated" : "instrument.calibrated";
+        return change(id, version, kind, before -> before.with(calibration), request);
+    }
+
+    private Changing<Instrument> change(
+            String id, int version, String kind, UnaryOperator<InstrumentSheet> change, String request) {
         try {
             Ledger.once(jdbi, request, handle -> {
+                InstrumentSheet sheet = handle.createQuery("SELECT * FROM instrument WHERE id = :id AND removed = 0")
+                        .bind("id", id)
+                        .map(INSTRUMENT)
+                        .findOne()
+                        .map(Instrument::sheet)
+                        .map(change)
+                        .orElseThrow(OvertakenException::new);
                 int changed = handle.createUpdate("UPDATE instrument SET version = version + 1, name = :name,"
                                 + " kind = :kind, body = :body WHERE id = :id AND version = :version AND removed = 0")
                         .bind("name", sheet.name())
@@ -51,7 +70,7 @@ public final class Instruments {
                 if (changed == 0) {
                     throw new OvertakenException();
                 }
-                return Ledger.write(handle, subject(id), "instrument.changed", sheet, null, request);
+                return Ledger.write(handle, subject(id), kind, sheet, null, request);
             });
         } catch (OvertakenException overtaken) {
             return new Changing.Overtaken<>(

@@ -34,12 +34,14 @@ public final class WeighDrops {
      *
      * @param liquid what drops; its density may be unknown
      * @param weighings the maker's own, or null
+     * @param waterDrop what a drop of water weighs from the maker's dropper, or null; other drops follow by their surface tension
      * @param dose an amount to restate, or null
      * @param batch the finished liquid that the dose goes into, or null
      */
     public record Asked(
             DropLiquid liquid,
             @Nullable DropWeighings weighings,
+            @Nullable Mass waterDrop,
             @Nullable Amount dose,
             @Nullable Volume batch) {}
 
@@ -81,19 +83,28 @@ public final class WeighDrops {
     public static Found answer(Asked asked, Workings workings) {
         DropLiquid liquid = asked.liquid();
         DropWeighings weighings = asked.weighings();
-        double byRule = liquid.gramsPerDrop();
-        workings.step("drop by the official dropper", 1000.0 * byRule, "mg", Source.SURFACE_TENSION);
+        Mass own = asked.waterDrop();
+        double byRule = liquid.gramsPerDrop() * (own == null ? 1.0 : OfficialDropper.times(own));
+        workings.step(
+                own == null ? "drop by the official dropper" : "drop by the drop of water from this dropper",
+                1000.0 * byRule,
+                "mg",
+                Source.SURFACE_TENSION);
         double grams = weighings == null ? byRule : weighings.gramsPerDrop();
-        double part = weighings == null ? OfficialDropper.RELATIVE_DOUBT : weighings.doubt();
+        double part = weighings != null
+                ? weighings.doubt()
+                : own == null ? OfficialDropper.RELATIVE_DOUBT : OfficialDropper.ALLOWANCE;
         workings.step("drop", 1000.0 * grams, "mg", weighings == null ? Source.SURFACE_TENSION : Source.BALANCE);
         Estimate drop = new Estimate(grams, part * grams);
         Amount dose = asked.dose();
         return new Found(
                 new Estimate(1000.0 * drop.value(), 1000.0 * drop.doubt()),
                 perMillilitre(liquid, drop),
-                new Estimate(100.0 * spread(weighings), 0.0),
+                new Estimate(
+                        100.0 * (weighings == null && own != null ? OfficialDropper.ALLOWANCE : spread(weighings)),
+                        0.0),
                 dose == null ? null : restated(dose, liquid, drop, asked.batch()),
-                findings(liquid, weighings));
+                weighings == null && own != null ? List.of(byWater()) : findings(liquid, weighings));
     }
 
     private static double spread(@Nullable DropWeighings weighings) {
@@ -186,6 +197,20 @@ public final class WeighDrops {
         return Finding.of(rule, Severity.NOTE, "", "", message, remedy);
     }
 
+    private static Finding byWater() {
+        return new Finding(
+                "drop-by-water",
+                Severity.NOTE,
+                "",
+                "",
+                "estimated",
+                "The drop is that of your own dropper: its drop of water, by the ratio of the surface tensions.",
+                "Within 10 %.",
+                "Weigh 20 to 50 drops of this very liquid where it matters.",
+                null,
+                Source.SURFACE_TENSION);
+    }
+
     private static Finding byRule() {
         return new Finding(
                 "drop-by-rule",
@@ -201,16 +226,17 @@ public final class WeighDrops {
     }
 
     private static void strange(DropWeighings weighings, List<Finding> findings) {
-        for (int run : weighings.inconsistent()) {
-            findings.add(Finding.of(
-                    "drops-inconsistent",
-                    Severity.CAUTION,
-                    "weighing " + run,
-                    "inconsistent",
-                    QuantityWords.plain(weighings.grams().get(run - 1))
-                            + " g lie more than 5 % from the middle weighing.",
-                    "Weigh this run again: count aloud, keep the dropper upright, let drops fall by themselves."));
-        }
+        weighings.inconsistent().forEach(run -> findings.add(inconsistent(run, weighings)));
+    }
+
+    static Finding inconsistent(int run, DropWeighings weighings) {
+        return Finding.of(
+                "drops-inconsistent",
+                Severity.CAUTION,
+                "weighing " + run,
+                "inconsistent",
+                QuantityWords.plain(weighings.grams().get(run - 1)) + " g lie more than 5 % from the middle weighing.",
+                "Weigh this run again: count aloud, keep the dropper upright, let drops fall by themselves.");
     }
 
     private static Finding unlikely(DropLiquid liquid, DropWeighings weighings) {

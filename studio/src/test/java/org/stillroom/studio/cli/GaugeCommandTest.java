@@ -6,10 +6,17 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.stillroom.studio.store.Calibration;
+import org.stillroom.studio.store.DataFolder;
+import org.stillroom.studio.store.Instrument;
+import org.stillroom.studio.store.InstrumentSheet;
+import org.stillroom.studio.store.Store;
 import tools.jackson.databind.JsonNode;
 
 /** Gauging, the residue, correcting and the advice on readings as they are typed. */
@@ -98,6 +105,140 @@ class GaugeCommandTest {
         JsonNode json = Desk.ask("gauge --flask 50ml --flask-weight 51.42g --sugar 180g/L")
                 .json();
         assertThat(json.get("readings").get(0).get("value").doubleValue()).isCloseTo(1029.4, within(0.1));
+    }
+
+    @Test
+    void aFlaskMayBeOffInMillilitresAndTheScaleInGrams() {
+        String line = "gauge --flask 50ml --flask-weight 51.42g --sugar 180g/L";
+        double usual = doubtOfStrength(line);
+        assertThat(doubtOfStrength(line + " --within flask=0.5")).isGreaterThan(2.0 * usual);
+        assertThat(doubtOfStrength(line + " --within flask=0.01 --within flask-weight=0.005"))
+                .isLessThan(usual);
+        JsonNode smaller = Desk.ask(line + " --offset flask=0.1").json();
+        assertThat(smaller.get("readings").get(0).get("value").doubleValue()).isCloseTo(1031.5, within(0.1));
+    }
+
+    private static double doubtOfStrength(String line) {
+        return Desk.ask(line).json().get("doubt").get("strength_vol_percent").doubleValue();
+    }
+
+    @Test
+    void whatAnInstrumentShowsTooMuchIsTakenOffOnItsOwnScaleAlone() {
+        String line = "gauge --hydrometer SG~1.0316 --refractometer 25.9Bx";
+        JsonNode off = Desk.ask(line + " --offset hydrometer=0.002").json();
+        assertThat(off.get("readings").get(0).get("value").doubleValue()).isCloseTo(1.0296, within(1e-9));
+        assertThat(off.get("findings").toString()).contains("0.002", "too much, which is put right");
+        JsonNode other = Desk.ask(line + " --offset hydrometer=0.5~Bx").json();
+        assertThat(other.get("readings").get(0).get("value").doubleValue()).isCloseTo(1.0316, within(1e-9));
+        assertThat(other.get("findings").toString()).doesNotContain("put right");
+    }
+
+    @Test
+    void aThermometersOffsetMovesOnlyTemperaturesThatWereTyped() {
+        String line = "gauge --density 1.0295g/ml --refractometer 25.9Bx";
+        double untyped = strength(line);
+        assertThat(strength(line + " --offset temperature=4")).isEqualTo(untyped);
+        assertThat(strength(line + " --temperature 24C --offset temperature=4")).isCloseTo(untyped, within(1e-9));
+        assertThat(strength("gauge --density 1.0295g/ml@24C --refractometer 25.9Bx@24C --offset temperature=4"))
+                .isCloseTo(untyped, within(1e-9));
+        assertThat(strength(line + " --temperature 24C")).isNotCloseTo(untyped, within(0.05));
+    }
+
+    private static double strength(String line) {
+        return Desk.ask(line).json().get("strength_vol_percent").get("value").doubleValue();
+    }
+
+    @Test
+    void anErrorOfNoReadingIsAsked() {
+        Desk.Run run = Desk.type("gauge --density 1.0295g/ml --refractometer 25.9Bx --within hydrometr=0.1");
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.err()).contains("--within", "hydrometr=0.1", "names no reading");
+    }
+
+    @Test
+    void instrumentsAreCalibratedByWater() {
+        Desk.Run flask = Desk.ask("calibrate --flask 50ml --empty 31.2g --full 81.0g --full 80.9g --temperature 21C");
+        assertThat(flask.number("flask_ml")).isCloseTo(49.90, within(0.02)); // 49.75 g · 1.0031 mL/g
+        assertThat(flask.number("offset")).isCloseTo(50.0 - flask.number("flask_ml"), within(1e-9));
+        Desk.Run hydrometer = Desk.ask("calibrate --hydrometer SG~1.002 --temperature 20C --marks 0.002");
+        assertThat(hydrometer.number("offset")).isCloseTo(0.002, within(1e-9));
+        assertThat(hydrometer.number("within")).isCloseTo(0.001 * Math.sqrt(2), within(1e-4));
+        assertThat(Desk.ask("calibrate --refractometer 10.4Bx --in 10Bx").number("offset"))
+                .isCloseTo(0.4, within(0.05));
+        assertThat(Desk.ask("calibrate --thermometer 0.6C --thermometer 0.8C").number("offset"))
+                .isCloseTo(0.7, within(1e-9));
+        assertThat(Desk.ask("calibrate --drops 50 --weighed 2.30g --weighed 2.32g --weighed 2.31g")
+                        .number("drop_mass_mg"))
+                .isCloseTo(46.2, within(1e-9));
+    }
+
+    @Test
+    void whatCannotBeCalibratedIsSaidWithItsPart() {
+        assertThat(Desk.type("calibrate").err()).contains("nothing was read");
+        assertThat(Desk.type("calibrate --hydrometer SG~1.002 --thermometer 1C").err())
+                .contains("one instrument is calibrated at a time");
+        assertThat(Desk.type("calibrate --flask 50ml --full 81g").err()).contains("--empty");
+        assertThat(Desk.type("calibrate --flask 50ml --empty 81g --full 31g").err())
+                .contains("--full", "no more than empty");
+        assertThat(Desk.type("calibrate --hydrometer 1.002parsec").err()).contains("--hydrometer", "which scale");
+        assertThat(Desk.type("calibrate --hydrometer SG~1.002 --hydrometer 0.5Bx")
+                        .err())
+                .contains("several scales");
+        assertThat(Desk.type("calibrate --refractometer 0.3Bx --in 80Bx").err()).contains("--in", "0 to 65");
+        assertThat(Desk.type("calibrate --drops some --weighed 2g").err()).contains("--drops", "no count");
+        assertThat(Desk.type("calibrate --drops 20").err()).contains("--weighed");
+        assertThat(Desk.ask("calibrate --hydrometer SG~1.03")
+                        .json()
+                        .get("findings")
+                        .toString())
+                .contains("off by much more");
+    }
+
+    @Test
+    void ownDropOfWaterTellsTheDropsOfOtherLiquids() {
+        double official = Desk.ask("drops --liquid lemon").number("drop_mass_mg");
+        Desk.Run own = Desk.ask("drops --liquid lemon --water-drop 46mg");
+        assertThat(own.number("drop_mass_mg")).isCloseTo(official * 46.0 / 50.0, within(1e-9));
+        assertThat(own.number("spread_percent")).isEqualTo(10.0);
+        assertThat(Desk.type("drops --liquid lemon --water-drop 0mg").exit()).isEqualTo(2);
+    }
+
+    @Test
+    void anInstrumentOfTheShelfPutsItsReadingRight() {
+        Path data = folder.resolve("studio");
+        String id;
+        try (Store store = Store.open(new DataFolder(data))) {
+            Instrument spindle = store.instruments()
+                    .add(
+                            new InstrumentSheet("Spindle", "hydrometer", Map.of("scale", "SG", "marks", "0.002"), null),
+                            "a");
+            id = spindle.id();
+            store.instruments().calibrate(id, 1, new Calibration("2026-11-26", 0.002, 0.001, Map.of()), "b");
+        }
+        String line = "gauge --hydrometer SG~1.0316 --refractometer 25.9Bx --data " + data;
+        double byHand = strength("gauge --hydrometer SG~1.0316 --refractometer 25.9Bx --offset hydrometer=0.002"
+                + " --within hydrometer=0.00141421");
+        assertThat(strength(line + " --instrument spindle")).isCloseTo(byHand, within(1e-6));
+        assertThat(strength(line + " --instrument " + id)).isCloseTo(byHand, within(1e-6));
+        Desk.Run missing = Desk.type(line + " --instrument float");
+        assertThat(missing.exit()).isEqualTo(2);
+        assertThat(missing.err()).contains("--instrument", "float", "Spindle");
+    }
+
+    @Test
+    void aCalibrationIsKeptWithItsInstrument() {
+        Path data = folder.resolve("kept");
+        try (Store store = Store.open(new DataFolder(data))) {
+            store.instruments().add(new InstrumentSheet("Kolben", "flask", Map.of("holds", "50 ml"), null), "a");
+        }
+        String line = "calibrate --data " + data + " --keep kolben --empty 31.2g --full 81.0g";
+        double volume = Desk.ask(line).number("flask_ml");
+        try (Store store = Store.open(new DataFolder(data))) {
+            Calibration kept = store.instruments().all().get(0).sheet().calibration();
+            assertThat(Objects.requireNonNull(kept).value()).isEqualTo(volume);
+            assertThat(kept.typed()).containsOnlyKeys("empty", "full");
+        }
+        assertThat(Desk.type(line.replace("kolben", "jug")).err()).contains("--keep", "jug", "Kolben");
     }
 
     @Test

@@ -334,6 +334,34 @@ abstract class StoreContract {
     }
 
     @Test
+    void aCalibrationStaysWithTheSameThingAlone() {
+        InstrumentSheet flask = new InstrumentSheet("flask", "flask", Map.of("holds", "50 ml"), null);
+        Instrument kept = store().instruments().add(flask, request());
+        Calibration water = new Calibration("2026-11-26", 49.93, 0.08, Map.of("empty", List.of("31.2 g")));
+        store().instruments().calibrate(kept.id(), 1, water, request());
+        assertThat(sheet(kept).calibration()).isEqualTo(water);
+
+        InstrumentSheet trusted =
+                new InstrumentSheet("good flask", "flask", Map.of("holds", "50 ml", "tolerance", "0.1 ml"), "by hand");
+        store().instruments().change(kept.id(), 2, trusted, request());
+        assertThat(sheet(kept).name()).isEqualTo("good flask");
+        assertThat(sheet(kept).calibration()).isEqualTo(water);
+        assertThat(store().instruments().calibrate(kept.id(), 2, null, request()))
+                .isInstanceOf(Changing.Overtaken.class);
+
+        InstrumentSheet other = new InstrumentSheet("good flask", "flask", Map.of("holds", "100 ml"), null);
+        store().instruments().change(kept.id(), 3, other, request());
+        assertThat(sheet(kept).calibration()).isNull();
+        store().instruments().calibrate(kept.id(), 4, water, request());
+        store().instruments().calibrate(kept.id(), 5, null, request());
+        assertThat(sheet(kept).calibration()).isNull();
+    }
+
+    private InstrumentSheet sheet(Instrument instrument) {
+        return store().instruments().instrument(instrument.id()).orElseThrow().sheet();
+    }
+
+    @Test
     void instrumentsAreKeptChangedRemovedAndBroughtBack() {
         InstrumentSheet scale = new InstrumentSheet("kitchen scale", "scale", Map.of("marks", "0.1 g"), null);
         Instrument kept = store().instruments().add(scale, request());

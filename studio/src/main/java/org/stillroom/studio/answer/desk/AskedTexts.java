@@ -2,10 +2,12 @@ package org.stillroom.studio.answer.desk;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.quantity.AlcoholByVolume;
@@ -30,6 +32,7 @@ final class AskedTexts {
     static final QuantityText TEXT = new QuantityText(OunceMeaning.US_FLUID);
 
     private final Map<String, List<String>> typed;
+    private final Set<String> usual = new HashSet<>();
     private final Manner manner;
     private final Objections objections;
     private final List<Finding> assumed = new ArrayList<>();
@@ -45,8 +48,8 @@ final class AskedTexts {
     AskedTexts(List<Part> parts, Map<String, List<String>> typed, Manner manner, Objections objections) {
         Map<String, List<String>> all = new LinkedHashMap<>(typed);
         for (Part part : parts) {
-            if (part.usual() != null) {
-                all.putIfAbsent(part.name(), List.of(part.usual()));
+            if (part.usual() != null && all.putIfAbsent(part.name(), List.of(part.usual())) == null) {
+                usual.add(part.name());
             }
         }
         this.typed = Collections.unmodifiableMap(all);
@@ -71,6 +74,16 @@ final class AskedTexts {
 
     boolean has(String part) {
         return typed.containsKey(part);
+    }
+
+    /** Returns whether somebody typed a part; what is usual was not typed. */
+    boolean isTyped(String part) {
+        return has(part) && !usual.contains(part);
+    }
+
+    /** Tells something with the answer. */
+    void note(Finding finding) {
+        assumed.add(finding);
     }
 
     /** Returns what was taken for granted. */

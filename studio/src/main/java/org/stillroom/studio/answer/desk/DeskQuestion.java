@@ -3,6 +3,7 @@ package org.stillroom.studio.answer.desk;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Workings;
@@ -60,13 +61,22 @@ public abstract class DeskQuestion {
 
     /** Returns what is answered; what cannot be answered is told as what was typed wrong. */
     static <A> A ask(AskedTexts asked, Supplier<A> question) {
+        return ask((UnaryOperator<String>) asked::name, question);
+    }
+
+    /** Returns what comes before a question, such as the instruments that are named; what cannot be is told as typed wrong. */
+    public static <A> A ask(Manner manner, Supplier<A> before) {
+        return ask((UnaryOperator<String>) manner::name, before);
+    }
+
+    private static <A> A ask(UnaryOperator<String> names, Supplier<A> question) {
         try {
             return question.get();
         } catch (Impossible impossible) {
             throw new WrongInput(List.of(Finding.of(
                     "wrong-input",
                     Severity.STOP,
-                    asked.name(impossible.part()),
+                    names.apply(impossible.part()),
                     "not understood",
                     impossible.reason(),
                     impossible.remedy())));

@@ -29,6 +29,7 @@ public final class DeskQuestions {
                 new CombineQuestion(),
                 new StillQuestion(),
                 new MatchQuestion(List.of(), Grounds.SHIPPED),
+                new CalibrateQuestion(),
                 new ReadingsQuestion(),
                 new ResidueQuestion(),
                 new CorrectQuestion());

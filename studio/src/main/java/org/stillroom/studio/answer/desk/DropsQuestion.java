@@ -38,6 +38,9 @@ final class DropsQuestion extends DeskQuestion {
                 Part.required("liquid", "what drops: an oil such as \"lemon oil\", water, or a spirit such as 40%"),
                 Part.text("count", "drops of each weighing, such as 50"),
                 new Part("mass", "what they weighed together, such as 1.02g; once per weighing", null, Part.Form.TEXTS),
+                Part.text(
+                        "water-drop",
+                        "what a drop of water weighs from your dropper, as calibrate tells it, such as 46mg"),
                 Part.text("density", "of the liquid where you know it, such as 0.852g/ml"),
                 Part.text("dose", "an amount to restate, such as \"12 drops\", 0.3ml or 0.2g"),
                 Part.text("batch", "finished liqueur that the dose goes into, such as 2L"));
@@ -63,6 +66,10 @@ final class DropsQuestion extends DeskQuestion {
     Told tell(AskedTexts asked, Workings workings) {
         Optional<DropLiquid> liquid = liquid(asked);
         Optional<DropWeighings> weighings = weighings(asked);
+        Optional<Mass> waterDrop = asked.read("water-drop", TEXT::mass);
+        waterDrop
+                .filter(drop -> !(drop.grams() > 0.0))
+                .ifPresent(none -> asked.object("water-drop", "a drop weighs more than 0 mg.", "Weigh it again."));
         Optional<Amount> dose = asked.read("dose", TEXT::amount);
         Optional<Volume> batch = asked.read("batch", TEXT::volume);
         batch.filter(volume -> volume.millilitres() == 0.0)
@@ -70,7 +77,11 @@ final class DropsQuestion extends DeskQuestion {
         asked.refuseIfAnyWrong();
         Found found = WeighDrops.answer(
                 new WeighDrops.Asked(
-                        liquid.orElseThrow(), weighings.orElse(null), dose.orElse(null), batch.orElse(null)),
+                        liquid.orElseThrow(),
+                        weighings.orElse(null),
+                        waterDrop.orElse(null),
+                        dose.orElse(null),
+                        batch.orElse(null)),
                 workings);
         Told told = new Told("Drops of " + liquid.orElseThrow().name())
                 .put(new Name("drop_mass_mg", "a drop weighs", "mg", 1), found.dropMass())

@@ -5,6 +5,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.gauging.Gauged;
 import org.stillroom.core.gauging.Reading;
+import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.planner.marks.Measured;
 import org.stillroom.studio.answer.Shape;
@@ -50,9 +51,14 @@ public final class GaugeQuestion extends DeskQuestion {
                 Part.text("mass", "of the whole batch without its vessel, such as 2.03kg"),
                 Part.usual("temperature", "20C", "of the liquid when it was read, −20 to 40 °C"),
                 new Part(
-                        "within",
-                        "how far your own instrument may be off, in the unit that it shows, such as refractometer=0.1; may be"
-                                + " repeated",
+                        OwnErrors.WITHIN,
+                        "how far your own instrument may be off, in the unit that it shows (of a flask mL), such as"
+                                + " refractometer=0.1; may be repeated",
+                        null,
+                        Part.Form.NAMED_TEXTS),
+                new Part(
+                        OwnErrors.OFFSET,
+                        "what it shows too much, as calibrate tells it, such as hydrometer=0.002; may be repeated",
                         null,
                         Part.Form.NAMED_TEXTS));
     }
@@ -84,10 +90,11 @@ public final class GaugeQuestion extends DeskQuestion {
         return GaugedTold.FURTHER;
     }
 
-    /** What was read, and what was found from it. */
-    public record Found(List<Reading> readings, Gauged gauged) {
+    /** What was read, what was found from it, and what was put right or taken for granted. */
+    public record Found(List<Reading> readings, Gauged gauged, List<Finding> notes) {
         public Found {
             readings = List.copyOf(readings);
+            notes = List.copyOf(notes);
         }
     }
 
@@ -112,7 +119,8 @@ public final class GaugeQuestion extends DeskQuestion {
                             + asked.write("density", "1.0423g/ml", "refractometer", "31.5Bx") + ".");
         }
         asked.refuseIfAnyWrong();
-        return new Found(readings, GaugeVessel.answer(new GaugeVessel.Asked(readings, poured), workings));
+        Gauged gauged = GaugeVessel.answer(new GaugeVessel.Asked(readings, poured), workings);
+        return new Found(readings, gauged, asked.assumed());
     }
 
     @Override

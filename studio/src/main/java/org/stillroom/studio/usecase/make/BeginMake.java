@@ -84,10 +84,11 @@ public final class BeginMake {
         }
     }
 
-    /** Returns the instruments of the shelf that measure; empty jars do not. */
+    /** Returns the instruments of the shelf that a recipe is measured with. */
     public List<Instrument> instruments() {
         return store.instruments().all().stream()
-                .filter(instrument -> !instrument.sheet().kind().equals(ReadInstrument.JAR))
+                .filter(instrument ->
+                        ReadInstrument.isMeasure(instrument.sheet().kind()))
                 .toList();
     }
 

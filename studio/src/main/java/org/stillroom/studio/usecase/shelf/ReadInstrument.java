@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.BiFunction;
 import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.quantity.QuantityText;
@@ -17,7 +16,6 @@ import org.stillroom.core.reference.Severity;
 import org.stillroom.studio.recipefile.SheetProblem;
 import org.stillroom.studio.recipefile.SheetReader;
 import org.stillroom.studio.recipefile.SheetReading;
-import org.stillroom.studio.store.Instrument;
 import org.stillroom.studio.store.InstrumentSheet;
 
 /** Reads what somebody typed about a thing to measure with, or an empty jar. */
@@ -32,6 +30,9 @@ public final class ReadInstrument {
 
     /** Returns the keys that are asked about a kind, and an example of each. */
     public static Map<String, String> asked(String kind) {
+        if (GaugeKind.of(kind).isPresent()) {
+            return GaugeKind.of(kind).get().asked();
+        }
         Map<String, String> asked = new LinkedHashMap<>();
         if (kind.equals(JAR)) {
             asked.put(TARE, "312 g");
@@ -66,7 +67,9 @@ public final class ReadInstrument {
         if (name.isBlank()) {
             problems.add(missing("name", "It has no name.", "Write what you call it, such as “kitchen scale”."));
         }
-        problems.addAll(kind.equals(JAR) ? ofJar(fields, ounce) : ofMeasure(name, kind, fields, ounce));
+        problems.addAll(GaugeKind.of(kind)
+                .map(gauge -> gauge.problems(fields, ounce))
+                .orElseGet(() -> kind.equals(JAR) ? ofJar(fields, ounce) : ofMeasure(name, kind, fields, ounce)));
         return problems.isEmpty()
                 ? new SheetReading.Understood<>(
                         new InstrumentSheet(name.strip(), kind, fields, note.isBlank() ? null : note.strip()),
@@ -112,12 +115,8 @@ public final class ReadInstrument {
         return new SheetProblem(key, Finding.of("field-missing", Severity.STOP, key, "missing", message, remedy));
     }
 
-    /** Returns an instrument as a recipe takes it, or nothing for a jar and for one that does not say enough. */
-    public static Optional<Measure> measure(Instrument instrument, OunceMeaning ounce) {
-        InstrumentSheet sheet = instrument.sheet();
-        return new SheetReader(ounce).measure(sheet.name(), sheet.kind(), sheet.fields())
-                        instanceof SheetReading.Understood<Measure> understood
-                ? Optional.of(understood.value())
-                : Optional.empty();
+    /** Returns whether a kind is one that a recipe is measured with; jars and what gauges a vessel are not. */
+    public static boolean isMeasure(String kind) {
+        return !kind.equals(JAR) && GaugeKind.of(kind).isEmpty();
     }
 }

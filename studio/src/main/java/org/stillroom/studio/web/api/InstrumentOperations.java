@@ -5,14 +5,21 @@ import static org.stillroom.studio.web.api.Operation.Method.GET;
 import static org.stillroom.studio.web.api.Operation.Method.POST;
 import static org.stillroom.studio.web.api.Operation.Method.PUT;
 
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.studio.answer.Fields;
+import org.stillroom.studio.answer.desk.CalibrateQuestion;
+import org.stillroom.studio.answer.desk.OwnCalibration;
+import org.stillroom.studio.answer.desk.Part;
+import org.stillroom.studio.store.Calibration;
 import org.stillroom.studio.store.Changing;
 import org.stillroom.studio.store.Instrument;
 import org.stillroom.studio.store.InstrumentSheet;
 import org.stillroom.studio.store.Instruments;
+import org.stillroom.studio.usecase.shelf.KeepCalibration;
 import org.stillroom.studio.usecase.shelf.ReadInstrument;
 
 /** What the maker measures with, and empty jars. */
@@ -62,6 +69,23 @@ final class InstrumentOperations {
                                         .schema(),
                                 SCALE)
                         .basedOn(VERSION)
+                        .answers(one),
+                Operation.of(
+                                POST,
+                                "/instruments/{instrument}/calibration",
+                                "calibrate_instrument",
+                                "Keeps with an instrument what it was found to show too much.",
+                                this::calibrate)
+                        .takes(
+                                Schemas.parts(new CalibrateQuestion().parts()).schema(),
+                                "{\"empty\": \"31.2 g\", \"full\": [\"81.0 g\", \"80.9 g\"], \"temperature\": \"21 C\"}")
+                        .answers(one),
+                Operation.of(
+                                DELETE,
+                                "/instruments/{instrument}/calibration",
+                                "forget_calibration",
+                                "Forgets the calibration of an instrument.",
+                                call -> calibrated(new KeepCalibration(instruments).forget(one(call), call.request())))
                         .answers(one),
                 Operation.of(
                                 DELETE,
@@ -119,6 +143,45 @@ final class InstrumentOperations {
         return shown(((Changing.Changed<Instrument>) changing).now());
     }
 
+    private Reply calibrate(Call call) throws Exception {
+        Instrument instrument = one(call);
+        String kind = instrument.sheet().kind();
+        if (OwnCalibration.asked(kind).isEmpty()) {
+            throw new Refused(
+                    Refused.IMPOSSIBLE,
+                    "not-calibrated",
+                    "",
+                    "Of a " + kind + " no calibration is kept.",
+                    "Hydrometers, refractometers, flasks, thermometers and droppers are calibrated.");
+        }
+        List<Part> parts = new CalibrateQuestion()
+                .parts().stream()
+                        .filter(part -> OwnCalibration.asked(kind).contains(part.name()))
+                        .toList();
+        Body body = call.body()
+                .knows(parts.stream()
+                        .map(part -> Keys.SNAKE_CASE.name(part.name()))
+                        .toList());
+        Map<String, List<String>> typed = body.typed(parts);
+        body.refuseIfAnyWrong();
+        CalibrateQuestion.Calibration found =
+                new OwnCalibration(kind, instrument.sheet().fields()).found(typed, Keys.SNAKE_CASE);
+        return calibrated(new KeepCalibration(instruments)
+                .answer(
+                        instrument,
+                        found.found().calibrated(),
+                        typed,
+                        LocalDate.now(ZoneId.systemDefault()),
+                        call.request()));
+    }
+
+    private static Reply calibrated(Changing<Instrument> changing) {
+        if (changing instanceof Changing.Overtaken<Instrument>) {
+            throw new IllegalStateException("this instrument was changed in between");
+        }
+        return shown(((Changing.Changed<Instrument>) changing).now());
+    }
+
     private InstrumentSheet read(Body body) {
         String name = said(body.text("name"));
         String kind = said(body.text("kind"));
@@ -135,22 +198,39 @@ final class InstrumentOperations {
     private static Fields fields(Instrument instrument) {
         Fields known = new Fields();
         instrument.sheet().fields().forEach((key, text) -> known.put(Keys.SNAKE_CASE.name(key), text));
-        return new Fields()
+        Fields all = new Fields()
                 .put("id", instrument.id())
                 .putCount(VERSION, instrument.version())
                 .put("name", instrument.sheet().name())
                 .put("kind", instrument.sheet().kind())
                 .put("fields", known)
                 .put("note", instrument.sheet().note());
+        Calibration calibration = instrument.sheet().calibration();
+        return calibration == null ? all.putNone("calibration") : all.put("calibration", fields(calibration));
+    }
+
+    private static Fields fields(Calibration calibration) {
+        Fields typed = new Fields();
+        calibration.typed().forEach((part, texts) -> typed.putTexts(Keys.SNAKE_CASE.name(part), texts));
+        return new Fields()
+                .put("day", calibration.day())
+                .put("value", calibration.value())
+                .put("half_width", calibration.halfWidth())
+                .put("typed", typed);
     }
 
     private static Schemas.Group sheet() {
         return Schemas.group()
                 .with("name", Schemas.text(""))
-                .with("kind", Schemas.text("as under measures in a recipe file, or jar"))
+                .with(
+                        "kind",
+                        Schemas.text(
+                                "as under measures in a recipe file, jar, hydrometer, refractometer, flask or thermometer"))
                 .maybe(
                         "fields",
-                        Schemas.named(Schemas.typed(""), "marks, tolerance, holds, sizes; of a jar tare and holds"))
+                        Schemas.named(
+                                Schemas.typed(""),
+                                "marks, tolerance, holds, sizes; of a jar tare and holds; of a hydrometer scale and reference, of a refractometer compensated"))
                 .maybe("note", Schemas.text(""));
     }
 
@@ -162,9 +242,26 @@ final class InstrumentOperations {
                         .with("id", Schemas.text(""))
                         .with(VERSION, Schemas.count("grows with each change"))
                         .with("name", Schemas.text(""))
-                        .with("kind", Schemas.text("as under measures in a recipe file, or jar"))
+                        .with(
+                                "kind",
+                                Schemas.text(
+                                        "as under measures in a recipe file, jar, hydrometer, refractometer, flask or thermometer"))
                         .with("fields", Schemas.named(Schemas.text(""), "as typed"))
                         .with("note", Schemas.orNull(Schemas.text("")))
+                        .with(
+                                "calibration",
+                                Schemas.orNull(Schemas.group()
+                                        .with("day", Schemas.text("on which"))
+                                        .with(
+                                                "value",
+                                                Schemas.number(
+                                                        "of a flask mL at 20 °C, of a dropper mg of a drop of water, else what it shows too much"))
+                                        .with("half_width", Schemas.number("within which that is right"))
+                                        .with(
+                                                "typed",
+                                                Schemas.named(
+                                                        Schemas.list(Schemas.text("")), "what was read, as typed"))
+                                        .schema()))
                         .schema());
     }
 }

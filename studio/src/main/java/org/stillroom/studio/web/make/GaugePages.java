@@ -5,36 +5,26 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.stillroom.studio.answer.desk.CorrectQuestion;
+import org.stillroom.studio.answer.desk.DeskQuestion;
 import org.stillroom.studio.answer.desk.GaugeQuestion;
-import org.stillroom.studio.answer.desk.Manner;
 import org.stillroom.studio.answer.desk.WrongInput;
 import org.stillroom.studio.store.Batch;
+import org.stillroom.studio.store.Instrument;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.CorrectBatch;
 import org.stillroom.studio.usecase.make.BatchSheet;
 import org.stillroom.studio.usecase.make.FinishMake;
 import org.stillroom.studio.usecase.make.MakeState;
 import org.stillroom.studio.usecase.make.ShowMake;
+import org.stillroom.studio.usecase.shelf.MakersOunce;
+import org.stillroom.studio.usecase.shelf.OwnInstruments;
 import org.stillroom.studio.web.frame.Doors;
+import org.stillroom.studio.web.frame.FieldNames;
 import org.stillroom.studio.web.frame.Visit;
 
 /** Gauging a vessel: type what was read, see what is in it and how sure, and what would bring it to its target. */
 final class GaugePages {
-    /** Parts are called by their own names. */
-    private static final Manner PLAIN = new Manner() {
-        @Override
-        public String name(String part) {
-            return part;
-        }
-
-        @Override
-        public String write(List<Given> given) {
-            return given.stream().map(Given::value).collect(Collectors.joining("; "));
-        }
-    };
-
     private final Store store;
     private final ShowMake show;
 
@@ -65,17 +55,29 @@ final class GaugePages {
     private GaugeView view(Visit visit, Optional<Batch> batch) {
         Map<String, String> texts = texts(visit);
         BatchSheet sheet = batch.map(FinishMake::sheet).orElse(null);
-        GaugeView asked = new GaugeView(texts, visit.words(), batch.orElse(null), sheet);
+        List<Instrument> shelf = OwnInstruments.choices(store.instruments().all());
+        GaugeView asked = new GaugeView(texts, visit.words(), batch.orElse(null), sheet, shelf);
         if (!asked.isAsked()) {
             return asked;
         }
         try {
             GaugeQuestion question = question(batch);
-            GaugeQuestion.Found found = question.found(typed(texts), PLAIN);
+            GaugeQuestion.Found found = question.found(withOwn(texts, shelf), FieldNames.PLAIN);
             return corrected(asked.finding(found), texts);
         } catch (WrongInput wrong) {
             return asked.objecting(wrong.findings());
         }
+    }
+
+    /** Returns what was typed, with what the chosen instruments of the shelf say of it. */
+    private Map<String, List<String>> withOwn(Map<String, String> texts, List<Instrument> shelf) {
+        List<String> chosen = GaugeView.OWN.stream()
+                .map(field -> texts.getOrDefault(field, ""))
+                .filter(id -> !id.isBlank())
+                .toList();
+        OwnInstruments own = new OwnInstruments(MakersOunce.of(store.settings()));
+        return DeskQuestion.ask(
+                FieldNames.PLAIN, () -> own.with(OwnInstruments.named("instrument", chosen, shelf), typed(texts)));
     }
 
     private GaugeQuestion question(Optional<Batch> batch) {
@@ -96,7 +98,7 @@ final class GaugePages {
         }
         try {
             CorrectBatch.Found correction =
-                    new CorrectQuestion().found(CorrectBatch.batch(found.gauged()), typed(texts), PLAIN);
+                    new CorrectQuestion().found(CorrectBatch.batch(found.gauged()), typed(texts), FieldNames.PLAIN);
             return view.correcting(correction);
         } catch (WrongInput wrong) {
             return view.objecting(wrong.findings());

@@ -18,9 +18,11 @@ import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.answer.desk.GaugeQuestion;
 import org.stillroom.studio.store.Batch;
+import org.stillroom.studio.store.Instrument;
 import org.stillroom.studio.usecase.AdviseReadings;
 import org.stillroom.studio.usecase.CorrectBatch;
 import org.stillroom.studio.usecase.make.BatchSheet;
+import org.stillroom.studio.usecase.shelf.OwnInstruments;
 import org.stillroom.studio.wording.Words;
 
 /**
@@ -30,6 +32,7 @@ import org.stillroom.studio.wording.Words;
  * @param words of the reader
  * @param batch whose vessel it is, or null
  * @param sheet of that batch, or null
+ * @param shelf the maker's own instruments that gauge
  * @param problems with what was typed
  * @param found what is in the vessel, or null when nothing was asked or it cannot be told
  * @param correction what would bring it to its target, or null when none is named
@@ -39,6 +42,7 @@ public record GaugeView(
         Words words,
         @Nullable Batch batch,
         @Nullable BatchSheet sheet,
+        List<Instrument> shelf,
         List<Finding> problems,
         GaugeQuestion.@Nullable Found found,
         CorrectBatch.@Nullable Found correction) {
@@ -47,6 +51,13 @@ public record GaugeView(
             "flask", "flask-weight", "density", "hydrometer", "refractometer", "residue", "acidity", "volume", "mass");
     /** The fields that say what is wanted. */
     public static final List<String> WISHES = List.of("to-strength", "to-sugar", "with");
+
+    /** The fields in which an instrument of the shelf is chosen. */
+    static final List<String> OWN =
+            OwnInstruments.KINDS.stream().map(GaugeView::own).toList();
+
+    /** The fields that show what is wrong with them. */
+    private static final List<String> SHOWN = shown();
 
     static final List<String> FIELDS = fields();
 
@@ -57,30 +68,68 @@ public record GaugeView(
     private static final int CHOICES = 4;
 
     public GaugeView {
+        shelf = List.copyOf(shelf);
         problems = List.copyOf(problems);
     }
 
-    GaugeView(Map<String, String> texts, Words words, @Nullable Batch batch, @Nullable BatchSheet sheet) {
-        this(texts, words, batch, sheet, List.of(), null, null);
+    GaugeView(
+            Map<String, String> texts,
+            Words words,
+            @Nullable Batch batch,
+            @Nullable BatchSheet sheet,
+            List<Instrument> shelf) {
+        this(texts, words, batch, sheet, shelf, List.of(), null, null);
+    }
+
+    private static String own(String kind) {
+        return "own-" + kind;
+    }
+
+    /**
+     * The instruments of one kind to choose from.
+     *
+     * @param field under which the choice is sent
+     * @param kind of them all
+     */
+    public record Choosing(String field, String kind, List<Instrument> instruments) {}
+
+    /** Returns what can be chosen, by kind. */
+    public List<Choosing> choosing() {
+        return OwnInstruments.KINDS.stream()
+                .map(kind -> new Choosing(
+                        own(kind),
+                        kind,
+                        shelf.stream()
+                                .filter(each -> each.sheet().kind().equals(kind))
+                                .toList()))
+                .filter(choosing -> !choosing.instruments().isEmpty())
+                .toList();
+    }
+
+    private static List<String> shown() {
+        List<String> shown = new ArrayList<>(READINGS);
+        shown.addAll(WISHES);
+        shown.add("temperature");
+        return List.copyOf(shown);
     }
 
     private static List<String> fields() {
-        List<String> fields = new ArrayList<>(READINGS);
-        fields.addAll(WISHES);
-        fields.addAll(List.of("temperature", "compensated"));
+        List<String> fields = new ArrayList<>(SHOWN);
+        fields.addAll(OWN);
+        fields.add("compensated");
         return List.copyOf(fields);
     }
 
     GaugeView objecting(List<Finding> wrong) {
-        return new GaugeView(texts, words, batch, sheet, wrong, found, correction);
+        return new GaugeView(texts, words, batch, sheet, shelf, wrong, found, correction);
     }
 
     GaugeView finding(GaugeQuestion.Found now) {
-        return new GaugeView(texts, words, batch, sheet, problems, now, correction);
+        return new GaugeView(texts, words, batch, sheet, shelf, problems, now, correction);
     }
 
     GaugeView correcting(CorrectBatch.Found ways) {
-        return new GaugeView(texts, words, batch, sheet, problems, found, ways);
+        return new GaugeView(texts, words, batch, sheet, shelf, problems, found, ways);
     }
 
     boolean isAsked() {
@@ -101,7 +150,7 @@ public record GaugeView(
     /** Returns what is wrong with no single field that the page has. */
     public List<Finding> otherProblems() {
         return problems.stream()
-                .filter(problem -> !FIELDS.contains(problem.where()))
+                .filter(problem -> !SHOWN.contains(problem.where()))
                 .toList();
     }
 

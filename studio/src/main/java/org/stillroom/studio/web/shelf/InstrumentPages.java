@@ -13,6 +13,7 @@ import org.stillroom.studio.store.Changing;
 import org.stillroom.studio.store.HistoryEntry;
 import org.stillroom.studio.store.Instrument;
 import org.stillroom.studio.store.InstrumentSheet;
+import org.stillroom.studio.usecase.shelf.GaugeKind;
 import org.stillroom.studio.usecase.shelf.ReadInstrument;
 import org.stillroom.studio.web.frame.Doors;
 import org.stillroom.studio.web.frame.Visit;
@@ -35,6 +36,7 @@ public final class InstrumentPages {
                 .get(PATH + "/{id}", this::form)
                 .post(PATH + "/{id}", this::change)
                 .post(PATH + "/{id}/remove", this::remove);
+        new CalibrationPages(desk).routes(doors);
     }
 
     /** An instrument as it stands in the list. */
@@ -47,6 +49,8 @@ public final class InstrumentPages {
      * The form of an instrument.
      *
      * @param id of the instrument, or empty for a new one
+     * @param calibrates whether such a thing can be calibrated
+     * @param calibration what is kept of that, or empty
      */
     public record Form(
             String id,
@@ -56,6 +60,8 @@ public final class InstrumentPages {
             String kindName,
             String note,
             List<FormField> fields,
+            boolean calibrates,
+            String calibration,
             List<SheetProblem> problems) {
         public List<SheetProblem> at(String key) {
             return FormField.at(key, problems);
@@ -65,6 +71,7 @@ public final class InstrumentPages {
     static List<String> kinds() {
         List<String> kinds = new ArrayList<>(List.of(ReadInstrument.JAR));
         Arrays.stream(MeasureKind.values()).map(MeasureKind::label).forEach(kinds::add);
+        Arrays.stream(GaugeKind.values()).map(GaugeKind::label).forEach(kinds::add);
         return kinds;
     }
 
@@ -83,7 +90,10 @@ public final class InstrumentPages {
     private static Row row(Instrument instrument, Words words) {
         InstrumentSheet sheet = instrument.sheet();
         List<String> parts = new ArrayList<>(List.of(words.say("shelf.measure." + sheet.kind())));
-        sheet.fields().forEach((key, text) -> parts.add(words.say("shelf.field." + key) + " " + text));
+        sheet.fields().forEach((key, text) -> parts.add(label(key, words) + " " + text));
+        if (sheet.calibration() != null) {
+            parts.add(words.say("shelf.calibrate.isKept"));
+        }
         return new Row(instrument.id(), sheet.name(), String.join(", ", parts));
     }
 
@@ -110,19 +120,43 @@ public final class InstrumentPages {
         List<FormField> fields = ReadInstrument.asked(sheet.kind()).entrySet().stream()
                 .map(asked -> new FormField(
                         asked.getKey(),
-                        words.say("shelf.field." + asked.getKey()),
-                        words.say("shelf.help." + asked.getKey() + "_measure"),
+                        label(asked.getKey(), words),
+                        words.say("shelf.help." + asked.getKey() + help(sheet.kind(), asked.getKey())),
                         words.say("shelf.suchAs", asked.getValue()),
                         Shown.typed(sheet.fields(), asked.getKey()),
-                        asked.getKey().equals("tare"),
+                        asked.getKey().equals("tare")
+                                || GaugeKind.of(sheet.kind())
+                                        .flatMap(GaugeKind::needed)
+                                        .filter(asked.getKey()::equals)
+                                        .isPresent(),
                         FormField.at(asked.getKey(), problems)))
                 .toList();
         String kindName = words.say("shelf.measure." + sheet.kind());
         Form form = new Form(
-                id, version, sheet.name(), sheet.kind(), kindName, Shown.blank(sheet.note()), fields, problems);
+                id,
+                version,
+                sheet.name(),
+                sheet.kind(),
+                kindName,
+                Shown.blank(sheet.note()),
+                fields,
+                CalibrationView.isFor(sheet),
+                CalibrationView.kept(sheet, words),
+                problems);
         visit.page(id.isEmpty() ? words.say("shelf.putInstrument", kindName) : sheet.name(), ShelfRoom.KEY)
                 .style("shelf.css")
                 .show("shelf/instrument.jte", Map.of("form", form));
+    }
+
+    private static String label(String key, Words words) {
+        return words.say("shelf.field." + key + (key.equals(GaugeKind.TOLERANCE) ? "_measure" : ""));
+    }
+
+    /** What is asked of a hydrometer and its like has a unit of its own. */
+    private static String help(String kind, String key) {
+        boolean ofMeasure = GaugeKind.of(kind).isEmpty()
+                || (kind.equals(GaugeKind.FLASK.label()) && key.equals(GaugeKind.TOLERANCE));
+        return ofMeasure ? "_measure" : "_gauge";
     }
 
     private static InstrumentSheet sent(Visit visit) {

@@ -157,6 +157,13 @@ class ApiDocumentTest {
             case "bring_back_instrument" -> there.put("entry", removed("/instruments/" + instrument));
             case "write_house_rules" ->
                 program.send("PUT", "/house-rules", example("write_house_rules"), "If-Match", "\"0\"");
+            case "calibrate_instrument" ->
+                there.put(
+                        "instrument",
+                        program.post(
+                                        "/instruments",
+                                        "{\"name\": \"flask\", \"kind\": \"flask\", \"fields\": {\"holds\": \"50 ml\"}}")
+                                .text("id"));
             case "finish_make" -> pourAll(there.get("make"));
             case "batch" -> {
                 pourAll(there.get("make"));

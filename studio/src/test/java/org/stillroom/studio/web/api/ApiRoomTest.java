@@ -1,6 +1,7 @@
 package org.stillroom.studio.web.api;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -285,6 +286,33 @@ class ApiRoomTest {
         assertThat(answer.status()).as(answer.body()).isEqualTo(422);
         assertThat(answer.body()).contains("140");
         assertThat(program.get("/lots").json().get("lots")).hasSize(before);
+    }
+
+    @Test
+    void anInstrumentIsCalibratedAndItsReadingIsPutRight() throws Exception {
+        String path = "/instruments/"
+                + program.post(
+                                "/instruments",
+                                "{\"name\": \"Spindle\", \"kind\": \"hydrometer\", \"fields\": {\"scale\": \"SG\", \"marks\": \"0.002\"}}")
+                        .text("id");
+        Answer kept = program.post(path + "/calibration", "{\"hydrometer\": [\"1.002\", \"1.0024\"]}");
+        assertThat(kept.json().at("/calibration/value").doubleValue()).isCloseTo(0.0022, within(1e-9));
+        assertThat(kept.json().at("/calibration/typed/hydrometer/1").asString()).isEqualTo("1.0024");
+        assertThat(program.post(path + "/calibration", "{\"full\": \"81 g\"}").status())
+                .isEqualTo(400);
+
+        Answer gauged = program.post(
+                "/gauge",
+                "{\"hydrometer\": \"SG 1.0316\", \"refractometer\": \"25.9 Bx\", \"instruments\": [\"spindle\"]}");
+        assertThat(gauged.json().at("/readings/0/value").doubleValue()).isCloseTo(1.0294, within(1e-9));
+        assertThat(program.post("/gauge", "{\"density\": \"1.03g/ml\", \"instruments\": [\"float\"]}")
+                        .status())
+                .isEqualTo(422);
+        assertThat(program.send("DELETE", path + "/calibration", "")
+                        .json()
+                        .get("calibration")
+                        .isNull())
+                .isTrue();
     }
 
     @Test

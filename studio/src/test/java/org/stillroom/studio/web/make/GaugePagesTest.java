@@ -11,12 +11,16 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.stillroom.studio.faults.FaultLog;
+import org.stillroom.studio.store.Calibration;
 import org.stillroom.studio.store.DataFolder;
+import org.stillroom.studio.store.Instrument;
+import org.stillroom.studio.store.InstrumentSheet;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.web.frame.StudioServer;
 
@@ -26,11 +30,12 @@ class GaugePagesTest {
     private Path dir;
 
     private StudioServer server;
+    private Store store;
     private final HttpClient browser = HttpClient.newHttpClient();
 
     @BeforeEach
     void open() {
-        Store store = Store.open(new DataFolder(dir.resolve("data")));
+        store = Store.open(new DataFolder(dir.resolve("data")));
         server = StudioServer.start(
                 new StudioServer.Settings(0, "127.0.0.1"),
                 store,
@@ -70,6 +75,23 @@ class GaugePagesTest {
         assertThat(page.body())
                 .contains("What is in it", "Hidden from a spirit hydrometer", "Least added", "spirit of 96%");
         assertThat(page.body()).contains("Which readings serve best here");
+    }
+
+    @Test
+    void anInstrumentOfTheShelfIsChosenAndPutsItsReadingRight() throws Exception {
+        assertThat(get("/make/gauge", "en").body())
+                .contains("Calibrate your hydrometer")
+                .doesNotContain("own-hydrometer");
+        Instrument own = store.instruments()
+                .add(new InstrumentSheet("Spindle", "hydrometer", Map.of("scale", "SG", "marks", "0.002"), null), "a");
+        store.instruments().calibrate(own.id(), 1, new Calibration("2026-11-26", 0.002, 0.001, Map.of()), "b");
+
+        HttpResponse<String> page = get(
+                "/make/gauge?" + field("hydrometer", "SG 1.0316") + "&" + field("refractometer", "25.9 Bx") + "&"
+                        + field("own-hydrometer", own.id()),
+                "en");
+        assertThat(page.body()).contains("1.0296 SG 20/20", "shows 0.002", "Spindle, calibrated");
+        assertThat(page.body()).contains("value=\"" + own.id() + "\" selected");
     }
 
     @Test

@@ -1,6 +1,7 @@
 package org.stillroom.studio.web.shelf;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.net.CookieManager;
@@ -13,6 +14,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -22,7 +25,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.studio.faults.FaultLog;
+import org.stillroom.studio.store.Calibration;
 import org.stillroom.studio.store.DataFolder;
+import org.stillroom.studio.store.Instrument;
 import org.stillroom.studio.store.Lot;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.web.frame.StudioServer;
@@ -255,6 +260,55 @@ class ShelfRoomTest {
         assertThat(store.instruments().all()).hasSize(1);
         post("/shelf/undo", "entry", place.substring(place.indexOf('=') + 1));
         assertThat(store.instruments().all()).hasSize(2);
+    }
+
+    @Test
+    void aHydrometerIsCalibratedLookedAtKeptAndForgotten() throws Exception {
+        assertThat(post("/shelf/instruments", "kind", "hydrometer", "name", "Spindle", "marks", "two")
+                        .statusCode())
+                .isEqualTo(422);
+        post("/shelf/instruments", "kind", "hydrometer", "name", "Spindle", "scale", "SG", "marks", "0.002");
+        String page = "/shelf/instruments/" + store.instruments().all().get(0).id();
+        assertThat(get(page).body()).contains("It is not calibrated", page + "/calibrate");
+
+        HttpResponse<String> wrong = get(page + "/calibrate?hydrometer=0.5%20Bx");
+        assertThat(wrong.statusCode()).isEqualTo(422);
+        assertThat(wrong.body()).contains("its scale is SG 20/20", "value=\"0.5 Bx\"");
+        assertThat(get(page + "/calibrate?hydrometer=1.002;1.0024").body())
+                .contains("It shows 0.00220 SG 20/20 too much", "Keep this calibration");
+        assertThat(store.instruments().all().get(0).sheet().calibration()).isNull();
+
+        post(page + "/calibrate", "hydrometer", "1.002; 1.0024");
+        Calibration kept = store.instruments().all().get(0).sheet().calibration();
+        assertThat(Objects.requireNonNull(kept).value()).isCloseTo(0.0022, within(1e-9));
+        assertThat(kept.typed()).containsEntry("hydrometer", List.of("1.002", "1.0024"));
+        assertThat(get(page).body()).contains("too much", "Forget the calibration");
+        assertThat(get("/shelf/instruments").body()).contains("calibrated");
+        post(page + "/uncalibrate");
+        assertThat(store.instruments().all().get(0).sheet().calibration()).isNull();
+    }
+
+    @Test
+    void everyInstrumentThatGaugesHasItsCalibration() throws Exception {
+        post("/shelf/instruments", "kind", "refractometer", "name", "R", "compensated", "yes", "marks", "0.2");
+        post("/shelf/instruments", "kind", "flask", "name", "F", "holds", "50 ml");
+        post("/shelf/instruments", "kind", "thermometer", "name", "T", "marks", "1");
+        post("/shelf/instruments", "kind", "dropper", "name", "D");
+        post("/shelf/instruments", "kind", "scale", "name", "S", "marks", "0.1 g");
+        Map<String, String> asked = Map.of(
+                "R", "refractometer=10.2&in=10%20Bx",
+                "F", "empty=31.2%20g&full=81.0%20g",
+                "T", "thermometer=0.6",
+                "D", "drops=50&weighed=2.31%20g",
+                "S", "");
+        for (Instrument instrument : store.instruments().all()) {
+            String name = instrument.sheet().name();
+            HttpResponse<String> page = get("/shelf/instruments/" + instrument.id() + "/calibrate?" + asked.get(name));
+            assertThat(page.statusCode()).as(name).isEqualTo(name.equals("S") ? 404 : 200);
+            if (!name.equals("S")) {
+                assertThat(page.body()).as(name).contains("Keep this calibration");
+            }
+        }
     }
 
     @Test

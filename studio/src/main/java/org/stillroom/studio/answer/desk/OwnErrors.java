@@ -1,0 +1,125 @@
+package org.stillroom.studio.answer.desk;
+
+import static org.stillroom.studio.answer.desk.AskedTexts.TEXT;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.stillroom.core.gauging.HydrometerScale;
+import org.stillroom.core.gauging.Shown;
+import org.stillroom.core.quantity.QuantityWords;
+import org.stillroom.core.quantity.Temperature;
+import org.stillroom.core.quantity.VolumeBasis;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
+
+/** What is known of the maker's own instruments: what each shows too much, and how far it may be off; "hydrometer=0.002 SG". */
+final class OwnErrors {
+    static final String OFFSET = "offset";
+    static final String WITHIN = "within";
+
+    private static final String INDEX = "n";
+    private static final List<String> READINGS = List.of(
+            "density",
+            "hydrometer",
+            "refractometer",
+            "flask",
+            "flask-weight",
+            "residue",
+            "dry-residue",
+            "strength",
+            "sugar",
+            "acidity",
+            "volume",
+            "mass");
+    private static final String TEMPERATURE = "temperature";
+    private static final Pattern AMOUNT = Pattern.compile("^([-−+.,0-9]+)\\s*(.*)$");
+
+    private final AskedTexts asked;
+    private final VolumeBasis basis;
+    private final Set<String> told = new TreeSet<>();
+
+    OwnErrors(AskedTexts asked, VolumeBasis basis) {
+        this.asked = asked;
+        this.basis = basis;
+        refuseUnknown(WITHIN, READINGS);
+        refuseUnknown(
+                OFFSET, Stream.concat(READINGS.stream(), Stream.of(TEMPERATURE)).toList());
+    }
+
+    private void refuseUnknown(String kind, List<String> known) {
+        for (String text : asked.texts(kind)) {
+            int sign = text.indexOf('=');
+            String named = sign < 0 ? text.strip() : text.substring(0, sign).strip();
+            if (sign < 0 || !known.contains(named)) {
+                asked.object(
+                        kind,
+                        "\"" + text + "\" names no reading.",
+                        "Write the reading, = and how much, such as refractometer=0.1; it may be one of "
+                                + String.join(", ", known) + ".");
+            }
+        }
+    }
+
+    /** Returns what a thermometer read, put right. */
+    Temperature corrected(Temperature read) {
+        return new Temperature(corrected(TEMPERATURE, "°C", Shown.VOLUME, read.celsius()));
+    }
+
+    /** Returns how far the instrument of a part may be off, in the unit that it shows. */
+    Optional<Double> within(String part, String unit, Shown shown) {
+        Optional<Double> half = number(WITHIN, part, shown);
+        half.filter(each -> !(each > 0.0))
+                .ifPresent(none -> asked.object(
+                        WITHIN, "no instrument is exact.", "Give how far it may be off, in " + unit + "."));
+        return half.filter(each -> each > 0.0);
+    }
+
+    /** Returns what a reading is once that is taken off which its instrument shows too much, and says so once. */
+    double corrected(String part, String unit, Shown shown, double read) {
+        double offset = number(OFFSET, part, shown).orElse(0.0);
+        if (offset != 0.0 && told.add(part)) {
+            asked.note(Finding.of(
+                    "reading-corrected",
+                    Severity.NOTE,
+                    asked.name(part),
+                    "corrected",
+                    "Your instrument shows " + QuantityWords.plain(Math.abs(offset)) + "\u00a0" + unit
+                            + (offset > 0.0 ? " too much" : " too little") + ", which is put right here.",
+                    ""));
+        }
+        return read - offset;
+    }
+
+    private Optional<Double> number(String kind, String part, Shown shown) {
+        for (String text : asked.texts(kind)) {
+            int sign = text.indexOf('=');
+            Matcher amount =
+                    AMOUNT.matcher(sign < 0 ? "" : text.substring(sign + 1).strip());
+            boolean named = sign > 0 && text.substring(0, sign).strip().equals(part);
+            if (named && (!amount.matches() || isOf(amount.group(2), shown))) {
+                return asked.read(kind, amount.matches() ? amount.group(1) : text.substring(sign + 1), TEXT::number);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Returns whether an amount is meant for a scale: without a unit it is meant for all. */
+    private boolean isOf(String unit, Shown shown) {
+        return unit.isBlank()
+                || switch (shown) {
+                    case GRAVITY, SACCHAROMETER, BAUME, SPIRIT_20C, SPIRIT_15C, PROOF ->
+                        HydrometerScale.of(unit, basis)
+                                .filter(each -> each == shown)
+                                .isPresent();
+                    case REFRACTIVE_INDEX -> unit.equalsIgnoreCase(INDEX);
+                    case REFRACTOMETER, COMPENSATED_REFRACTOMETER -> !unit.equalsIgnoreCase(INDEX);
+                    case DENSITY, VOLUME, MASS, RESIDUE_DENSITY, DRY_RESIDUE, TRUE_STRENGTH, TRUE_SUGAR, ACIDITY ->
+                        true;
+                };
+    }
+}
