@@ -86,8 +86,8 @@ final class DemoStudio {
 
     private static Lots.NewLot lot(
             String name, String kind, Map<String, String> fields, double full, double left, String unit, String label) {
-        LotSheet sheet =
-                new LotSheet(name, kind, fields, label, null, full, unit, null, null, null, null, null, null, false);
+        LotSheet sheet = new LotSheet(
+                name, kind, fields, label, null, full, unit, null, null, null, null, null, null, false, null);
         return new Lots.NewLot(sheet, left);
     }
 

@@ -76,8 +76,8 @@ final class MakingStudio {
     }
 
     private static Lots.NewLot lot(String name, String kind, Map<String, String> fields, String label, String unit) {
-        LotSheet sheet =
-                new LotSheet(name, kind, fields, label, null, 1000, unit, null, null, null, null, null, null, false);
+        LotSheet sheet = new LotSheet(
+                name, kind, fields, label, null, 1000, unit, null, null, null, null, null, null, false, null);
         return new Lots.NewLot(sheet, 1000);
     }
 

@@ -31,6 +31,10 @@ final class StudioPages {
                 "/shelf/instruments/" + hydrometer + "/calibrate?hydrometer=1.002",
                 "/shelf/removed",
                 "/shelf/left",
+                "/shelf/essence",
+                "/shelf/essence?title=Winter&by=mass&oils.0.oil=lemon&oils.0.parts=10&oils.0.drop=20.5%20mg&oils.1.oil=laurel"
+                        + "&oils.1.parts=3&oils.1.drop=21.5%20mg&together=0.4%20g%2FL&carrier=96%20%25&dose=5%20ml%2FL"
+                        + "&marks=0.1%20ml&batch=1%20L",
                 "/shelf/match?want=lime%3D90mg&have=lemon",
                 "/tables",
                 "/tables/drops",

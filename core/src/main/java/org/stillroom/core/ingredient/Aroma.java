@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import org.stillroom.core.quantity.MassConcentration;
 import org.stillroom.core.quantity.MassFraction;
 import org.stillroom.core.quantity.QuantityText;
@@ -25,7 +26,8 @@ public record Aroma(List<Part> parts) {
     /** A comma within a number has no blank after it. */
     private static final Pattern BETWEEN = Pattern.compile("\\s*;\\s*|,\\s+");
 
-    private static final Pattern PART = Pattern.compile("(.*?\\S)\\s*[:=]?\\s+(\\d[\\d.,]*\\s*\\S.*)");
+    /** Where a name can end and its content begin. */
+    private static final Pattern CONTENT = Pattern.compile("\\s*[:=]?\\s+(?=\\d)");
 
     public Aroma {
         parts = List.copyOf(parts);
@@ -67,18 +69,20 @@ public record Aroma(List<Part> parts) {
         List<Part> parts = new ArrayList<>();
         Set<String> names = new HashSet<>();
         for (String each : BETWEEN.split(text.strip(), -1)) {
-            Matcher part = PART.matcher(each.strip());
-            if (!part.matches()) {
-                return refused(text, "“" + each + "” names no oil with its amount");
+            if (each.isBlank()) {
+                continue;
             }
-            String name = part.group(1);
-            if (!(quantities.share(part.group(2)) instanceof Understanding.Understood<Share> understood)) {
-                return refused(text, "“" + part.group(2) + "” is no content of " + name);
+            Part part = part(each.strip(), quantities);
+            if (part == null) {
+                return refused(text, "“" + each.strip() + "” names no oil with its content");
             }
-            if (!names.add(name)) {
-                return refused(text, name + " is named twice");
+            if (!names.add(part.name())) {
+                return refused(text, part.name() + " is named twice");
             }
-            parts.add(new Part(name, understood.typed().value()));
+            parts.add(part);
+        }
+        if (parts.isEmpty()) {
+            return refused(text, "nothing is named");
         }
         if (parts.size() > MOST) {
             return refused(text, "more than " + MOST + " oils and constituents are not taken");
@@ -87,6 +91,19 @@ public record Aroma(List<Part> parts) {
             return refused(text, "some are by mass and some per litre; give all in one way");
         }
         return new Understanding.Understood<>(new Typed<>(text, new Aroma(parts)));
+    }
+
+    /** Names may hold numbers, so that the content is the first end of the text that is one. */
+    private static @Nullable Part part(String text, QuantityText quantities) {
+        Matcher gap = CONTENT.matcher(text);
+        while (gap.find()) {
+            Understanding<Share> share = quantities.share(text.substring(gap.end()));
+            if (gap.start() > 0 && share instanceof Understanding.Understood<Share> understood) {
+                return new Part(
+                        text.substring(0, gap.start()), understood.typed().value());
+            }
+        }
+        return null;
     }
 
     private static Understanding<Aroma> refused(String text, String reason) {

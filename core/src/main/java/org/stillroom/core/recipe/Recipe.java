@@ -48,6 +48,18 @@ public record Recipe(
         steps = List.copyOf(steps);
     }
 
+    /** Returns a recipe that says no more than what it is to be and what goes in. */
+    public static Recipe plain(String title, Target target, List<Ingredient> ingredients, List<Line> lines) {
+        return new Recipe(
+                title, target, ingredients, lines, List.of(), null, null, null, null, null, null, List.of(), null);
+    }
+
+    /** Returns the recipe with something else to be least where several plans fit. */
+    public Recipe aimedAt(Aim other) {
+        return new Recipe(
+                title, target, ingredients, lines, measures, ounce, room, vessel, other, rest, loss, steps, notes);
+    }
+
     /** Returns the recipe measured with other measures. */
     public Recipe measuredWith(List<Measure> others) {
         return new Recipe(

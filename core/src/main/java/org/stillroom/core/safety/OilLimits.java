@@ -145,20 +145,7 @@ public record OilLimits(List<OfOil> oils, Map<String, Maximum> maxima) {
                 null,
                 SugarBasis.AS_DISSOLVED,
                 null);
-        Recipe recipe = new Recipe(
-                name,
-                target,
-                List.of(Ingredient.named(name, Kind.ESSENTIAL_OIL)),
-                lines,
-                List.of(),
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                List.of(),
-                null);
+        Recipe recipe = Recipe.plain(name, target, List.of(Ingredient.named(name, Kind.ESSENTIAL_OIL)), lines);
         Planning planning = Planner.plan(Making.alone(recipe));
         if (planning instanceof Planning.Planned planned && planned.plan().reached()) {
             return Drink.of(planned.plan(), grounds);

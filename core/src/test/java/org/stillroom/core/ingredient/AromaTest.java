@@ -43,8 +43,9 @@ class AromaTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "lemon | “lemon” names no oil",
-                "lemon 3 drops | is no content of lemon",
+                "lemon | “lemon” names no oil with its content",
+                "; | nothing is named",
+                "lemon 3 drops | “lemon 3 drops” names no oil",
                 "lemon 3 g/L, lemon 2 g/L | named twice",
                 "lemon 3 g/L, bay leaf 2 % | some are by mass"
             })
@@ -53,6 +54,14 @@ class AromaTest {
                 .isInstanceOfSatisfying(
                         Understanding.Refused.class,
                         refused -> assertThat(refused.reason()).contains(reason));
+    }
+
+    @Test
+    void aNameMayHoldANumber() {
+        assertThat(read("oil no 2 5.00 g/L, anise 3 g/100 ml").value().parts())
+                .containsExactly(
+                        new Aroma.Part("oil no 2", new MassConcentration(5.0)),
+                        new Aroma.Part("anise", new MassConcentration(30.0)));
     }
 
     /** Of 1 g/L each constituent is what its oil brings, and what is named by itself is all of itself. */

@@ -41,6 +41,10 @@ public record Essence(
         return new Essence(oils, gramsPerBatch, dose, mark, otherTolerance, mostBatches);
     }
 
+    Essence upTo(int batches) {
+        return new Essence(oils, gramsPerBatch, dose, mark, tolerance, batches);
+    }
+
     Essence of(List<OilDrop> others) {
         return new Essence(others, gramsPerBatch, dose, mark, tolerance, 1);
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Finds the essences of several oils in which each oil is a whole number of drops: all of them are looked at, and what cannot be
@@ -59,6 +60,20 @@ public final class WholeDrops {
             kept = new WholeDrops(essence.within(tolerance), wanted, Choice.NEARER_FIRST).search();
         }
         return kept.stream().map(choice -> Choice.of(essence, choice.drops())).toList();
+    }
+
+    /**
+     * Returns the essence for the fewest batches that keeps the tolerance, of those the best; null where none up to the most
+     * batches does.
+     */
+    public static @Nullable Choice smallest(Essence essence) {
+        for (int batches = 1; batches <= essence.mostBatches(); batches++) {
+            List<Choice> kept = new WholeDrops(essence.upTo(batches), 1, Choice.BETTER_FIRST).search();
+            if (!kept.isEmpty()) {
+                return Choice.of(essence, kept.get(0).drops());
+            }
+        }
+        return null;
     }
 
     private OilDrop oil(int place) {

@@ -149,20 +149,8 @@ public record UseUp(Plan plan, List<Used> used) {
         lines.add(new Line("water", new LineAmount.MakeUp(), null, null));
         Typed<Span> volume = new Typed<>(QuantityWords.metric(new Volume(millilitres)), Span.exactly(millilitres));
         Target target = new Target(volume, null, asked.strength(), asked.sugar(), SugarBasis.AS_DISSOLVED, null);
-        Recipe recipe = new Recipe(
-                "Used up: " + String.join(", ", names),
-                target,
-                ingredients,
-                lines,
-                List.of(),
-                null,
-                null,
-                null,
-                Aim.usingUp(names),
-                null,
-                null,
-                List.of(),
-                null);
+        Recipe recipe = Recipe.plain("Used up: " + String.join(", ", names), target, ingredients, lines)
+                .aimedAt(Aim.usingUp(names));
         return Planner.plan(Making.alone(recipe));
     }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Random;
@@ -78,6 +79,28 @@ class WholeDropsTest {
                     .toList();
             assertThat(found).as("seed " + seed + ", run " + run).isEqualTo(all.subList(0, Math.min(5, all.size())));
         }
+    }
+
+    /** 5 drops cannot be split in 3: what serves the fewest batches is found as trying everything finds it. */
+    @Test
+    @Tag("property")
+    void theEssenceForTheFewestBatchesIsTheSmallestThatTryingEverythingFinds() {
+        long seed = 20261126L;
+        Random random = new Random(seed);
+        int found = 0;
+        for (int run = 0; run < 40; run++) {
+            double[] parts = random.doubles(3, 1.0, 8.0).toArray();
+            double[] milligrams = random.doubles(3, 12.0, 40.0).toArray();
+            Essence essence = essence(parts, milligrams, 0.1 + 0.12 * random.nextDouble(), 0.03, 4);
+            Choice fewest = everything(essence).stream()
+                    .min(Comparator.comparingInt(Choice::batches).thenComparing(Choice.BETTER_FIRST))
+                    .orElse(null);
+            found += fewest == null ? 0 : 1;
+            assertThat(WholeDrops.smallest(essence))
+                    .as("seed " + seed + ", run " + run)
+                    .isEqualTo(fewest);
+        }
+        assertThat(found).isBetween(5, 40);
     }
 
     /** Every number of drops up to what the largest essence can hold, judged one by one. */

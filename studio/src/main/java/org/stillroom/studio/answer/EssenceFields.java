@@ -5,10 +5,11 @@ import java.util.List;
 import java.util.Map;
 import org.stillroom.core.aroma.Constituent;
 import org.stillroom.core.aroma.Constituents;
+import org.stillroom.planner.drops.Choice;
 import org.stillroom.planner.drops.Essence;
 import org.stillroom.planner.drops.OilDrop;
 import org.stillroom.planner.drops.PreDilution;
-import org.stillroom.studio.usecase.PlanEssence;
+import org.stillroom.studio.usecase.essence.PlanEssence;
 
 /** The plan of an essence as fields. */
 public final class EssenceFields {
@@ -28,6 +29,17 @@ public final class EssenceFields {
                 .put(
                         "choices",
                         found.choices().stream().map(made -> choice(made)).toList());
+        Choice manifold = found.manifold();
+        if (manifold == null) {
+            fields.putNone("manifold");
+        } else {
+            fields.put(
+                    "manifold",
+                    new Fields()
+                            .putCount("batches", manifold.batches())
+                            .putNumbers("drops", manifold.drops())
+                            .put("worst_error_percent", 100.0 * manifold.worstError()));
+        }
         PreDilution diluted = found.preDilution();
         if (diluted == null) {
             fields.putNone("pre_dilution");

@@ -12,8 +12,8 @@ import org.stillroom.studio.answer.Fields;
 import org.stillroom.studio.recipefile.EssenceReading;
 import org.stillroom.studio.recipefile.EssenceSheet;
 import org.stillroom.studio.usecase.Impossible;
-import org.stillroom.studio.usecase.OpenEssence;
-import org.stillroom.studio.usecase.PlanEssence;
+import org.stillroom.studio.usecase.essence.OpenEssence;
+import org.stillroom.studio.usecase.essence.PlanEssence;
 import picocli.CommandLine.Parameters;
 
 /** Plans an essence file in whole drops. */
@@ -58,6 +58,14 @@ final class EssenceCommand extends Subcommand {
             page.paragraph("Drops for " + Figure.decimals(found.batch() / 1000.0, 2) + " L at a time; each takes "
                     + Figure.decimals(found.asked().dose(), 2) + " mL of the essence.");
             page.table(table());
+            Choice manifold = found.manifold();
+            if (manifold != null) {
+                page.blank();
+                page.heading("For the fewest batches at once");
+                page.paragraph(drops(manifold) + " drops are an essence for " + manifold.batches() + " batches, "
+                        + Figure.decimals(found.asked().dose(), 2) + " mL for each; worst off by "
+                        + Figure.decimals(100.0 * manifold.worstError(), 1) + " %.");
+            }
             PreDilution diluted = found.preDilution();
             if (diluted != null) {
                 page.blank();

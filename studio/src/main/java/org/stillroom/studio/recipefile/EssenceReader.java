@@ -38,7 +38,7 @@ public final class EssenceReader {
     private static final double USUAL_TOLERANCE = 2.0;
     private static final int USUAL_BATCHES = 10;
     private static final int MOST_BATCHES = 100;
-    private static final int MOST_OILS = 12;
+    static final int MOST_OILS = 12;
 
     private final Problems problems = new Problems();
     private final QuantityText quantities = new QuantityText(OunceMeaning.US_FLUID);
@@ -55,17 +55,65 @@ public final class EssenceReader {
         return new EssenceReader().reading(() -> FileText.checked(text));
     }
 
+    /** Reads what was typed field by field. */
+    public static EssenceReading read(EssenceForm form) {
+        EssenceReader reader = new EssenceReader();
+        return reader.reading(reader.sheet(tree(form)));
+    }
+
+    private static Node tree(EssenceForm form) {
+        List<Node.Entry> entries = new ArrayList<>();
+        entries.add(entry("stillroom essence", "1"));
+        for (String key : KEYS) {
+            if (!form.typed(key).isEmpty()) {
+                entries.add(entry(key, form.typed(key)));
+            }
+        }
+        List<Node> oils = form.rows().mapToObj(row -> oil(form, row)).toList();
+        if (!oils.isEmpty()) {
+            entries.add(new Node.Entry(scalar("oils"), new Node.Sequence(oils, Place.WHOLE_FILE)));
+        }
+        return new Node.Mapping(entries, false, Place.WHOLE_FILE);
+    }
+
+    private static Node oil(EssenceForm form, int row) {
+        List<Node.Entry> entries = new ArrayList<>();
+        for (String key : OIL) {
+            String text = form.typed(EssenceForm.ofOil(row, key));
+            if (!text.isEmpty()) {
+                entries.add(entry(key, text));
+            }
+        }
+        return new Node.Mapping(entries, false, Place.WHOLE_FILE);
+    }
+
+    private static Node.Entry entry(String key, String text) {
+        return new Node.Entry(scalar(key), scalar(text));
+    }
+
+    private static Node.Scalar scalar(String text) {
+        return new Node.Scalar(text, false, Place.WHOLE_FILE);
+    }
+
     private EssenceReading reading(RecipeReader.TextSource source) {
         EssenceSheet sheet = null;
         try {
-            Fields top = Fields.of(TreeBuilder.build(source.text(), problems), "", KEYS, problems);
-            sheet = top == null ? null : sheet(top);
+            sheet = sheet(TreeBuilder.build(source.text(), problems));
         } catch (Unreadable trouble) {
             trouble.tell(problems);
         }
+        return reading(sheet);
+    }
+
+    private EssenceReading reading(@Nullable EssenceSheet sheet) {
         return sheet == null || problems.count() > 0
                 ? new EssenceReading.Refused(problems.findings())
                 : new EssenceReading.Understood(sheet, problems.notes());
+    }
+
+    private @Nullable EssenceSheet sheet(Node tree) {
+        Fields top = Fields.of(tree, "", KEYS, problems);
+        return top == null ? null : sheet(top);
     }
 
     private @Nullable EssenceSheet sheet(Fields top) {

@@ -23,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param note or null
  * @param photo id of its photo, or null
  * @param setAside whether it is not to be used
+ * @param origin what it was made by, or null where it was bought
  */
 public record LotSheet(
         String name,
@@ -38,14 +39,48 @@ public record LotSheet(
         @Nullable String analysis,
         @Nullable String note,
         @Nullable String photo,
-        boolean setAside) {
+        boolean setAside,
+        @Nullable Origin origin) {
+    /**
+     * The recipe that a lot was made by.
+     *
+     * @param recipe id of it
+     * @param revision number of it
+     * @param title of it at that time
+     * @param made day on which the lot was made
+     */
+    public record Origin(String recipe, int revision, String title, LocalDate made) {}
+
     public LotSheet {
         fields = Collections.unmodifiableMap(new LinkedHashMap<>(fields));
     }
 
     /** Returns the same sheet with another photo. */
     public LotSheet withPhoto(@Nullable String other) {
+        return with(other, origin);
+    }
+
+    /** Returns the same sheet with what nobody types, taken from what it was before: its photo and where it comes from. */
+    public LotSheet keeping(LotSheet before) {
+        return with(before.photo, before.origin);
+    }
+
+    private LotSheet with(@Nullable String otherPhoto, @Nullable Origin otherOrigin) {
         return new LotSheet(
-                name, kind, fields, label, opened, full, unit, tare, paid, supplier, analysis, note, other, setAside);
+                name,
+                kind,
+                fields,
+                label,
+                opened,
+                full,
+                unit,
+                tare,
+                paid,
+                supplier,
+                analysis,
+                note,
+                otherPhoto,
+                setAside,
+                otherOrigin);
     }
 }

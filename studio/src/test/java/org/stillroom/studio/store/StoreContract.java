@@ -259,7 +259,8 @@ abstract class StoreContract {
                 null,
                 "half a litre in the cupboard",
                 null,
-                false);
+                false,
+                null);
 
         Lot lot = store().lots()
                 .add(List.of(new Lots.NewLot(sheet, 430.0)), request())
@@ -614,7 +615,8 @@ abstract class StoreContract {
                 none,
                 none,
                 none,
-                false);
+                false,
+                null);
     }
 
     static String request() {

@@ -97,20 +97,7 @@ public final class StartRecipe {
     }
 
     private static Map<String, String> fields(Ingredient ingredient) {
-        Recipe alone = new Recipe(
-                "",
-                Target.OPEN,
-                List.of(ingredient),
-                List.of(),
-                List.of(),
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                List.of(),
-                null);
+        Recipe alone = Recipe.plain("", Target.OPEN, List.of(ingredient), List.of());
         Map<String, String> fields = new LinkedHashMap<>();
         String start = "ingredients.0.";
         RecipeForm.of(alone).fields().forEach((key, text) -> {

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import org.stillroom.core.ingredient.Ageing;
 import org.stillroom.core.ingredient.Generics;
 import org.stillroom.core.ingredient.Ingredient;
+import org.stillroom.studio.store.LotSheet;
 import org.stillroom.studio.usecase.shelf.LotOnShelf;
 
 /**
@@ -15,7 +16,7 @@ import org.stillroom.studio.usecase.shelf.LotOnShelf;
  *
  * @param stocked what there is
  * @param ageing how it keeps
- * @param monthsOpen since the lot opened first was opened; empty where no lot says when
+ * @param monthsOpen since the oldest lot was made, or opened where it was bought; empty where no lot says when
  */
 public record LeftOver(Stocked stocked, Ageing ageing, OptionalDouble monthsOpen) {
     private static final double DAYS_PER_MONTH = 30.44;
@@ -38,9 +39,10 @@ public record LeftOver(Stocked stocked, Ageing ageing, OptionalDouble monthsOpen
     private static OptionalDouble monthsOpen(List<LotOnShelf> lots, LocalDate today) {
         double months = -1.0;
         for (LotOnShelf lot : lots) {
-            LocalDate opened = lot.lot().sheet().opened();
-            if (opened != null && !opened.isAfter(today)) {
-                months = Math.max(months, ChronoUnit.DAYS.between(opened, today) / DAYS_PER_MONTH);
+            LotSheet.Origin origin = lot.lot().sheet().origin();
+            LocalDate since = origin == null ? lot.lot().sheet().opened() : origin.made();
+            if (since != null && !since.isAfter(today)) {
+                months = Math.max(months, ChronoUnit.DAYS.between(since, today) / DAYS_PER_MONTH);
             }
         }
         return months < 0.0 ? OptionalDouble.empty() : OptionalDouble.of(months);

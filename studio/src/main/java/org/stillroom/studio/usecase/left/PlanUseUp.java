@@ -281,19 +281,6 @@ public final class PlanUseUp {
             Typed<Amount> typed = new Typed<>(QuantityWords.metric(amount), amount);
             lines.add(new Line(line.use(), new LineAmount.Fixed(typed), null, null));
         }
-        return new Recipe(
-                planned.title(),
-                planned.target(),
-                ingredients,
-                lines,
-                List.of(),
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                List.of(),
-                null);
+        return Recipe.plain(planned.title(), planned.target(), ingredients, lines);
     }
 }

@@ -196,7 +196,7 @@ public final class ImportShelf {
             items.add(new Item.Added(line.number(), after));
             return;
         }
-        NewLot kept = new NewLot(after.sheet().withPhoto(before.sheet().photo()), after.left());
+        NewLot kept = new NewLot(after.sheet().keeping(before.sheet()), after.left());
         List<Difference> differences = differences(before, kept);
         items.add(
                 differences.isEmpty()

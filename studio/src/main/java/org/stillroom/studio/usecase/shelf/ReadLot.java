@@ -134,7 +134,8 @@ public final class ReadLot {
                 typed.getOrDefault(LotKeys.ANALYSIS, "").isBlank() ? null : typed.get(LotKeys.ANALYSIS),
                 text(LotKeys.NOTE),
                 null,
-                setAside);
+                setAside,
+                null);
         return new NewLot(sheet, now.amount());
     }
 

@@ -11,9 +11,9 @@ import org.stillroom.studio.answer.desk.WrongInput;
 import org.stillroom.studio.recipefile.EssenceReader;
 import org.stillroom.studio.recipefile.EssenceReading;
 import org.stillroom.studio.usecase.Impossible;
-import org.stillroom.studio.usecase.PlanEssence;
 import org.stillroom.studio.usecase.PlanRecipe;
 import org.stillroom.studio.usecase.TellNotes;
+import org.stillroom.studio.usecase.essence.PlanEssence;
 
 /** An essence in whole drops, and the notes of a recipe, as the command line answers them. */
 final class FlavourOperations {

@@ -144,7 +144,8 @@ final class LotOperations {
         Body body = call.body();
         int basedOn = call.basedOn(body, VERSION);
         NewLot wanted = read(body, List.of(VERSION));
-        Changing<Lot> changing = lots.change(before.id(), basedOn, withPhoto(wanted.sheet(), before), call.request());
+        Changing<Lot> changing =
+                lots.change(before.id(), basedOn, wanted.sheet().keeping(before.sheet()), call.request());
         if (changing instanceof Changing.Overtaken<Lot> overtaken) {
             throw Refused.overtaken(
                     "Somebody has changed this lot since; version "
@@ -153,25 +154,6 @@ final class LotOperations {
                     fields(overtaken.current()));
         }
         return shown(((Changing.Changed<Lot>) changing).now());
-    }
-
-    /** A photo is not among what is typed; it stays. */
-    private static LotSheet withPhoto(LotSheet sheet, Lot before) {
-        return new LotSheet(
-                sheet.name(),
-                sheet.kind(),
-                sheet.fields(),
-                sheet.label(),
-                sheet.opened(),
-                sheet.full(),
-                sheet.unit(),
-                sheet.tare(),
-                sheet.paid(),
-                sheet.supplier(),
-                sheet.analysis(),
-                sheet.note(),
-                before.sheet().photo(),
-                sheet.setAside());
     }
 
     private NewLot read(Body body, List<String> besides) {
@@ -230,8 +212,20 @@ final class LotOperations {
                 .put("opened", sheet.opened() == null ? null : sheet.opened().toString());
         amount(fields, "left", Stock.isKnown(lot), lot.left());
         amount(fields, "full", sheet.full() > 0, sheet.full());
-        return fields.put("unit", sheet.unit())
-                .put("tare", sheet.tare())
+        fields.put("unit", sheet.unit());
+        LotSheet.Origin origin = sheet.origin();
+        if (origin == null) {
+            fields.putNone("made_by");
+        } else {
+            fields.put(
+                    "made_by",
+                    new Fields()
+                            .put("recipe", origin.recipe())
+                            .putCount("revision", origin.revision())
+                            .put("title", origin.title())
+                            .put("on", origin.made().toString()));
+        }
+        return fields.put("tare", sheet.tare())
                 .put("paid", sheet.paid())
                 .put("supplier", sheet.supplier())
                 .put("analysis", sheet.analysis())
@@ -280,6 +274,14 @@ final class LotOperations {
                                 Schemas.orNull(Schemas.number("how much is in it, in its unit; null when not known")))
                         .with("full", Schemas.orNull(Schemas.number("how much it held when full")))
                         .with("unit", Schemas.text("ml, g or pieces"))
+                        .with(
+                                "made_by",
+                                Schemas.orNull(Schemas.group()
+                                        .with("recipe", Schemas.text("id of the recipe that it was made by"))
+                                        .with("revision", Schemas.count("of that recipe"))
+                                        .with("title", Schemas.text("of that recipe"))
+                                        .with("on", Schemas.text("day, ISO 8601"))
+                                        .schema()))
                         .with("tare", Schemas.orNull(Schemas.text("weight of the empty vessel, as typed")))
                         .with("paid", Schemas.orNull(Schemas.text("price paid, as typed")))
                         .with("supplier", Schemas.orNull(Schemas.text("")))

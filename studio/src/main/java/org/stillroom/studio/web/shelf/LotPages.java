@@ -1,6 +1,9 @@
 package org.stillroom.studio.web.shelf;
 
 import io.javalin.http.HttpStatus;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -18,6 +21,7 @@ import org.stillroom.studio.store.Changing;
 import org.stillroom.studio.store.HistoryEntry;
 import org.stillroom.studio.store.Instrument;
 import org.stillroom.studio.store.Lot;
+import org.stillroom.studio.store.LotSheet;
 import org.stillroom.studio.store.Lots.NewLot;
 import org.stillroom.studio.usecase.shelf.LotFacts;
 import org.stillroom.studio.usecase.shelf.LotOnShelf;
@@ -29,6 +33,7 @@ import org.stillroom.studio.usecase.shelf.TakenBy;
 import org.stillroom.studio.usecase.shelf.WeighLot;
 import org.stillroom.studio.web.frame.Doors;
 import org.stillroom.studio.web.frame.Visit;
+import org.stillroom.studio.wording.Words;
 
 /** The page of one bottle or jar: its sheet, how much is left, its history, recipes that take it. */
 public final class LotPages {
@@ -105,6 +110,7 @@ public final class LotPages {
         model.put("weighingProblems", told.weighingProblems());
         model.put("analysis", analysis(lot.lot(), shown));
         model.put("said", said(visit));
+        model.put("madeBy", madeBy(lot.lot(), visit.words()));
         visit.page(lot.name(), ShelfRoom.KEY)
                 .style("shelf.css")
                 .script("shelf.js")
@@ -150,6 +156,20 @@ public final class LotPages {
                             amount < 0 ? "" : shown.stock(stock).text());
                 })
                 .toList();
+    }
+
+    /** Returns when a lot was made and how old it is; empty where it was bought. */
+    private static String madeBy(Lot lot, Words words) {
+        LotSheet.Origin origin = lot.sheet().origin();
+        if (origin == null) {
+            return "";
+        }
+        long days = Math.max(0, ChronoUnit.DAYS.between(origin.made(), LocalDate.now(ZoneId.systemDefault())));
+        return words.say(
+                days == 1 ? "shelf.madeYesterday" : "shelf.madeBy",
+                words.day(origin.made()),
+                String.valueOf(days),
+                String.valueOf(origin.revision()));
     }
 
     private List<HistoryEntry> history(Lot lot) {
@@ -204,7 +224,7 @@ public final class LotPages {
                 .change(
                         before.id(),
                         version.matches("\\d{1,9}") ? Integer.parseInt(version) : 0,
-                        after.sheet().withPhoto(before.sheet().photo()),
+                        after.sheet().keeping(before.sheet()),
                         visit.request());
         if (changing instanceof Changing.Overtaken<Lot> overtaken) {
             overtaken(visit, typed, overtaken.current());

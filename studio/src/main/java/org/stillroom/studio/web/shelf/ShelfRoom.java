@@ -41,5 +41,6 @@ public final class ShelfRoom implements Room {
         new TablePages(desk).routes(doors);
         new LeftPages(desk).routes(doors);
         new MatchPages(desk).routes(doors);
+        new EssencePages(desk).routes(doors);
     }
 }

@@ -52,7 +52,21 @@ public final class Kitchen implements AutoCloseable {
 
     public Lot lot(String name, String kind, Map<String, String> fields, double left, String unit) {
         LotSheet sheet = new LotSheet(
-                name, kind, fields, "lot of " + left, null, 1000, unit, null, null, null, null, null, null, false);
+                name,
+                kind,
+                fields,
+                "lot of " + left,
+                null,
+                1000,
+                unit,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                false,
+                null);
         return store.lots()
                 .add(List.of(new Lots.NewLot(sheet, left)), request())
                 .get(0);

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.net.CookieManager;
 import java.net.URI;
+import java.net.URLDecoder;
 import java.net.URLEncoder;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -14,7 +15,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+<<<<<<< HEAD
 import java.util.Map;
+=======
+>>>>>>> 75940e2 (essence, shelf: an essence in whole drops planned from the shelf, kept as recipe or lot)
 import java.util.Objects;
 import java.util.UUID;
 import java.util.regex.Matcher;
@@ -361,5 +365,60 @@ class ShelfRoomTest {
         assertThat(matched.statusCode()).isEqualTo(200);
         assertThat(matched.body()).contains("that are looked at: lemon oil", "the profile is off by");
         assertThat(get("/shelf/match?want=moon+dust%3D90mg").statusCode()).isEqualTo(422);
+    }
+
+    private static final String ESSENCE =
+            "title=Winter&by=mass&oils.0.oil=lemon&oils.0.parts=10&oils.0.drop=20.5%20mg&oils.1.oil=black+pepper"
+                    + "&oils.1.parts=3&oils.1.drop=23%20mg&oils.2.oil=laurel&oils.2.parts=2&together=0.4%20g%2FL"
+                    + "&carrier=96%20%25&dose=5%20ml%2FL&marks=0.1%20ml&batch=1%20L";
+
+    @Test
+    void anEssenceIsPlannedWithTheDropOfTheShelfAndPutThereWithItsRecipe() throws Exception {
+        put("name", "laurel", "kind", "essential oil", "left", "10 ml", "drop", "21.5 mg");
+        assertThat(get("/shelf/essence").body()).contains("<option value=\"laurel\">", "value=\"96 %\"");
+        HttpResponse<String> planned = get("/shelf/essence?" + ESSENCE);
+        assertThat(planned.statusCode()).isEqualTo(200);
+        assertThat(planned.body())
+                .contains(
+                        "26 drops lemon, 7 drops black pepper, 5 drops laurel",
+                        "From the shelf comes the drop of: laurel")
+                .contains("use: lemon, amount: 26 drops", "amount: make up")
+                .contains("are an essence for 2 batches", "10\u00a0% by mass");
+
+        List<String> fields = new ArrayList<>(List.of("choice", "26:7:5", "label", "lot 3", "made", "2026-01-02"));
+        for (String pair : ESSENCE.split("&", -1)) {
+            String[] sides = pair.split("=", -1);
+            fields.add(sides[0]);
+            fields.add(URLDecoder.decode(sides[1], StandardCharsets.UTF_8));
+        }
+        assertThat(post("/shelf/essence/put", fields.toArray(String[]::new)).statusCode())
+                .isEqualTo(303);
+        Lot lot = store.lots().all().stream()
+                .filter(each -> each.sheet().kind().equals("essence"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(lot.left()).isEqualTo(10.02);
+        assertThat(lot.sheet().label()).isEqualTo("lot 3");
+        assertThat(lot.sheet().fields().get("aroma"))
+                .isEqualTo("lemon 53.20 g/L; black pepper 16.07 g/L; laurel 10.73 g/L");
+        assertThat(Objects.requireNonNull(lot.sheet().origin()).made()).isEqualTo("2026-01-02");
+        assertThat(get("/shelf/lots/" + lot.id()).body()).contains("by revision 1 of", ">Winter</a>");
+        assertThat(get("/shelf/left").body()).contains("Winter");
+        post("/shelf/lots/" + lot.id(), "version", "1", "kind", "essence", "name", "Winter", "strength", "87 %");
+        assertThat(Objects.requireNonNull(
+                                store.lots().lot(lot.id()).orElseThrow().sheet().origin())
+                        .revision())
+                .isEqualTo(1);
+    }
+
+    @Test
+    void anEssenceThatIsNotUnderstoodComesBackWithWhatIsWrong() throws Exception {
+        HttpResponse<String> answer = get("/shelf/essence?title=Winter&oils.0.oil=lemon&oils.0.parts=ten&dose=5");
+        assertThat(answer.statusCode()).isEqualTo(422);
+        assertThat(answer.body()).contains("lemon, parts", "value=\"ten\"", "“together” is missing");
+        assertThat(post("/shelf/essence/put", "title", "Winter", "choice", "1:1", "made", "2026-01-02")
+                        .statusCode())
+                .isEqualTo(422);
+        assertThat(store.lots().all()).isEmpty();
     }
 }

@@ -1,4 +1,4 @@
-package org.stillroom.studio.usecase;
+package org.stillroom.studio.usecase.essence;
 
 import java.util.List;
 import org.stillroom.core.quantity.QuantityWords;

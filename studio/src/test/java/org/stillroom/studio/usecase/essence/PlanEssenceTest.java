@@ -1,4 +1,4 @@
-package org.stillroom.studio.usecase;
+package org.stillroom.studio.usecase.essence;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -14,6 +14,7 @@ import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.recipefile.EssenceReader;
 import org.stillroom.studio.recipefile.EssenceReading;
 import org.stillroom.studio.recipefile.EssenceSheet;
+import org.stillroom.studio.usecase.Impossible;
 
 class PlanEssenceTest {
     private static String example() {
@@ -54,6 +55,7 @@ class PlanEssenceTest {
         assertThat(found.findings().get(0).message()).contains("13.01, 3.48, 2.48");
         assertThat(Objects.requireNonNull(found.preDilution()).choice().batches())
                 .isEqualTo(1);
+        assertThat(Objects.requireNonNull(found.manifold()).drops()).containsExactly(26, 7, 5);
     }
 
     @Test

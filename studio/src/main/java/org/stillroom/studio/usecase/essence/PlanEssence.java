@@ -1,0 +1,172 @@
+package org.stillroom.studio.usecase.essence;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.drops.OfficialDropper;
+import org.stillroom.core.liquid.Contents;
+import org.stillroom.core.liquid.MadeUp;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Source;
+import org.stillroom.core.reference.Workings;
+import org.stillroom.planner.drops.Choice;
+import org.stillroom.planner.drops.Essence;
+import org.stillroom.planner.drops.PreDilution;
+import org.stillroom.planner.drops.WholeDrops;
+import org.stillroom.studio.recipefile.EssenceSheet;
+import org.stillroom.studio.usecase.Impossible;
+
+/** Plans an essence in whole drops: how large to make it so that proportions, doses and drops come out even. */
+public final class PlanEssence {
+    private static final int CHOICES = 5;
+    /** Half a mark of a dose above this part of it is too coarse. Common practice, no source. */
+    private static final double REPEATABLE = 0.10;
+
+    private final EssenceSheet sheet;
+    private final Contents carrier;
+    private final List<Finding> findings = new ArrayList<>();
+
+    private PlanEssence(EssenceSheet sheet) {
+        this.sheet = sheet;
+        this.carrier = MadeUp.spirit(sheet.carrier().value());
+    }
+
+    /**
+     * The plan.
+     *
+     * @param title what the maker calls it
+     * @param batch how much liqueur is made at a time, mL
+     * @param asked the essence as the search saw it
+     * @param choices best first
+     * @param manifold the essence for the fewest batches where one batch alone does not come out whole, or null
+     * @param preDilution how to dose a single batch, or null where whole drops do without
+     * @param findings what to know
+     */
+    public record Found(
+            String title,
+            double batch,
+            Essence asked,
+            List<Made> choices,
+            @Nullable Choice manifold,
+            @Nullable PreDilution preDilution,
+            List<Finding> findings) {
+        public Found {
+            choices = List.copyOf(choices);
+            findings = List.copyOf(findings);
+        }
+    }
+
+    /**
+     * One way to make it.
+     *
+     * @param choice drops, batches, errors, what is left over
+     * @param essence volume of the whole, mL at 20 °C
+     * @param carrier strong spirit that goes into it, mL at 20 °C
+     * @param strength of the finished essence, % vol at 20 °C
+     * @param oils g/L of each oil, in the order asked
+     * @param constituents g/L of each constituent that is known, by CAS number
+     */
+    public record Made(
+            Choice choice,
+            double essence,
+            double carrier,
+            double strength,
+            List<Double> oils,
+            Map<String, Double> constituents) {}
+
+    /**
+     * Returns the plan.
+     *
+     * @throws Impossible when the essence cannot be asked so
+     */
+    public static Found answer(EssenceSheet sheet, Workings workings) {
+        return new PlanEssence(sheet).found(workings);
+    }
+
+    private Found found(Workings workings) {
+        EssenceOils oils = EssenceOils.of(sheet);
+        if (!oils.byRule().isEmpty()) {
+            findings.add(EssenceFindings.byRule(oils.byRule()));
+        }
+        double perBatch = sheet.together().grams() * sheet.batch().litres();
+        Essence asked = new Essence(
+                oils.drops(), perBatch, dose(), sheet.mark().millilitres(), sheet.tolerance() / 100.0, sheet.batches());
+        workings.step("oils in a batch", 1000.0 * perBatch, "mg", Source.BALANCE);
+        for (int i = 0; i < asked.oils().size(); i++) {
+            workings.step(
+                    "drops of " + asked.oils().get(i).name() + " in a batch",
+                    asked.dropsPerBatch().get(i),
+                    "drops",
+                    Source.BALANCE);
+        }
+        List<Choice> choices = WholeDrops.choices(asked, CHOICES);
+        if (choices.isEmpty()) {
+            throw new Impossible(
+                    "",
+                    "no whole drops come anywhere near in " + sheet.batches() + " batches.",
+                    "Allow more batches, or make a batch larger.");
+        }
+        List<FilledEssence> filled = choices.stream()
+                .map(choice -> FilledEssence.of(asked, choice, carrier))
+                .toList();
+        List<Made> made = new ArrayList<>();
+        for (int i = 0; i < choices.size(); i++) {
+            made.add(made(asked, choices.get(i), filled.get(i)));
+        }
+        tell(asked, choices.get(0), filled.get(0));
+        Choice smallest = WholeDrops.smallest(asked);
+        return new Found(
+                sheet.title(),
+                sheet.batch().millilitres(),
+                asked,
+                made,
+                smallest == null || smallest.batches() == 1 ? null : smallest,
+                PreDilution.of(asked, OfficialDropper.gramsPerDrop(carrier)),
+                findings);
+    }
+
+    /** Returns the dose of a batch on the nearest mark, one mark at least; the carrier makes up for the difference. */
+    private double dose() {
+        double wanted = sheet.dose().millilitres() * sheet.batch().litres();
+        double mark = sheet.mark().millilitres();
+        double marks = Math.max(1.0, Math.rint(wanted / mark));
+        double dose = marks * mark;
+        if (Math.abs(dose - wanted) > 1e-9 * wanted) {
+            findings.add(EssenceFindings.onMark(dose, wanted));
+        }
+        if (0.5 * mark > REPEATABLE * dose) {
+            findings.add(EssenceFindings.tooSmall(sheet.measure(), dose, mark));
+        }
+        return dose;
+    }
+
+    private Made made(Essence asked, Choice choice, FilledEssence filled) {
+        List<Double> perLitre = new ArrayList<>();
+        for (int i = 0; i < asked.oils().size(); i++) {
+            double grams = choice.drops().get(i) * asked.oils().get(i).gramsPerDrop();
+            perLitre.add(1000.0 * grams / filled.millilitres());
+        }
+        return new Made(
+                choice,
+                filled.millilitres(),
+                filled.carrier(),
+                filled.strength(),
+                List.copyOf(perLitre),
+                filled.constituents());
+    }
+
+    private void tell(Essence asked, Choice best, FilledEssence filled) {
+        boolean whole = best.batches() == 1 && best.toleranceKept();
+        if (!whole) {
+            findings.add(EssenceFindings.notWhole(asked, best));
+        }
+        if (!best.toleranceKept()) {
+            findings.add(EssenceFindings.toleranceNotKept(asked, best));
+        }
+        double load = filled.load();
+        if (load > 1.0) {
+            findings.add(EssenceFindings.notClear(filled.strength(), load));
+        }
+    }
+}
