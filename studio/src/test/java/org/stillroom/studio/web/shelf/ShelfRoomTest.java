@@ -15,10 +15,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-<<<<<<< HEAD
 import java.util.Map;
-=======
->>>>>>> 75940e2 (essence, shelf: an essence in whole drops planned from the shelf, kept as recipe or lot)
 import java.util.Objects;
 import java.util.UUID;
 import java.util.regex.Matcher;
