@@ -51,9 +51,23 @@ final class Balances {
         if (pantry.hasStop()) {
             return null;
         }
+        leaveWhatOtherLinesTake();
         Map<Asked, double[]> weights = Problem.weights(recipe.target().sugarBasis());
         Problem problem = new Problem(lines.toArray(new Problem.Line[0]), asked(), weights);
         return new Costs(recipe, ingredients, findings).putOn(problem);
+    }
+
+    /** What a line takes in any case is not at hand for another line of the same ingredient. */
+    private void leaveWhatOtherLinesTake() {
+        for (int i = 0; i < lines.size(); i++) {
+            double others = 0.0;
+            for (int j = 0; j < lines.size(); j++) {
+                boolean same =
+                        ingredients.get(i).name().equals(ingredients.get(j).name());
+                others += j != i && same ? lines.get(j).fixed() : 0.0;
+            }
+            lines.set(i, lines.get(i).leaving(others));
+        }
     }
 
     private void stop(String rule, String where, String message, String remedy) {

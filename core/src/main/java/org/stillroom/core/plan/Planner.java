@@ -177,6 +177,7 @@ public final class Planner {
         double millilitres = VolumeModel.atTwenty().millilitres(liquid.toGrams());
         findings.addAll(Remarks.on(recipe, lines, millilitres));
         findings.addAll(Remarks.onDoses(lines, pantry));
+        findings.addAll(Remarks.onSharing(lines, pantry));
         if (millilitres > 0.0) {
             double strength = Essentials.of(liquid.toGrams()).strength();
             findings.addAll(Slips.in(lines, millilitres, strength));

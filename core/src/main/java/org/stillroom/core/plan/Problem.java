@@ -39,6 +39,11 @@ record Problem(Line[] lines, Map<Asked, Span> asked, Map<Asked, double[]> weight
             return new Line(other, fixed, dose, room, roomPerMillilitre, cost);
         }
 
+        /** Returns the line with so many grams less to take. */
+        Line leaving(double grams) {
+            return new Line(perGram, fixed, dose, Math.max(0.0, room - grams), roomPerMillilitre, cost);
+        }
+
         /** Returns the line free to take from so much to so much. */
         Line between(double least, double most) {
             return new Line(perGram, least, 0.0, most - least, 0.0, cost);

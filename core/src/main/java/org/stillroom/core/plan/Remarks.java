@@ -1,7 +1,10 @@
 package org.stillroom.core.plan;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.quantity.Typed;
@@ -51,6 +54,24 @@ final class Remarks {
                 remarks.add(moreThanAtHand(where, dosed.dose().text(), line.grams(), atHand));
             }
         }
+        return remarks;
+    }
+
+    /** Returns of which ingredients several lines together take more than there is, though none of them does alone. */
+    static List<Finding> onSharing(List<PlannedLine> lines, Pantry pantry) {
+        Map<String, List<PlannedLine>> byName = lines.stream()
+                .collect(Collectors.groupingBy(
+                        line -> line.ingredient().name(), LinkedHashMap::new, Collectors.toList()));
+        List<Finding> remarks = new ArrayList<>();
+        byName.forEach((name, sharing) -> {
+            Double atHand = pantry.atHand(sharing.get(0).ingredient());
+            double together = sharing.stream().mapToDouble(PlannedLine::grams).sum();
+            if (atHand != null
+                    && exceeds(together, atHand)
+                    && sharing.stream().noneMatch(line -> exceeds(line.grams(), atHand))) {
+                remarks.add(moreThanAtHand("all lines of " + name, Words.grams(together), together, atHand));
+            }
+        });
         return remarks;
     }
 

@@ -1,6 +1,7 @@
 package org.stillroom.core.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.stillroom.core.plan.Kitchen.finding;
 
 import java.util.List;
@@ -331,5 +332,33 @@ class PlanFindingsTest {
                 "test",
                 "The loss of test is more than all that it makes.",
                 "Make more of it, or correct its loss.");
+    }
+
+    /** 500 g of spirit, 400 g of them asked for by another line: 100 g are left for the free one. */
+    @Test
+    void whatOneLineTakesIsNotAtHandForAnother() {
+        Plan plan = new Kitchen()
+                .spirit("spirit", "96 %", "500 g", null)
+                .volume("1500 ml")
+                .strength("40 %")
+                .amount("spirit", "400 g")
+                .free("spirit", "water")
+                .plan();
+        assertThat(plan.lines().get(0).grams()).isCloseTo(400.0, within(1e-9));
+        assertThat(plan.lines().get(1).grams()).isCloseTo(100.0, within(1e-6));
+        assertThat(plan.reached()).isFalse();
+    }
+
+    @Test
+    void linesThatTogetherTakeTooMuchAreTold() {
+        Plan plan = new Kitchen()
+                .spirit("spirit", "96 %", "500 g", null)
+                .amount("spirit", "300 g")
+                .amount("spirit", "300 g")
+                .amount("water", "400 g")
+                .plan();
+        Finding finding = finding(plan.findings(), "more-than-at-hand");
+        assertThat(finding.where()).isEqualTo("all lines of spirit");
+        assertThat(finding.message()).isEqualTo("600 g is asked for, and 500 g is at hand: 100 g are wanting.");
     }
 }
