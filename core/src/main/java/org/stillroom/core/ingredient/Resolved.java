@@ -2,7 +2,12 @@ package org.stillroom.core.ingredient;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.stillroom.core.drops.OfficialDropper;
 import org.stillroom.core.liquid.Contents;
+import org.stillroom.core.quantity.Amount;
+import org.stillroom.core.quantity.Mass;
+import org.stillroom.core.quantity.Typed;
+import org.stillroom.core.quantity.Volume;
 
 /**
  * An ingredient as the balances see it.
@@ -37,5 +42,16 @@ public record Resolved(
     /** Returns what the oil that it brings is made of. */
     public List<OilPart> oilParts() {
         return OilPart.of(ingredient);
+    }
+
+    /** Returns what a drop of it weighs, g: from the maker's own dropper where that is said, else from the official one. */
+    public double gramsPerDrop() {
+        Typed<Amount> drop = ingredient.drop();
+        if (drop != null && drop.value() instanceof Mass mass) {
+            return mass.grams();
+        }
+        return drop != null && drop.value() instanceof Volume volume && gramsPerMillilitre.isPresent()
+                ? volume.millilitres() * gramsPerMillilitre.getAsDouble()
+                : OfficialDropper.gramsPerDrop(perGram);
     }
 }

@@ -25,6 +25,16 @@ public final class QuantityWords {
         return minus ? "−" + digits : digits;
     }
 
+    /** Returns the number, zero or more, in about three figures. */
+    public static String figures(double value) {
+        return value == 0.0 ? "0" : fixed(value, places(value));
+    }
+
+    /** Returns the places in which a number above zero has about three figures, 0 to 6. */
+    public static int places(double value) {
+        return (int) Math.max(0, Math.min(6, 2 - Math.floor(Math.log10(value))));
+    }
+
     /** Returns the number with as many places as it needs, never an exponent. */
     public static String plain(double value) {
         if (Double.isNaN(value) || Double.isInfinite(value)) {

@@ -44,10 +44,6 @@ public record Range(double least, double most) {
 
     /** Returns a number in about three figures. */
     public static String figures(double value) {
-        if (value == 0.0) {
-            return "0";
-        }
-        int places = (int) Math.max(0, Math.min(6, 2 - Math.floor(Math.log10(value))));
-        return QuantityWords.fixed(value, places);
+        return QuantityWords.figures(value);
     }
 }

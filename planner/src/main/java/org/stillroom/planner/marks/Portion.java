@@ -1,13 +1,10 @@
 package org.stillroom.planner.marks;
 
 import java.util.OptionalDouble;
-import org.stillroom.core.drops.OfficialDropper;
 import org.stillroom.core.plan.PlannedLine;
 import org.stillroom.core.quantity.Amount;
-import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.Temperature;
 import org.stillroom.core.quantity.Typed;
-import org.stillroom.core.quantity.Volume;
 
 /**
  * A line as instruments meet it: what a millilitre and a drop of it weigh in this room.
@@ -26,20 +23,7 @@ record Portion(PlannedLine line, OptionalDouble gramsPerMillilitre, double grams
         OptionalDouble density =
                 millilitres.isPresent() ? OptionalDouble.of(1.0 / millilitres.getAsDouble()) : millilitres;
         Typed<Amount> drop = line.ingredient().ingredient().drop();
-        double perDrop = drop == null
-                ? OfficialDropper.gramsPerDrop(line.ingredient().perGram())
-                : gramsOfDrop(line, drop.value());
-        return new Portion(line, density, perDrop, drop != null);
-    }
-
-    private static double gramsOfDrop(PlannedLine line, Amount drop) {
-        if (drop instanceof Mass mass) {
-            return mass.grams();
-        }
-        OptionalDouble density = line.ingredient().gramsPerMillilitre();
-        return drop instanceof Volume volume && density.isPresent()
-                ? volume.millilitres() * density.getAsDouble()
-                : OfficialDropper.gramsPerDrop(line.ingredient().perGram());
+        return new Portion(line, density, line.ingredient().gramsPerDrop(), drop != null);
     }
 
     double grams() {

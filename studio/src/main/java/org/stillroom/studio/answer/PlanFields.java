@@ -2,6 +2,7 @@ package org.stillroom.studio.answer;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.stillroom.core.ingredient.DoseUnits;
 import org.stillroom.core.plan.Band;
 import org.stillroom.core.plan.Bands;
 import org.stillroom.core.plan.MixingStep;
@@ -24,7 +25,9 @@ public final class PlanFields {
                 .put("reached", worked.plan().reached())
                 .put(
                         "lines",
-                        worked.measured().lines().stream().map(PlanFields::line).toList())
+                        worked.measured().lines().stream()
+                                .map(line -> line(worked, line))
+                                .toList())
                 .put("result", FiguresFields.values(worked.figures()))
                 .put("doubt", FiguresFields.doubts(worked.figures()))
                 .put("spread", spread(worked.bands()))
@@ -59,7 +62,7 @@ public final class PlanFields {
                 .put("findings", FindingFields.of(stage.worked().findings()));
     }
 
-    private static Fields line(MeasuredLine line) {
+    private static Fields line(WorkedPlan worked, MeasuredLine line) {
         Fields fields =
                 new Fields().put("name", line.name()).put("mass_g", line.exact().grams());
         volume(fields, line.exact().millilitres());
@@ -70,7 +73,24 @@ public final class PlanFields {
                 .put("words", line.reading().words())
                 .put("mass_g", line.grams())
                 .put("tolerance_g", line.toleranceGrams());
-        return fields.put("measured", measured);
+        fields.put("measured", measured);
+        DoseUnits dose = worked.dose(line.exact());
+        return dose == null ? fields.putNone("dose") : fields.put("dose", dose(dose));
+    }
+
+    private static Fields dose(DoseUnits dose) {
+        Fields fields = new Fields().put("drops_per_l", dose.drops());
+        perLitre(fields, "ml_per_l", dose.millilitres());
+        perLitre(fields, "ul_per_l", dose.microlitres());
+        return fields.put("g_per_l", dose.grams()).put("mg_per_l", dose.milligrams());
+    }
+
+    private static void perLitre(Fields fields, String key, OptionalDouble volume) {
+        if (volume.isPresent()) {
+            fields.put(key, volume.getAsDouble());
+        } else {
+            fields.putNone(key);
+        }
     }
 
     private static void volume(Fields fields, OptionalDouble millilitres) {

@@ -2,7 +2,9 @@ package org.stillroom.studio.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.ingredient.DoseUnits;
 import org.stillroom.core.liquid.DoubtWord;
 import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.liquid.Estimate;
@@ -90,6 +92,7 @@ final class PlanPage {
         }
         page.blank();
         amounts(worked);
+        doses(worked);
         page.blank();
         figures(worked);
         page.blank();
@@ -120,6 +123,39 @@ final class PlanPage {
                     grams(total.total()));
         }
         page.table(table);
+    }
+
+    /** Tells what is dosed in every unit in which people dose. */
+    private void doses(WorkedPlan worked) {
+        Table table = new Table()
+                .text("doses, per litre")
+                .figure("drops")
+                .figure("mL")
+                .figure("µL")
+                .figure("g")
+                .figure("mg");
+        boolean any = false;
+        for (MeasuredLine line : worked.measured().lines()) {
+            DoseUnits dose = worked.dose(line.exact());
+            if (dose != null) {
+                any = true;
+                table.row(
+                        line.name(),
+                        QuantityWords.figures(dose.drops()),
+                        figures(dose.millilitres()),
+                        figures(dose.microlitres()),
+                        QuantityWords.figures(dose.grams()),
+                        QuantityWords.figures(dose.milligrams()));
+            }
+        }
+        if (any) {
+            page.blank();
+            page.table(table);
+        }
+    }
+
+    private static String figures(OptionalDouble volume) {
+        return volume.isPresent() ? QuantityWords.figures(volume.getAsDouble()) : "–";
     }
 
     private String mass(String what) {

@@ -73,7 +73,14 @@ public final class WeighDrops {
             Estimate drops,
             Estimate grams,
             @Nullable Estimate millilitres,
-            @Nullable Estimate milligramsPerLitre) {}
+            @Nullable Estimate milligramsPerLitre) {
+        /** Returns the volume in µL, or null where the density is not known. */
+        public @Nullable Estimate microlitres() {
+            return millilitres == null
+                    ? null
+                    : new Estimate(1000.0 * millilitres.value(), 1000.0 * millilitres.doubt());
+        }
+    }
 
     /**
      * Returns the drop.

@@ -1,11 +1,14 @@
 package org.stillroom.studio.usecase;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.stillroom.core.blend.Blend;
+import org.stillroom.core.ingredient.DoseUnits;
 import org.stillroom.core.liquid.Figures;
 import org.stillroom.core.plan.Bands;
 import org.stillroom.core.plan.MixingStep;
 import org.stillroom.core.plan.Plan;
+import org.stillroom.core.plan.PlannedLine;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.safety.Grounds;
 import org.stillroom.planner.marks.Measured;
@@ -40,6 +43,13 @@ public record WorkedPlan(
         runningTotals = List.copyOf(runningTotals);
         stages = List.copyOf(stages);
         findings = List.copyOf(findings);
+    }
+
+    /** Returns what a line doses per litre of what is made, or null where it is no dose. */
+    public @Nullable DoseUnits dose(PlannedLine line) {
+        return plan.millilitres() > 0.0
+                ? DoseUnits.of(line.ingredient(), 1000.0 * line.grams() / plan.millilitres())
+                : null;
     }
 
     /**

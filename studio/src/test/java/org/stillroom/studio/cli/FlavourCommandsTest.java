@@ -52,6 +52,22 @@ class FlavourCommandsTest {
                 .isCloseTo(10, within(1e-9));
     }
 
+    /** 12 drops of 20.4 mg are 0.2448 g, at 0.854 g/mL 287 µL; each unit leads back to the same dose. */
+    @Test
+    void aDoseIsToldInEveryUnitWhicheverItIsTypedIn() {
+        String weighed = "drops --liquid lemon~oil --count 50 --mass 1.02g --batch 2L --dose ";
+        Desk.Run drops = Desk.ask(weighed + "12~drops");
+        assertThat(drops.number("dose_g")).isCloseTo(0.2448, within(1e-9));
+        assertThat(drops.number("dose_ul")).isCloseTo(1000.0 * 0.2448 / 0.854, within(1e-6));
+        assertThat(drops.number("dose_mg_per_l")).isCloseTo(122.4, within(1e-6));
+        for (String same :
+                List.of("6drops/L", "122.4mg/L", drops.number("dose_ul") + "ul", drops.number("dose_ml") + "ml")) {
+            assertThat(Desk.ask(weighed + same).number("dose_drops")).as(same).isCloseTo(12.0, within(1e-6));
+        }
+        assertThat(Desk.ask("drops --liquid lemon --dose 180mg/L").number("dose_mg_per_l"))
+                .isCloseTo(180.0, within(1e-9));
+    }
+
     @Test
     void weighingsThatDoNotGoTogetherOrCannotBeAreTold() {
         assertThat(rules(Desk.ask("drops --liquid lemon --count 50 --mass 1.02g --mass 1.2g --mass 1.03g")

@@ -60,6 +60,9 @@ class PlanCommandTest {
         assertThat(line(plan, "strong spirit").get("volume_ml").doubleValue()).isCloseTo(686, story);
         assertThat(line(plan, "strong spirit").get("mass_g").doubleValue()).isCloseTo(607, story);
         assertThat(line(plan, "glycerol").get("mass_g").doubleValue()).isCloseTo(12, story);
+        assertThat(line(plan, "glycerol").get("dose").get("mg_per_l").doubleValue())
+                .isCloseTo(8000, within(1e-6));
+        assertThat(line(plan, "honey").get("dose").isNull()).isTrue();
         assertThat(line(plan, "water").get("mass_g").doubleValue()).isCloseTo(576, story);
         assertThat(figure(plan, "density_kg_m3")).isCloseTo(1037, within(0.6));
         assertThat(figure(plan, "strength_vol_percent")).isCloseTo(32, within(1e-7));

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.quantity.AlcoholByVolume;
+import org.stillroom.core.quantity.Dose;
 import org.stillroom.core.quantity.MassConcentration;
 import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.quantity.QuantityText;
@@ -74,6 +75,12 @@ final class AskedTexts {
 
     boolean has(String part) {
         return typed.containsKey(part);
+    }
+
+    /** Returns whether a part is a dose per litre, such as "12 ml/L". */
+    boolean isPerLitre(String part) {
+        String text = text(part);
+        return text != null && TEXT.dose(text) instanceof Understanding.Understood<Dose>;
     }
 
     /** Returns whether somebody typed a part; what is usual was not typed. */

@@ -42,8 +42,10 @@ final class DropsQuestion extends DeskQuestion {
                         "water-drop",
                         "what a drop of water weighs from your dropper, as calibrate tells it, such as 46mg"),
                 Part.text("density", "of the liquid where you know it, such as 0.852g/ml"),
-                Part.text("dose", "an amount to restate, such as \"12 drops\", 0.3ml or 0.2g"),
-                Part.text("batch", "finished liqueur that the dose goes into, such as 2L"));
+                Part.text(
+                        "dose",
+                        "to restate, such as \"12 drops\", 250ul, 0.2g, or per litre of liqueur: 180mg/L, 8drops/L"),
+                Part.text("batch", "finished liqueur that the dose goes into, such as 2L; 1 L for a dose per litre"));
     }
 
     @Override
@@ -59,7 +61,14 @@ final class DropsQuestion extends DeskQuestion {
     @Override
     public List<String> figures() {
         return List.of(
-                "drop_mass_mg", "drops_per_ml", "spread_percent", "dose_drops", "dose_g", "dose_ml", "dose_mg_per_l");
+                "drop_mass_mg",
+                "drops_per_ml",
+                "spread_percent",
+                "dose_drops",
+                "dose_g",
+                "dose_ml",
+                "dose_ul",
+                "dose_mg_per_l");
     }
 
     @Override
@@ -70,8 +79,12 @@ final class DropsQuestion extends DeskQuestion {
         waterDrop
                 .filter(drop -> !(drop.grams() > 0.0))
                 .ifPresent(none -> asked.object("water-drop", "a drop weighs more than 0 mg.", "Weigh it again."));
-        Optional<Amount> dose = asked.read("dose", TEXT::amount);
-        Optional<Volume> batch = asked.read("batch", TEXT::volume);
+        boolean perLitre = asked.isPerLitre("dose");
+        Optional<Volume> typed = asked.read("batch", TEXT::volume);
+        Optional<Volume> batch = perLitre && !asked.has("batch") ? Optional.of(Volume.litres(1.0)) : typed;
+        Optional<Amount> dose = perLitre
+                ? asked.read("dose", TEXT::dose).flatMap(each -> batch.map(each::in))
+                : asked.read("dose", TEXT::amount);
         batch.filter(volume -> volume.millilitres() == 0.0)
                 .ifPresent(none -> asked.object("batch", "there is no liqueur in 0 mL.", "Give its volume."));
         asked.refuseIfAnyWrong();
@@ -95,7 +108,8 @@ final class DropsQuestion extends DeskQuestion {
         if (dose != null) {
             told.put(new Name("dose_drops", "the dose", "drops", 1), dose.drops())
                     .put(new Name("dose_g", "the dose", "g", 3), dose.grams())
-                    .putOrNone(new Name("dose_ml", "the dose", "mL", 3), dose.millilitres());
+                    .putOrNone(new Name("dose_ml", "the dose", "mL", 3), dose.millilitres())
+                    .putOrNone(new Name("dose_ul", "the dose", "µL", 0), dose.microlitres());
             if (dose.milligramsPerLitre() != null) {
                 told.put(new Name("dose_mg_per_l", "in the liqueur", "mg/L", 0), dose.milligramsPerLitre());
             }

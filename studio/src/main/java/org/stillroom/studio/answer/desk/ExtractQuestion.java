@@ -17,7 +17,6 @@ import org.stillroom.core.quantity.Dose;
 import org.stillroom.core.quantity.Drops;
 import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.Ratio;
-import org.stillroom.core.quantity.Understanding;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.quantity.VolumeBasis;
 import org.stillroom.core.reference.Workings;
@@ -75,7 +74,7 @@ final class ExtractQuestion extends DeskQuestion {
 
     @Override
     Told tell(AskedTexts asked, Workings workings) {
-        boolean perLitre = isPerLitre(asked.text("dose"));
+        boolean perLitre = asked.isPerLitre("dose");
         Optional<Amount> dose =
                 perLitre ? asked.read("dose", TEXT::dose).map(Dose::perLitre) : asked.read("dose", TEXT::amount);
         dose.filter(each -> number(each) == 0.0)
@@ -108,10 +107,6 @@ final class ExtractQuestion extends DeskQuestion {
                         new Name("strength_change_vol_percent", "the liqueur becomes stronger by", "% vol", 2),
                         new Estimate(change, 0.0)));
         return told.findings(found.findings());
-    }
-
-    private static boolean isPerLitre(@Nullable String text) {
-        return text != null && TEXT.dose(text) instanceof Understanding.Understood<Dose>;
     }
 
     private static @Nullable ExtractStrength strength(AskedTexts asked) {

@@ -1,7 +1,6 @@
 package org.stillroom.studio.usecase.essence;
 
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.ingredient.Ingredient;
@@ -83,9 +82,8 @@ public record ShelfOils(List<LotOnShelf> shelf) {
         if (typed == null || typed.value() instanceof Mass) {
             return typed == null ? null : typed.text();
         }
-        OptionalDouble density = oil.gramsPerMillilitre();
-        return typed.value() instanceof Volume volume && density.isPresent()
-                ? QuantityWords.fixed(1000.0 * volume.millilitres() * density.getAsDouble(), 2) + " mg"
+        return typed.value() instanceof Volume && oil.gramsPerMillilitre().isPresent()
+                ? QuantityWords.fixed(1000.0 * oil.gramsPerDrop(), 2) + " mg"
                 : null;
     }
 }

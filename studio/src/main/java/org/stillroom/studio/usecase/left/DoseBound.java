@@ -2,7 +2,6 @@ package org.stillroom.studio.usecase.left;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import org.stillroom.core.drops.OfficialDropper;
 import org.stillroom.core.ingredient.Generics;
 import org.stillroom.core.ingredient.Resolved;
 import org.stillroom.core.liquid.Substance;
@@ -14,7 +13,6 @@ import org.stillroom.core.plan.Slips;
 import org.stillroom.core.quantity.Amount;
 import org.stillroom.core.quantity.Drops;
 import org.stillroom.core.quantity.Mass;
-import org.stillroom.core.quantity.Typed;
 import org.stillroom.core.quantity.Volume;
 
 /**
@@ -73,9 +71,7 @@ record DoseBound(double gramsPerLitre, From from) {
             return OptionalDouble.of(mass.grams());
         }
         if (amount instanceof Drops drops) {
-            Typed<Amount> drop = resolved.ingredient().drop();
-            OptionalDouble own = drop == null ? OptionalDouble.empty() : grams(drop.value(), resolved);
-            return OptionalDouble.of(drops.count() * own.orElse(OfficialDropper.gramsPerDrop(resolved.perGram())));
+            return OptionalDouble.of(drops.count() * resolved.gramsPerDrop());
         }
         OptionalDouble density = resolved.gramsPerMillilitre();
         return density.isPresent()

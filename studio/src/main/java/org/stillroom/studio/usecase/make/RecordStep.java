@@ -4,8 +4,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
-import org.stillroom.core.drops.OfficialDropper;
-import org.stillroom.core.ingredient.Resolved;
 import org.stillroom.core.plan.PlannedLine;
 import org.stillroom.core.plan.Way;
 import org.stillroom.core.quantity.Amount;
@@ -196,7 +194,7 @@ public final class RecordStep {
             return mass.grams();
         }
         if (amount instanceof Drops drops) {
-            return drops.count() * gramsPerDrop(line.ingredient());
+            return drops.count() * line.ingredient().gramsPerDrop();
         }
         Typed<Temperature> room = line.ingredient().solid()
                 ? null
@@ -204,16 +202,5 @@ public final class RecordStep {
         PlannedLine gram = new PlannedLine(line.line(), line.ingredient(), 1.0);
         OptionalDouble perGram = room == null ? gram.measurable() : gram.millilitresAt(room.value());
         return perGram.isEmpty() ? null : Double.valueOf(((Volume) amount).millilitres() / perGram.getAsDouble());
-    }
-
-    private static double gramsPerDrop(Resolved ingredient) {
-        Typed<Amount> drop = ingredient.ingredient().drop();
-        OptionalDouble density = ingredient.gramsPerMillilitre();
-        if (drop != null && drop.value() instanceof Mass mass) {
-            return mass.grams();
-        }
-        return drop != null && drop.value() instanceof Volume volume && density.isPresent()
-                ? volume.millilitres() * density.getAsDouble()
-                : OfficialDropper.gramsPerDrop(ingredient.perGram());
     }
 }

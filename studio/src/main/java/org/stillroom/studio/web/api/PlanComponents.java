@@ -73,6 +73,17 @@ final class PlanComponents {
                                 .with("mass_g", Schemas.number(""))
                                 .with("tolerance_g", Schemas.number(""))
                                 .schema())
+                .maybe(
+                        "dose",
+                        Schemas.orNull(Schemas.group()
+                                .with(
+                                        "drops_per_l",
+                                        Schemas.number("of the maker's own dropper, else the official one"))
+                                .with("ml_per_l", Schemas.orNull(Schemas.number("")))
+                                .with("ul_per_l", Schemas.orNull(Schemas.number("")))
+                                .with("g_per_l", Schemas.number(""))
+                                .with("mg_per_l", Schemas.number(""))
+                                .schema()))
                 .schema();
     }
 

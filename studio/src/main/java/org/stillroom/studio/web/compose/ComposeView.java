@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.ingredient.DoseUnits;
 import org.stillroom.core.plan.Planner;
 import org.stillroom.core.quantity.Span;
 import org.stillroom.core.quantity.Volume;
@@ -16,6 +17,7 @@ import org.stillroom.core.safety.Amount;
 import org.stillroom.core.safety.Drink;
 import org.stillroom.core.safety.Range;
 import org.stillroom.core.safety.Serving;
+import org.stillroom.planner.marks.MeasuredLine;
 import org.stillroom.planner.shopping.ShoppingList;
 import org.stillroom.studio.recipefile.FormReading;
 import org.stillroom.studio.usecase.WorkedPlan;
@@ -111,9 +113,15 @@ public record ComposeView(
                     typed(start + "use"),
                     typed(start + "amount"),
                     typed(start + "note"),
-                    composed.measured(i)));
+                    composed.measured(i),
+                    dose(composed.measured(i))));
         }
         return rows;
+    }
+
+    private @Nullable DoseUnits dose(@Nullable MeasuredLine line) {
+        WorkedPlan worked = composed.worked();
+        return worked == null || line == null ? null : worked.dose(line.exact());
     }
 
     /** Returns what a field of the target was understood as, with its basis; empty as long as it was not. */

@@ -1,6 +1,8 @@
 package org.stillroom.studio.web.compose;
 
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.ingredient.DoseUnits;
+import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.planner.marks.MeasuredLine;
 import org.stillroom.studio.wording.UnitSystem;
 import org.stillroom.studio.wording.Words;
@@ -11,6 +13,7 @@ import org.stillroom.studio.wording.Words;
  * @param index its place in the form
  * @param place its place among the lines of the plan, or −1 as long as it is empty
  * @param measured how it is measured out, or null as long as that is not known
+ * @param dose per litre of what is made; null where it is no dose
  */
 public record LineRow(
         int index,
@@ -18,7 +21,8 @@ public record LineRow(
         String use,
         String amount,
         String note,
-        @Nullable MeasuredLine measured) {
+        @Nullable MeasuredLine measured,
+        @Nullable DoseUnits dose) {
     private static final String NOT_KNOWN = "–";
 
     public boolean isFree() {
@@ -37,6 +41,30 @@ public record LineRow(
 
     private static String figure(double amount, Words words) {
         return words.number(amount, amount < 10 ? 2 : 1);
+    }
+
+    /** Returns the dose in every unit; empty where it is none. */
+    public String doses(Words words) {
+        if (dose == null) {
+            return "";
+        }
+        String drops = figures(dose.drops(), words);
+        String mass = figures(dose.grams(), words);
+        String milligrams = figures(dose.milligrams(), words);
+        if (dose.millilitres().isEmpty()) {
+            return words.say("compose.doseByMass", drops, mass, milligrams);
+        }
+        return words.say(
+                "compose.dose",
+                drops,
+                figures(dose.millilitres().getAsDouble(), words),
+                figures(dose.microlitres().getAsDouble(), words),
+                mass,
+                milligrams);
+    }
+
+    private static String figures(double value, Words words) {
+        return words.marked(QuantityWords.figures(value));
     }
 
     /** Returns what the instrument at hand shows. */

@@ -1,0 +1,67 @@
+package org.stillroom.core.ingredient;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.stillroom.core.drops.OfficialDropper;
+import org.stillroom.core.quantity.Amount;
+import org.stillroom.core.quantity.Density;
+import org.stillroom.core.quantity.Mass;
+import org.stillroom.core.quantity.Typed;
+import org.stillroom.core.quantity.Volume;
+
+class DoseUnitsTest {
+    /** 0.255 g/L of an oil of 0.85 g/mL is 0.3 mL, 300 µL; by a dropper of 25.5 mg ten drops. */
+    @Test
+    @Tag("property")
+    void aDoseIsTheSameInEveryUnit() {
+        DoseUnits dose = Objects.requireNonNull(DoseUnits.of(oil(new Mass(0.0255)), 0.255));
+
+        assertThat(dose.drops()).isCloseTo(10.0, within(1e-9));
+        assertThat(dose.millilitres().getAsDouble()).isCloseTo(0.3, within(1e-9));
+        assertThat(dose.microlitres().getAsDouble()).isCloseTo(300.0, within(1e-6));
+        assertThat(dose.milligrams()).isCloseTo(255.0, within(1e-9));
+    }
+
+    @Test
+    @Tag("property")
+    void aDropByVolumeWeighsWhatTheDensitySaysAndOneThatNobodyKnowsIsTheOfficialOne() {
+        assertThat(oil(new Volume(0.03)).gramsPerDrop()).isCloseTo(0.0255, within(1e-9));
+        assertThat(oil(null).gramsPerDrop())
+                .isEqualTo(OfficialDropper.gramsPerDrop(oil(null).perGram()));
+    }
+
+    @Test
+    void whatIsPouredOrWeighedAsASolidIsNoDose() {
+        assertThat(DoseUnits.of(oil(null), 250.0)).isNull();
+        assertThat(DoseUnits.of(oil(null), 0.0)).isNull();
+        Resolved sugar = Objects.requireNonNull(
+                Resolution.of(Ingredient.named("white sugar", Kind.SUGAR)).resolved());
+        assertThat(DoseUnits.of(sugar, 5.0)).isNull();
+    }
+
+    private static Resolved oil(@Nullable Amount drop) {
+        Ingredient ingredient = new Ingredient(
+                "lemon oil",
+                Kind.ESSENTIAL_OIL,
+                null,
+                null,
+                null,
+                null,
+                new Typed<>("0.85 g/ml", new Density(850.0)),
+                drop == null ? null : new Typed<>("drop", drop),
+                null,
+                null,
+                null,
+                Map.of(),
+                null,
+                null,
+                null);
+        return Objects.requireNonNull(Resolution.of(ingredient).resolved());
+    }
+}
