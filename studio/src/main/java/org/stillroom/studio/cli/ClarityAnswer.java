@@ -2,6 +2,7 @@ package org.stillroom.studio.cli;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 import org.stillroom.core.clarity.Clarity;
 import org.stillroom.core.clarity.Clearing;
 import org.stillroom.core.clarity.Glass;
@@ -32,7 +33,7 @@ record ClarityAnswer(TellClarity.Found found, boolean map) implements Answer {
         if (map) {
             List<Clarity> path =
                     found.path().stops().stream().map(MixingPath.Stop::clarity).toList();
-            page.verbatim(ClarityMap.svg(found.clarity(), path));
+            page.verbatim(ClarityMap.svg(found.clarity(), path, UnaryOperator.identity()));
         } else {
             words(page);
         }

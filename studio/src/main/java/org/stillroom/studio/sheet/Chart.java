@@ -1,6 +1,7 @@
 package org.stillroom.studio.sheet;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.stillroom.core.quantity.QuantityWords;
 
 /** A chart with a straight scale across and a logarithmic one up, drawn in the colour of the text around it. */
@@ -20,6 +21,7 @@ final class Chart {
     private final double most;
     private final double least;
     private final double decades;
+    private final UnaryOperator<String> figures;
 
     /**
      * Begins a chart.
@@ -29,8 +31,10 @@ final class Chart {
      * @param most end of the scale across, which begins at 0
      * @param least beginning of the scale up
      * @param decades that the scale up runs over
+     * @param figures how its readers write a figure that has a decimal point
      */
-    Chart(String title, double height, double most, double least, double decades) {
+    Chart(String title, double height, double most, double least, double decades, UnaryOperator<String> figures) {
+        this.figures = figures;
         this.height = height;
         this.most = most;
         this.least = least;
@@ -56,14 +60,24 @@ final class Chart {
     void upright(double value, String figure) {
         String x = number(right(value));
         stroke("M" + x + " " + number(TOP) + "V" + number(TOP + height), "1", GRID, "none");
-        page.element("text", figure, "x", x, "y", number(TOP + height + FIGURES), "text-anchor", "middle");
+        page.element(
+                "text", figures.apply(figure), "x", x, "y", number(TOP + height + FIGURES), "text-anchor", "middle");
     }
 
     /** Draws a level line of the grid with its figure on the left. */
     void level(double value, String figure) {
         level(value, GRID, "none");
         page.element(
-                "text", figure, "x", number(LEFT - 6.0), "y", number(down(value)), "dy", "4", "text-anchor", "end");
+                "text",
+                figures.apply(figure),
+                "x",
+                number(LEFT - 6.0),
+                "y",
+                number(down(value)),
+                "dy",
+                "4",
+                "text-anchor",
+                "end");
     }
 
     /** Draws the levels of whole powers of ten, each with its figure and unit. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 import org.stillroom.core.clarity.Clarity;
 import org.stillroom.core.clarity.Oils;
 import org.stillroom.core.clarity.Remedies;
@@ -27,9 +28,10 @@ public final class ClarityMap {
      *
      * @param liquid its composition of oil and its sugar hold for the whole map
      * @param path the liquid at each step of mixing, or nothing
+     * @param figures how its readers write a figure that has a decimal point
      */
-    public static String svg(Clarity liquid, List<Clarity> path) {
-        Chart chart = new Chart(words(liquid), HEIGHT, MOST_STRENGTH, LEAST_DOSE, DECADES);
+    public static String svg(Clarity liquid, List<Clarity> path, UnaryOperator<String> figures) {
+        Chart chart = new Chart(words(liquid), HEIGHT, MOST_STRENGTH, LEAST_DOSE, DECADES, figures);
         for (int percent = 0; percent <= 80; percent += 20) {
             chart.upright(percent, percent + " % vol");
         }

@@ -1,5 +1,6 @@
 package org.stillroom.studio.sheet;
 
+import java.util.function.UnaryOperator;
 import org.stillroom.core.clarity.Glass;
 import org.stillroom.core.clarity.Verdict;
 import org.stillroom.core.quantity.QuantityWords;
@@ -21,9 +22,10 @@ public final class GlassMap {
      *
      * @param words what it says, as its title
      * @param across what is written along the scale of what comes to it, such as "parts of water to one part"
+     * @param figures how its readers write a figure that has a decimal point
      */
-    public static String svg(Glass glass, String words, String across) {
-        Chart chart = new Chart(words, HEIGHT, MOST_PARTS, LEAST_LOAD, DECADES);
+    public static String svg(Glass glass, String words, String across, UnaryOperator<String> figures) {
+        Chart chart = new Chart(words, HEIGHT, MOST_PARTS, LEAST_LOAD, DECADES, figures);
         for (int parts = 0; parts <= MOST_PARTS; parts += 2) {
             chart.upright(parts, QuantityWords.plain(parts));
         }

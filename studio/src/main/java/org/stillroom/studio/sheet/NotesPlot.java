@@ -1,6 +1,7 @@
 package org.stillroom.studio.sheet;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.stillroom.core.quantity.QuantityWords;
 
 /**
@@ -19,8 +20,10 @@ public final class NotesPlot {
     private final int from;
     private final int to;
     private final double bottom;
+    private final UnaryOperator<String> figures;
 
-    private NotesPlot(List<Bar> bars) {
+    private NotesPlot(List<Bar> bars, UnaryOperator<String> figures) {
+        this.figures = figures;
         double least = bars.stream().mapToDouble(Bar::typical).min().orElse(1.0) / 10.0;
         double most = bars.stream().mapToDouble(Bar::most).max().orElse(1.0);
         this.from = Math.max(LEAST_DECADE, Math.min(-1, (int) Math.floor(Math.log10(Math.max(least, 1e-9)))));
@@ -44,9 +47,10 @@ public final class NotesPlot {
      * @param bars the leading one first, with thresholds that are known
      * @param title what it says
      * @param axis what is written along the decades
+     * @param figures how its readers write a figure that has a decimal point
      */
-    public static String svg(List<Bar> bars, String title, String axis) {
-        return new NotesPlot(bars).drawn(bars, title, axis);
+    public static String svg(List<Bar> bars, String title, String axis, UnaryOperator<String> figures) {
+        return new NotesPlot(bars, figures).drawn(bars, title, axis);
     }
 
     private String drawn(List<Bar> bars, String title, String axis) {
@@ -91,7 +95,7 @@ public final class NotesPlot {
                 "stroke-width",
                 decade == 0 ? "2" : "1");
         String label = decade < 0 ? QuantityWords.plain(Math.pow(10.0, decade)) : thousands(decade);
-        page.element("text", label, "x", x, "y", number(bottom + 18.0), "text-anchor", "middle");
+        page.element("text", figures.apply(label), "x", x, "y", number(bottom + 18.0), "text-anchor", "middle");
     }
 
     private static String thousands(int decade) {

@@ -3,13 +3,14 @@ package org.stillroom.studio.sheet;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.stillroom.studio.sheet.NotesPlot.Bar;
 
 /** The plot of notes. */
 class NotesPlotTest {
     private static String svg(Bar... bars) {
-        return NotesPlot.svg(List.of(bars), "Lemon & bay", "activity");
+        return NotesPlot.svg(List.of(bars), "Lemon & bay", "activity", UnaryOperator.identity());
     }
 
     @Test

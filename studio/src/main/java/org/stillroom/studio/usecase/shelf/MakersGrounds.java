@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.aroma.Materials;
+import org.stillroom.core.plan.Plan;
+import org.stillroom.core.plan.PlannedLine;
 import org.stillroom.core.safety.Grounds;
 import org.stillroom.core.safety.HouseRules;
 import org.stillroom.core.safety.LotAnalyses;
@@ -28,6 +30,24 @@ public final class MakersGrounds {
     /** Returns what drinks are judged on where these lots are what there is. */
     public static Grounds of(List<Lot> lots) {
         return Grounds.SHIPPED.with(analyses(lots));
+    }
+
+    /**
+     * Returns the parts of their oil that the analyses of the lots to use first list, by the name of each ingredient of a plan and of its
+     * stages; what has no such analysis is not among it.
+     */
+    public static Map<String, Map<String, Double>> ofFirstLots(Plan plan, List<LotOnShelf> shelf) {
+        Map<String, Map<String, Double>> analyses = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+        for (PlannedLine line : plan.lines()) {
+            List<LotOnShelf> lots = ShelfLots.named(line.name(), shelf);
+            Map<String, Double> parts =
+                    lots.isEmpty() ? Map.of() : parts(lots.get(0).lot().sheet().analysis());
+            if (!parts.isEmpty()) {
+                analyses.put(line.name(), parts);
+            }
+        }
+        plan.stages().forEach(stage -> analyses.putAll(ofFirstLots(stage.plan(), shelf)));
+        return analyses;
     }
 
     /** Returns what the analyses of the lots say; one without analysis lets the range stand for all of its name. */

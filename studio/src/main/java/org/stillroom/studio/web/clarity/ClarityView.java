@@ -219,7 +219,8 @@ public record ClarityView(TellClarity.Found found, Words words) {
     public String map() {
         return ClarityMap.svg(
                 clarity(),
-                found.path().stops().stream().map(MixingPath.Stop::clarity).toList());
+                found.path().stops().stream().map(MixingPath.Stop::clarity).toList(),
+                words::marked);
     }
 
     /** Returns the oil load against dilution as SVG. */
@@ -227,6 +228,7 @@ public record ClarityView(TellClarity.Found found, Words words) {
         return GlassMap.svg(
                 found.glass(),
                 glass(),
-                words.say("clarity.parts", addition(found.glass().addition())));
+                words.say("clarity.parts", addition(found.glass().addition())),
+                words::marked);
     }
 }

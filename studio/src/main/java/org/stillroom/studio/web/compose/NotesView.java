@@ -9,8 +9,16 @@ import org.stillroom.studio.sheet.NotesPlot;
 import org.stillroom.studio.usecase.TellNotes;
 import org.stillroom.studio.wording.Words;
 
-/** The notes of one recipe as their page shows them. */
-public record NotesView(TellNotes.Found found, Words words) {
+/**
+ * The notes of one recipe as their page shows them.
+ *
+ * @param analysed ingredients whose lots' own analyses are counted
+ */
+public record NotesView(TellNotes.Found found, List<String> analysed, Words words) {
+    public NotesView {
+        analysed = List.copyOf(analysed);
+    }
+
     /** More are not drawn; the table has all. */
     private static final int DRAWN = 16;
 
@@ -54,6 +62,11 @@ public record NotesView(TellNotes.Found found, Words words) {
         return words.say("notes.at", words.number(found.strength(), 1));
     }
 
+    /** Returns whose analyses are counted, in a sentence; empty where none is. */
+    public String byAnalysis() {
+        return analysed.isEmpty() ? "" : words.say("notes.analysed", String.join(", ", analysed));
+    }
+
     /** Returns the plot as SVG. */
     public String plot() {
         List<NotesPlot.Bar> bars = known().stream()
@@ -62,7 +75,7 @@ public record NotesView(TellNotes.Found found, Words words) {
                 .map(note -> new NotesPlot.Bar(
                         note.name(), note.least(), note.activity(), note.most(), note.withinADecade()))
                 .toList();
-        return NotesPlot.svg(bars, leading(), words.say("notes.axis"));
+        return NotesPlot.svg(bars, leading(), words.say("notes.axis"), words::marked);
     }
 
     public List<Row> rows() {
