@@ -44,6 +44,15 @@ public final class Lots {
         return Bodies.read(entry.body(), Added.class).lots();
     }
 
+    /** Puts on the shelf what a make left over, each lot with an entry of its own. */
+    static void left(Handle handle, List<NewLot> lots, String request) {
+        for (int i = 0; i < lots.size(); i++) {
+            Lot lot = inserted(handle, lots.get(i));
+            String own = request + "/left" + (i + 1);
+            Ledger.write(handle, subject(lot.id()), "lot.added", new Added(List.of(lot)), null, own);
+        }
+    }
+
     private static Lot inserted(Handle handle, NewLot lot) {
         String id = Ids.next();
         handle.createUpdate("INSERT INTO lot (id, version, name, kind, body, amount)"

@@ -90,11 +90,13 @@ public final class Makes {
     }
 
     /**
-     * Makes a batch of a make: the lots are drawn down and the log is closed, all at once or not at all.
+     * Makes a batch of a make: the lots are drawn down, what is left over is put on the shelf and the log is closed, all at once or
+     * not at all.
      *
      * @param body JSON of the batch
+     * @param left lots that the make left over
      */
-    public Batch finish(String make, String body, List<LotMove> taken, String request) {
+    public Batch finish(String make, String body, List<LotMove> taken, List<Lots.NewLot> left, String request) {
         Ledger.once(jdbi, request, handle -> {
             Make open = requireOpen(handle, make);
             String now = Instant.now().toString();
@@ -115,6 +117,7 @@ public final class Makes {
                 part++;
                 Lots.moved(handle, move, "lot.moved", null, request + "/" + part);
             }
+            Lots.left(handle, left, request);
             return Ledger.write(handle, subject(make), "make.finished", body, null, request);
         });
         return batchOf(make).orElseThrow();

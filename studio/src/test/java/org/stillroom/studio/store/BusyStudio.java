@@ -73,7 +73,7 @@ final class BusyStudio {
                 .get(0);
         Make make = makes.begin(recipe, 1, "{}", request());
         Make finished = makes.begin(recipe, 1, "{}", request());
-        Batch batch = makes.finish(finished.id(), "{}", List.of(), request());
+        Batch batch = makes.finish(finished.id(), "{}", List.of(), List.of(), request());
         said.println("make " + make.id());
         int revision = 0;
         while (true) {

@@ -202,7 +202,7 @@ abstract class StoreContract {
 
     private Batch batch() {
         Make make = store().makes().begin(saved(), 1, "{}", request());
-        return store().makes().finish(make.id(), "{}", List.of(), request());
+        return store().makes().finish(make.id(), "{}", List.of(), List.of(), request());
     }
 
     @Test
@@ -387,11 +387,18 @@ abstract class StoreContract {
         Make make = store().makes().begin(recipe, 1, "{\"size\":\"1 L\"}", request());
         store().makes().append(make.id(), "step.poured", "{\"step\":\"a\"}", null, request());
 
+        List<Lots.NewLot> left = List.of(new Lots.NewLot(named("Bay essence"), 80.0));
         String request = request();
-        Batch batch = store().makes().finish(make.id(), "{}", List.of(new LotMove(lot.id(), -300.0, "batch")), request);
-        Batch again = store().makes().finish(make.id(), "{}", List.of(new LotMove(lot.id(), -300.0, "batch")), request);
+        Batch batch =
+                store().makes().finish(make.id(), "{}", List.of(new LotMove(lot.id(), -300.0, "batch")), left, request);
+        Batch again =
+                store().makes().finish(make.id(), "{}", List.of(new LotMove(lot.id(), -300.0, "batch")), left, request);
 
         assertThat(again).isEqualTo(batch);
+        assertThat(store().lots().all())
+                .filteredOn(each -> each.sheet().name().equals("Bay essence"))
+                .extracting(Lot::left)
+                .containsExactly(80.0);
         assertThat(store().lots().lot(lot.id())).get().extracting(Lot::left).isEqualTo(400.0);
         assertThat(store().makes().entries(make.id()))
                 .extracting(HistoryEntry::kind)
@@ -405,8 +412,8 @@ abstract class StoreContract {
     void aBatchThatCannotDrawALotDownIsNoBatch() {
         Make make = store().makes().begin(saved(), 1, "{}", request());
 
-        assertThatThrownBy(() ->
-                        store().makes().finish(make.id(), "{}", List.of(new LotMove("nosuchlot", -1, "x")), request()))
+        assertThatThrownBy(() -> store().makes()
+                        .finish(make.id(), "{}", List.of(new LotMove("nosuchlot", -1, "x")), List.of(), request()))
                 .isInstanceOf(NoSuchElementException.class);
 
         assertThat(store().makes().batchOf(make.id())).isEmpty();
@@ -435,7 +442,7 @@ abstract class StoreContract {
             hands.add(() -> {
                 try {
                     if (last) {
-                        store().makes().finish(make.id(), "{}", List.of(), request());
+                        store().makes().finish(make.id(), "{}", List.of(), List.of(), request());
                     } else {
                         store().makes().append(make.id(), "note", "{}", null, request());
                     }
@@ -465,7 +472,7 @@ abstract class StoreContract {
             if (i % 2 == 0) {
                 Collections.reverse(taken); // whoever takes them in another order may have to wait for each other
             }
-            ends.add(() -> store().makes().finish(make.id(), "{}", taken, request()));
+            ends.add(() -> store().makes().finish(make.id(), "{}", taken, List.of(), request()));
         }
 
         List<Batch> batches = atOnce(ends);

@@ -1,9 +1,9 @@
 package org.stillroom.studio.usecase.essence;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.ingredient.Kind;
@@ -51,17 +51,13 @@ public final class EssenceRecipe {
         return Recipe.plain(sheet.title(), target, ingredients, lines);
     }
 
-    /** Returns what a lot of it is known by, under the keys of an ingredient: its strength and what it carries. */
-    static Map<String, String> fields(PlanEssence.Found found, PlanEssence.Made made) {
-        List<String> carried = new ArrayList<>();
+    /** Returns g/L of each oil. */
+    static Map<String, Double> oils(PlanEssence.Found found, PlanEssence.Made made) {
+        Map<String, Double> oils = new LinkedHashMap<>();
         for (int i = 0; i < found.asked().oils().size(); i++) {
-            String name = found.asked().oils().get(i).name().replaceAll("\\s*[,;]\\s*", " ");
-            carried.add(name + " " + QuantityWords.fixed(made.oils().get(i), 2) + " g/L");
+            oils.put(found.asked().oils().get(i).name(), made.oils().get(i));
         }
-        Map<String, String> fields = new TreeMap<>();
-        fields.put("strength", QuantityWords.fixed(made.strength(), 1) + " %");
-        fields.put("aroma", String.join("; ", carried));
-        return fields;
+        return oils;
     }
 
     private static Ingredient ingredient(

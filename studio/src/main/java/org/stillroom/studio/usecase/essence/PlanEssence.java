@@ -66,6 +66,7 @@ public final class PlanEssence {
      * @param strength of the finished essence, % vol at 20 °C
      * @param oils g/L of each oil, in the order asked
      * @param constituents g/L of each constituent that is known, by CAS number
+     * @param contents of all of it
      */
     public record Made(
             Choice choice,
@@ -73,7 +74,8 @@ public final class PlanEssence {
             double carrier,
             double strength,
             List<Double> oils,
-            Map<String, Double> constituents) {}
+            Map<String, Double> constituents,
+            Contents contents) {}
 
     /**
      * Returns the plan.
@@ -153,7 +155,8 @@ public final class PlanEssence {
                 filled.carrier(),
                 filled.strength(),
                 List.copyOf(perLitre),
-                filled.constituents());
+                filled.constituents(),
+                filled.contents());
     }
 
     private void tell(Essence asked, Choice best, FilledEssence filled) {

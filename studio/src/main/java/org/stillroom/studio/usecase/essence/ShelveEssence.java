@@ -12,6 +12,7 @@ import org.stillroom.studio.store.RecipeHead;
 import org.stillroom.studio.store.Recipes;
 import org.stillroom.studio.store.Revision;
 import org.stillroom.studio.store.Store;
+import org.stillroom.studio.usecase.shelf.MadeHere;
 import org.stillroom.studio.usecase.shelf.Stock;
 
 /** Puts a finished essence on the shelf: what it holds, the recipe that it was made by, and when. */
@@ -40,7 +41,7 @@ public final class ShelveEssence {
         LotSheet lot = new LotSheet(
                 sheet.title(),
                 Kind.ESSENCE.label(),
-                EssenceRecipe.fields(found, choice),
+                MadeHere.fields(choice.contents(), EssenceRecipe.oils(found, choice)),
                 label,
                 null,
                 millilitres,

@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param liquid grams of each substance; null in batches of before it was kept
  * @param cost what went in cost, by currency, by the prices of its lots or of the recipe
  * @param costKnown whether every price was known
+ * @param left what its stages left over and the shelf took; null in batches of before it did
  */
 public record BatchSheet(
         String title,
@@ -30,8 +31,10 @@ public record BatchSheet(
         List<String> notes,
         @Nullable LiquidSheet liquid,
         @Nullable Map<String, Double> cost,
-        boolean costKnown) {
+        boolean costKnown,
+        @Nullable List<LeftSheet> left) {
     public BatchSheet {
+        left = left == null ? List.of() : List.copyOf(left);
         lines = List.copyOf(lines);
         notes = List.copyOf(notes);
         cost = cost == null ? Map.of() : Map.copyOf(cost);
@@ -60,6 +63,15 @@ public record BatchSheet(
             taken = List.copyOf(taken);
         }
     }
+
+    /**
+     * What a stage left over.
+     *
+     * @param name under which the shelf has it
+     * @param millilitres of it, at 20 °C
+     * @param came of it, mL at 20 °C
+     */
+    public record LeftSheet(String name, double millilitres, double came) {}
 
     /**
      * So much of a lot.

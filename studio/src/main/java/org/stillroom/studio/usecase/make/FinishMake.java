@@ -1,5 +1,7 @@
 package org.stillroom.studio.usecase.make;
 
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -14,12 +16,13 @@ import org.stillroom.core.plan.PlannedLine;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.Lot;
 import org.stillroom.studio.store.LotMove;
+import org.stillroom.studio.store.Lots;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.shelf.LotPrices;
 import org.stillroom.studio.usecase.shelf.MakersOunce;
 import org.stillroom.studio.usecase.shelf.Stock;
 
-/** Makes a batch of a make: what went in, by lot; the shelf is drawn down in the same moment. */
+/** Makes a batch of a make: what went in, by lot; the shelf is drawn down in the same moment, and what stages leave put there. */
 public final class FinishMake {
     private final Store store;
 
@@ -41,13 +44,17 @@ public final class FinishMake {
             throw new IllegalStateException("Something is still to be poured. Do those steps, or leave them out.");
         }
         Drawing drawing = new Drawing(store, state.start());
-        BatchSheet sheet = sheet(state, drawing);
-        return store.makes().finish(state.make().id(), LogBodies.write(sheet), drawing.moves(sheet.title()), request);
+        List<Lots.NewLot> left = StageLeft.of(state, LocalDate.now(ZoneId.systemDefault()));
+        BatchSheet sheet = sheet(state, drawing, left);
+        return store.makes()
+                .finish(state.make().id(), LogBodies.write(sheet), drawing.moves(sheet.title()), left, request);
     }
 
-    /** Returns what a finished make would take from the shelf, to be looked at before. */
+    /** Returns what a finished make would take from the shelf and put there, to be looked at before. */
     public BatchSheet preview(MakeState state) {
-        return sheet(state, new Drawing(store, state.start()));
+        List<Lots.NewLot> left =
+                state.isPoured() ? StageLeft.of(state, LocalDate.now(ZoneId.systemDefault())) : List.of();
+        return sheet(state, new Drawing(store, state.start()), left);
     }
 
     /** Returns what is kept of a batch. */
@@ -55,7 +62,7 @@ public final class FinishMake {
         return LogBodies.read(batch.body(), BatchSheet.class);
     }
 
-    private static BatchSheet sheet(MakeState state, Drawing drawing) {
+    private static BatchSheet sheet(MakeState state, Drawing drawing, List<Lots.NewLot> left) {
         List<BatchSheet.LineSheet> lines = new ArrayList<>();
         for (MakePart part : state.parts()) {
             for (MakeStep step : part.steps()) {
@@ -83,7 +90,11 @@ public final class FinishMake {
                 notes,
                 LiquidSheet.of(liquid),
                 drawing.cost.money(),
-                drawing.cost.complete());
+                drawing.cost.complete(),
+                left.stream()
+                        .map(lot -> new BatchSheet.LeftSheet(
+                                lot.sheet().name(), lot.left(), lot.sheet().full()))
+                        .toList());
     }
 
     /** Returns what is in the vessel when all that was poured is in it. */

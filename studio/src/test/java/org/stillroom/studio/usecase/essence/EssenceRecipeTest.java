@@ -26,6 +26,7 @@ import org.stillroom.studio.recipefile.RecipeReader;
 import org.stillroom.studio.recipefile.RecipeReading;
 import org.stillroom.studio.recipefile.SheetReader;
 import org.stillroom.studio.recipefile.SheetReading;
+import org.stillroom.studio.usecase.shelf.MadeHere;
 
 class EssenceRecipeTest {
     private static final EssenceForm FORM = form();
@@ -69,7 +70,7 @@ class EssenceRecipeTest {
     @Tag("property")
     void theLotHoldsWhatTheEssenceHolds() {
         SheetReading<Ingredient> reading = new SheetReader(OunceMeaning.US_FLUID)
-                .ingredient("Winter", "essence", EssenceRecipe.fields(found, made));
+                .ingredient("Winter", "essence", MadeHere.fields(made.contents(), EssenceRecipe.oils(found, made)));
         Ingredient lot = ((SheetReading.Understood<Ingredient>) reading).value();
         Contents perGram = Objects.requireNonNull(Resolution.of(lot).resolved()).perGram();
         double litre = 1000.0 / Essentials.of(perGram.toGrams()).millilitres();

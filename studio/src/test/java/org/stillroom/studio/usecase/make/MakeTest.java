@@ -13,9 +13,13 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.stillroom.core.plan.Way;
+import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.Lot;
+import org.stillroom.studio.store.LotSheet;
+import org.stillroom.studio.usecase.left.LeftOver;
+import org.stillroom.studio.usecase.shelf.ShelfLots;
 
 class MakeTest {
     private static final String SPIRIT = "1/line-1";
@@ -305,5 +309,57 @@ class MakeTest {
         record.timerOff(state, state.step("1/own-1"), 0, Kitchen.request());
         kitchen.tick(make, "1/jar-3-cool");
         assertThat(kitchen.state(make).timers()).isEmpty();
+    }
+
+    /** 100 mL of essence, of which 1 L of liqueur takes 20 mL. */
+    @Test
+    void whatAStageLeavesOverIsALotOfTheShelfWithItsRecipe() {
+        String essence = kitchen.saved("Bay essence", """
+                stillroom: 1
+                title: Bay essence
+                target: {volume: 100 ml}
+                ingredients:
+                  - {name: laurel oil, kind: essential oil}
+                lines:
+                  - {use: laurel oil, amount: 2 g}
+                  - {use: spirit 96 %, amount: make up}
+                """);
+        String recipe = kitchen.saved("Bay liqueur", """
+                stillroom: 1
+                title: Bay liqueur
+                target: {volume: 1 L, strength: 30 %, sugar: 150 g/L}
+                ingredients:
+                  - {name: bay essence, kind: essence, from: bay-essence.yaml}
+                lines:
+                  - {use: bay essence, dose: 20 ml/L}
+                  - {use: spirit 96 %, amount: free}
+                  - {use: white sugar, amount: free}
+                  - {use: water, amount: free}
+                """);
+        String make = kitchen.begun(recipe);
+        kitchen.finishAsAsked(make);
+        FinishMake finish = new FinishMake(kitchen.store);
+        MakeState state = kitchen.state(make);
+        BatchSheet preview = finish.preview(state);
+        finish.answer(state, Kitchen.request());
+        finish.answer(state, Kitchen.request());
+
+        assertThat(preview.left()).extracting(BatchSheet.LeftSheet::name).containsExactly("bay essence");
+        assertThat(kitchen.store.lots().all()).hasSize(1);
+        Lot lot = kitchen.store.lots().all().get(0);
+        assertThat(lot.sheet().kind()).isEqualTo("essence");
+        assertThat(lot.left()).isCloseTo(80.0, within(0.3));
+        assertThat(lot.sheet().full()).isCloseTo(100.0, within(0.2));
+        LotSheet.Origin origin = Objects.requireNonNull(lot.sheet().origin());
+        assertThat(origin.recipe()).isEqualTo(essence);
+        assertThat(origin.revision()).isEqualTo(1);
+        assertThat(lot.sheet().fields().get("aroma")).startsWith("laurel oil 20.0");
+        String strength = Objects.requireNonNull(lot.sheet().fields().get("strength"));
+        assertThat(Double.parseDouble(strength.replace(" %", "")))
+                .isCloseTo(96.0 * (1.0 - 2.0 / 0.9 / 100.0), within(0.1)); // 2 g of oil of about 0.9 g/mL in 100 mL
+        List<LeftOver> left = LeftOver.of(
+                new ShelfLots(OunceMeaning.US_FLUID).of(kitchen.store.lots().all()), origin.made());
+        assertThat(left).extracting(LeftOver::name).containsExactly("bay essence");
+        assertThat(left.get(0).monthsOpen()).hasValue(0.0);
     }
 }
