@@ -17,6 +17,7 @@ final class StudioPages {
         return List.of(
                 "/settings",
                 "/settings/house-rules",
+                "/settings/rules",
                 "/history",
                 "/nowhere",
                 "/shelf",

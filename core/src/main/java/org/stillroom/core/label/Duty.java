@@ -2,7 +2,7 @@ package org.stillroom.core.label;
 
 import java.util.List;
 import org.stillroom.core.reference.Table;
-import org.stillroom.core.reference.Tables;
+import org.stillroom.core.reference.TableSet;
 
 /**
  * Duty on paper for a bottle; rates are of their date and from memory, to be checked before they are used.
@@ -20,11 +20,12 @@ public record Duty(
     /**
      * Returns the duty of a bottle by country.
      *
+     * @param tables in force
      * @param strength % vol at 20 °C
      * @param millilitres of the bottle
      */
-    public static List<Duty> of(double strength, double millilitres) {
-        return Tables.open("label/duty.csv").rows().stream()
+    public static List<Duty> of(TableSet tables, double strength, double millilitres) {
+        return tables.open("label/duty.csv").rows().stream()
                 .filter(row -> strength > row.number("above_pct_vol") && strength <= row.number("up_to_pct_vol"))
                 .map(row -> duty(row, strength, millilitres))
                 .toList();

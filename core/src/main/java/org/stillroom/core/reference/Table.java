@@ -42,6 +42,20 @@ public final class Table {
         return table;
     }
 
+    /**
+     * Returns a table of cells that were read before.
+     *
+     * @param name what faults call it
+     */
+    public static Table of(String name, List<String> columns, List<List<String>> cells) {
+        List<Row> rows = new ArrayList<>();
+        Table table = new Table(name, List.copyOf(columns), rows);
+        for (List<String> each : cells) {
+            rows.add(table.new Row(rows.size() + 1, List.copyOf(each)));
+        }
+        return table;
+    }
+
     private static List<String> cells(String line) {
         List<String> cells = new ArrayList<>();
         StringBuilder cell = new StringBuilder();
@@ -61,6 +75,10 @@ public final class Table {
         return cells;
     }
 
+    public List<String> columns() {
+        return List.copyOf(columns);
+    }
+
     public List<Row> rows() {
         return List.copyOf(rows);
     }
@@ -77,6 +95,16 @@ public final class Table {
                 throw new IllegalStateException(
                         name + ", line " + line + ": " + cells.size() + " cells under " + columns.size() + " columns");
             }
+        }
+
+        /** Returns the line of the text on which it stands. */
+        public int line() {
+            return line;
+        }
+
+        /** Returns all cells in the order of the columns. */
+        public List<String> cells() {
+            return List.copyOf(cells);
         }
 
         /** Returns the text of a cell, which is never empty. */

@@ -86,7 +86,7 @@ public sealed interface HouseRule {
     }
 
     /**
-     * A rule that is in force and cannot be read.
+     * Something that the maker put in force and that cannot be read.
      *
      * @param problem what is wrong with it
      */
@@ -115,7 +115,7 @@ public sealed interface HouseRule {
                     problem.where(),
                     JURISDICTION,
                     "not understood",
-                    "A house rule cannot be held to this drink: " + problem.message(),
+                    problem.message(),
                     "",
                     problem.remedy(),
                     null,

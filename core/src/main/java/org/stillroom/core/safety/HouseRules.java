@@ -58,7 +58,10 @@ public record HouseRules(List<HouseRule> rules) {
         /** Returns the rules of a text that is in force, where what is not understood is told of every drink and not passed over. */
         public HouseRules kept() {
             List<HouseRule> all = new ArrayList<>(rules.rules());
-            problems.forEach(problem -> all.add(new HouseRule.NotUnderstood(problem)));
+            problems.forEach(problem -> all.add(new HouseRule.NotUnderstood(problem(
+                    problem.where(),
+                    "A house rule cannot be held to this drink: " + problem.message(),
+                    problem.remedy()))));
             return new HouseRules(all);
         }
     }
@@ -277,7 +280,10 @@ public record HouseRules(List<HouseRule> rules) {
     }
 
     private static Finding problem(int line, String message, String remedy) {
-        return Finding.of(
-                HouseRule.NAME, Severity.STOP, line == 0 ? "" : "line " + line, "not understood", message, remedy);
+        return problem(line == 0 ? "" : "line " + line, message, remedy);
+    }
+
+    private static Finding problem(String where, String message, String remedy) {
+        return Finding.of(HouseRule.NAME, Severity.STOP, where, "not understood", message, remedy);
     }
 }

@@ -2,6 +2,7 @@ package org.stillroom.core.safety;
 
 import java.util.List;
 import org.stillroom.core.reference.Severity;
+import org.stillroom.core.reference.TableSet;
 
 /**
  * Everything the rules know, one list per shipped table; a row that is missing makes its answers unknown.
@@ -18,6 +19,7 @@ import org.stillroom.core.reference.Severity;
  * @param cautions what follows from a name or a step
  * @param flashPoints ethanol with water
  * @param standardDrinks by country
+ * @param tables where all of it was read from
  */
 public record Knowledge(
         List<Watched> watched,
@@ -31,9 +33,10 @@ public record Knowledge(
         List<Poison> poisons,
         List<NamedCaution> cautions,
         List<FlashPoint> flashPoints,
-        List<StandardDrink> standardDrinks) {
+        List<StandardDrink> standardDrinks,
+        TableSet tables) {
     /** What ships with the program. */
-    public static final Knowledge SHIPPED = KnowledgeTables.read();
+    public static final Knowledge SHIPPED = KnowledgeTables.read(TableSet.SHIPPED);
 
     public Knowledge {
         watched = List.copyOf(watched);
@@ -48,6 +51,15 @@ public record Knowledge(
         cautions = List.copyOf(cautions);
         flashPoints = List.copyOf(flashPoints);
         standardDrinks = List.copyOf(standardDrinks);
+    }
+
+    /**
+     * Returns what the tables say.
+     *
+     * @throws IllegalStateException when one of them cannot be read
+     */
+    public static Knowledge of(TableSet tables) {
+        return KnowledgeTables.read(tables);
     }
 
     /** A row of Annex III: part A has no maximum. */

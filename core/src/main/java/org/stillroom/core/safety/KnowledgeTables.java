@@ -7,18 +7,26 @@ import java.util.function.Function;
 import java.util.regex.Pattern;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Table;
-import org.stillroom.core.reference.Tables;
+import org.stillroom.core.reference.TableSet;
 
 /** Reads the shipped tables of safety, each row with its status. */
 final class KnowledgeTables {
     /** What stands between the synonyms, parts and kinds of a line of the US lists. */
     private static final Pattern BREAKS = Pattern.compile("[,()]| or | and |\\bsee\\b");
 
-    private KnowledgeTables() {}
+    private final TableSet tables;
 
-    static Knowledge read() {
+    private KnowledgeTables(TableSet tables) {
+        this.tables = tables;
+    }
+
+    static Knowledge read(TableSet tables) {
+        return new KnowledgeTables(tables).read();
+    }
+
+    private Knowledge read() {
         List<Composed> compositions = new ArrayList<>();
-        Tables.open("aroma/material_compositions.csv").rows().forEach(row -> compositions.add(ofMaterial(row)));
+        tables.open("aroma/material_compositions.csv").rows().forEach(row -> compositions.add(ofMaterial(row)));
         compositions.addAll(open("plant_substances").map(KnowledgeTables::ofPlant));
         return new Knowledge(
                 open("substances").map(KnowledgeTables::watched),
@@ -36,7 +44,8 @@ final class KnowledgeTables {
                                 row.number("abv_pct_vol"), row.number("flash_point_C"), RowStatus.of(row))),
                 open("standard_drinks").map(KnowledgeTables::drink).stream()
                         .filter(drink -> drink.grams() > 0.0)
-                        .toList());
+                        .toList(),
+                tables);
     }
 
     private record Opened(Table table) {
@@ -45,8 +54,8 @@ final class KnowledgeTables {
         }
     }
 
-    private static Opened open(String name) {
-        return new Opened(Tables.open("safety/" + name + ".csv"));
+    private Opened open(String name) {
+        return new Opened(tables.open("safety/" + name + ".csv"));
     }
 
     private static Watched watched(Table.Row row) {
@@ -91,7 +100,7 @@ final class KnowledgeTables {
                 RowStatus.of(row));
     }
 
-    private static Knowledge.EuMaximum maximum(Table.Row row) {
+    static Knowledge.EuMaximum maximum(Table.Row row) {
         return new Knowledge.EuMaximum(
                 row.text("id"),
                 row.text("part"),
@@ -101,7 +110,7 @@ final class KnowledgeTables {
                 RowStatus.of(row));
     }
 
-    private static Knowledge.Restricted restricted(Table.Row row) {
+    static Knowledge.Restricted restricted(Table.Row row) {
         return new Knowledge.Restricted(
                 row.text("part"),
                 row.text("latin_name"),
@@ -110,7 +119,7 @@ final class KnowledgeTables {
                 RowStatus.of(row));
     }
 
-    private static List<Knowledge.UsEntry> listsOfTheUs() {
+    private List<Knowledge.UsEntry> listsOfTheUs() {
         List<Knowledge.UsEntry> all = new ArrayList<>();
         for (String table : List.of("us_21cfr182_20", "us_21cfr182_10")) {
             all.addAll(open(table).map(row -> entry(row, "common_name", "botanical_name", "", "")));
@@ -145,7 +154,7 @@ final class KnowledgeTables {
                 .toList();
     }
 
-    private static Knowledge.Guidance guidance(Table.Row row) {
+    static Knowledge.Guidance guidance(Table.Row row) {
         return new Knowledge.Guidance(
                 row.text("substance"),
                 row.text("kind"),
@@ -159,7 +168,7 @@ final class KnowledgeTables {
                 row.textOrEmpty("genotoxic").equals("yes"));
     }
 
-    private static Knowledge.Blocked blocked(Table.Row row) {
+    static Knowledge.Blocked blocked(Table.Row row) {
         return new Knowledge.Blocked(
                 row.text("material"),
                 row.text("reason"),
@@ -169,7 +178,7 @@ final class KnowledgeTables {
                 row.text("stops").equals("yes"));
     }
 
-    private static Knowledge.Poison poison(Table.Row row) {
+    static Knowledge.Poison poison(Table.Row row) {
         return new Knowledge.Poison(
                 row.text("plant"),
                 row.text("botanical"),

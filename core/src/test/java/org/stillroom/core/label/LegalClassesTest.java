@@ -13,6 +13,7 @@ import org.stillroom.core.liquid.MadeUp;
 import org.stillroom.core.quantity.AlcoholByVolume;
 import org.stillroom.core.quantity.MassConcentration;
 import org.stillroom.core.quantity.Temperature;
+import org.stillroom.core.reference.TableSet;
 
 /** Lawful names and labels at their bounds: Regulation (EU) 2019/787 Annex I, 1169/2011, 27 CFR 5.150 and 19.356. */
 class LegalClassesTest {
@@ -155,10 +156,10 @@ class LegalClassesTest {
     /** 550 EUR per hectolitre of pure alcohol, from memory: a bottle of 0.7 L at 40 % vol bears 1.54 EUR. */
     @Test
     void dutyIsByThePureAlcohol() {
-        assertThat(Duty.of(40, 700)).anySatisfy(duty -> {
+        assertThat(Duty.of(TableSet.SHIPPED, 40, 700)).anySatisfy(duty -> {
             assertThat(duty.country()).isEqualTo("EU minimum");
             assertThat(duty.perBottle()).isCloseTo(1.54, within(0.001));
         });
-        assertThat(Duty.of(40, 700)).extracting(Duty::country).doesNotHaveDuplicates();
+        assertThat(Duty.of(TableSet.SHIPPED, 40, 700)).extracting(Duty::country).doesNotHaveDuplicates();
     }
 }

@@ -57,7 +57,8 @@ class NotKnownTest {
                 fewer(all.poisons(), random, 0.7),
                 fewer(all.cautions(), random, 0.7),
                 fewer(all.flashPoints(), random, 0.7),
-                fewer(all.standardDrinks(), random, 0.7));
+                fewer(all.standardDrinks(), random, 0.7),
+                all.tables());
     }
 
     /** Every substance that is known to be in a drink is, with less data, still told with its amount, or as not known. */
@@ -142,7 +143,8 @@ class NotKnownTest {
                 List.of(),
                 List.of(),
                 List.of(),
-                List.of());
+                List.of(),
+                all.tables());
         Safety safety = drink("sage oil").knowing(none).safety();
         assertThat(safety.findings()).anyMatch(finding -> finding.verdict().equals("no limit known"));
         assertThat(safety.findings()).anyMatch(finding -> finding.verdict().equals("not listed"));

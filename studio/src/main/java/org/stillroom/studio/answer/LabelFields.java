@@ -44,6 +44,7 @@ public final class LabelFields {
         return fields.put("duty", duty(found.duty()))
                 .put("cost", cost(found.cost()))
                 .put("link", found.link())
+                .put("tables", RulesFields.editions(found.tables()))
                 .put("findings", FindingFields.of(found.findings()))
                 .put("against", FindingFields.of(found.against()))
                 .put("not_for_sale", TellLabel.NOT_FOR_SALE)

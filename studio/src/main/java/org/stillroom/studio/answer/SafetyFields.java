@@ -32,7 +32,11 @@ public final class SafetyFields {
         if (safety.keeping() != null) {
             fields.put("keeping", KeepingFields.of(safety.keeping()));
         }
-        return fields.put("findings", FindingFields.of(safety.findings())).put("standing", Safety.STANDING);
+        return fields.put(
+                        "tables",
+                        RulesFields.editions(safety.drink().knowledge().tables()))
+                .put("findings", FindingFields.of(safety.findings()))
+                .put("standing", Safety.STANDING);
     }
 
     private static Fields substance(Amount amount, Serving serving) {

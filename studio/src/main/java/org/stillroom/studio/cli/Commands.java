@@ -49,6 +49,11 @@ public final class Commands {
                 "stillroom label examples/quince-and-bay.yaml",
                 LabelCommand::new));
         all.add(new Entry(
+                "rules",
+                "What a signed-off table of rules would change, row by row; takes it, and takes it back.",
+                "stillroom rules examples/rules/duty.csv",
+                RulesCommand::new));
+        all.add(new Entry(
                 "guide",
                 "Figures to start from: sugar, strength and acid of usual liqueurs.",
                 "stillroom guide",

@@ -148,6 +148,7 @@ record LabelAnswer(TellLabel.Found found, @Nullable Path written) implements Ans
     private void duty(Page page) {
         page.blank();
         page.heading("Duty on paper, from memory: check the rates");
+        found.tables().editions().forEach(edition -> page.paragraph("Rules: " + edition.told() + "."));
         Table table = new Table().text("").figure("a bottle").text("").text("as of");
         for (Duty each : found.duty()) {
             table.row(each.country(), Figure.decimals(each.perBottle(), 2), each.currency(), each.asOf());

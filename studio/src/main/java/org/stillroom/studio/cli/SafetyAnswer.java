@@ -35,6 +35,11 @@ record SafetyAnswer(Safety safety) implements Answer {
         told(page, "Cautions", Severity.CAUTION);
         notes(page);
         page.blank();
+        safety.drink()
+                .knowledge()
+                .tables()
+                .editions()
+                .forEach(edition -> page.paragraph("Rules: " + edition.told() + "."));
         page.paragraph(Safety.STANDING);
     }
 

@@ -16,6 +16,7 @@ import org.stillroom.core.liquid.Figures;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
+import org.stillroom.core.reference.TableSet;
 import org.stillroom.core.safety.Condition;
 import org.stillroom.core.safety.HouseRule;
 import org.stillroom.core.safety.Keeping;
@@ -51,6 +52,7 @@ public final class TellLabel {
      * @param findings statements and allergens that follow from what is in it
      * @param cost what goes into a bottle costs
      * @param link address that the label leads to, or null
+     * @param tables in force
      * @param keeping where it keeps until when, or null where it is no drink
      * @param against what stops it as a drink, and house rules that are not shown to be kept
      */
@@ -69,6 +71,7 @@ public final class TellLabel {
             List<Finding> findings,
             IngredientCost cost,
             @Nullable String link,
+            TableSet tables,
             @Nullable Keeping keeping,
             List<Finding> against) {
         public Found {
@@ -97,6 +100,7 @@ public final class TellLabel {
                     findings,
                     cost,
                     address,
+                    tables,
                     keeping,
                     against);
         }
@@ -164,10 +168,11 @@ public final class TellLabel {
                 BottleSizes.isLawful(Market.US, bottleMillilitres),
                 worked.grounds().knowledge().standardDrinks(),
                 Statements.of(strength),
-                Duty.of(strength.percent(), bottleMillilitres),
+                Duty.of(worked.grounds().knowledge().tables(), strength.percent(), bottleMillilitres),
                 said,
                 IngredientCost.of(worked.plan(), worked.figures().value(Figure.VOLUME_20C) / bottleMillilitres),
                 null,
+                worked.grounds().knowledge().tables(),
                 safety.keeping(),
                 all.stream().filter(TellLabel::isAgainst).toList());
     }

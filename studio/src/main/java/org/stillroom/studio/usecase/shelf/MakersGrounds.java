@@ -10,11 +10,13 @@ import org.stillroom.core.aroma.Materials;
 import org.stillroom.core.plan.Plan;
 import org.stillroom.core.plan.PlannedLine;
 import org.stillroom.core.safety.Grounds;
+import org.stillroom.core.safety.HouseRule;
 import org.stillroom.core.safety.HouseRules;
 import org.stillroom.core.safety.LotAnalyses;
 import org.stillroom.studio.shelffile.OilAnalysis;
 import org.stillroom.studio.store.Lot;
 import org.stillroom.studio.store.Store;
+import org.stillroom.studio.usecase.rules.RulesInForce;
 
 /** What drinks are judged on in a studio: the tables in force, the analyses of its lots, and the rules of the house. */
 public final class MakersGrounds {
@@ -22,9 +24,14 @@ public final class MakersGrounds {
 
     /** Returns what drinks of this studio are judged on now. */
     public static Grounds of(Store store) {
-        Grounds ofLots = of(store.lots().all());
+        RulesInForce rules = RulesInForce.of(store.rules());
         String house = store.rules().house().text();
-        return ofLots.with(HouseRules.read(house, ofLots.knowledge()).kept());
+        List<HouseRule> notRead = rules.problems().stream()
+                .map(problem -> (HouseRule) new HouseRule.NotUnderstood(problem))
+                .toList();
+        return Grounds.of(rules.knowledge())
+                .with(analyses(store.lots().all()))
+                .with(HouseRules.read(house, rules.knowledge()).kept().and(new HouseRules(notRead)));
     }
 
     /** Returns what drinks are judged on where these lots are what there is. */

@@ -30,6 +30,7 @@ public final class ApiRoom implements Room {
         all.addAll(new LeftoverOperations(store, texts).all());
         all.addAll(new InstrumentOperations(store.instruments(), texts).all());
         all.addAll(new HouseRuleOperations(store.rules()).all());
+        all.addAll(new RulesOperations(store.rules()).all());
         all.addAll(new MakeOperations(store).all());
         all.addAll(new HistoryOperations(store).all());
         operations = List.copyOf(all);

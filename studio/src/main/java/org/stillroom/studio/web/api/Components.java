@@ -32,6 +32,7 @@ final class Components {
         all.putAll(LotOperations.components());
         all.putAll(InstrumentOperations.components());
         all.putAll(HouseRuleOperations.components());
+        all.putAll(RulesOperations.components());
         all.putAll(MakeComponents.all());
         all.putAll(HistoryOperations.components());
         return all;

@@ -141,6 +141,7 @@ final class SafetyOperations {
                 .with("places", texts)
                 .with("substances", Schemas.list(substance))
                 .maybe("keeping", Schemas.ref("Keeping"))
+                .with("tables", Schemas.list(Schemas.ref("RulesEdition")))
                 .with("findings", Schemas.list(Schemas.ref("Finding")))
                 .with("standing", Schemas.text("that it is information, no advice"))
                 .schema();
@@ -168,6 +169,7 @@ final class SafetyOperations {
                 .maybe("keeping", Schemas.ref("Keeping"))
                 .with("duty", Schemas.list(duty()))
                 .with("cost", cost())
+                .with("tables", Schemas.list(Schemas.ref("RulesEdition")))
                 .with("link", Schemas.orNull(Schemas.text("address that the label leads to")))
                 .with("findings", Schemas.list(Schemas.ref("Finding")))
                 .with("against", Schemas.list(Schemas.ref("Finding")))

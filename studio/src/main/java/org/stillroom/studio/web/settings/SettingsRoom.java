@@ -56,6 +56,7 @@ public final class SettingsRoom implements Room {
                 .get("/settings/backup", this::backup)
                 .get("/history", this::history);
         new HouseRulesPages(store.rules()).routes(doors);
+        new RulesPages(store.rules()).routes(doors);
     }
 
     private void show(Visit visit) {

@@ -155,6 +155,12 @@ class ApiDocumentTest {
             case "bring_back_recipe" -> there.put("entry", removed("/recipes/" + recipe));
             case "undo_lot" -> there.put("entry", removed("/lots/" + lot));
             case "bring_back_instrument" -> there.put("entry", removed("/instruments/" + instrument));
+            case "take_back_rules" -> {
+                program.post("/rules", example("take_rules"));
+                there.put(
+                        "entry",
+                        program.get("/rules").json().at("/taken/0/entry").toString());
+            }
             case "write_house_rules" ->
                 program.send("PUT", "/house-rules", example("write_house_rules"), "If-Match", "\"0\"");
             case "calibrate_instrument" ->

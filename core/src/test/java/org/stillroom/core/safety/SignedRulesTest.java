@@ -1,0 +1,210 @@
+package org.stillroom.core.safety;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Random;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.label.Duty;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Table;
+import org.stillroom.core.reference.TableSet;
+import org.stillroom.core.reference.Tables;
+
+/** Signed-off editions of tables of rules: what they change is shown, and no stop goes by them. Files here are made up. */
+class SignedRulesTest {
+    private static final String SIGNED =
+            "# Signed off by: T. Ester, food chemist\n# As of: 2026-10-31\n# Source: made up\n";
+
+    /** Returns the table that ships as a file, its rows as they are or as the test leaves them. */
+    private static String file(RuleTable of, List<String> rows) {
+        String columns = String.join(",", Tables.open(of.path()).columns());
+        return "# Table: " + of.label() + "\n" + SIGNED + columns + "\n" + String.join("\n", rows) + "\n";
+    }
+
+    private static List<String> rows(RuleTable of) {
+        return Tables.open(of.path()).rows().stream()
+                .map(row -> row.cells().stream().map(SignedRulesTest::quoted).collect(Collectors.joining(",")))
+                .collect(Collectors.toCollection(ArrayList::new));
+    }
+
+    private static String quoted(String cell) {
+        return cell.contains(",") ? '"' + cell + '"' : cell;
+    }
+
+    private static SignedRules read(String text) {
+        SignedRules.Reading reading = SignedRules.read(text);
+        assertThat(reading.problems()).isEmpty();
+        return Objects.requireNonNull(reading.rules());
+    }
+
+    private static RuleChanges changes(RuleTable of, List<String> rows) {
+        return RuleChanges.between(read(file(of, rows)), TableSet.SHIPPED);
+    }
+
+    private static Knowledge knowing(RuleTable of, List<String> rows) {
+        return Knowledge.of(read(file(of, rows)).takenInto(TableSet.SHIPPED));
+    }
+
+    @ParameterizedTest
+    @EnumSource(RuleTable.class)
+    void theTableThatShipsChangesNothing(RuleTable of) {
+        RuleChanges none = changes(of, rows(of));
+        assertThat(none.rows()).isEmpty();
+        assertThat(none.same()).isEqualTo(Tables.open(of.path()).rows().size());
+    }
+
+    @Test
+    void eachRowThatIsAddedChangedOrRemovedIsShown() {
+        List<String> rows = rows(RuleTable.DUTY);
+        rows.set(1, rows.get(1).replace("32.79", "33.99"));
+        String removed = rows.remove(5);
+        rows.add("Elsewhere,1.2,100,9.50,EUR,2026,made up,read");
+        RuleChanges changes = changes(RuleTable.DUTY, rows);
+
+        assertThat(removed).startsWith("Australia");
+        assertThat(changes.rows())
+                .extracting(row -> row.fate() + " " + row.about())
+                .containsExactly("CHANGED United Kingdom, 22", "ADDED Elsewhere, 1.2", "REMOVED Australia, 10");
+        assertThat(changes.rows().get(0).differences())
+                .containsOnlyKeys("per_litre_of_pure_alcohol")
+                .containsValue(new RuleChanges.Difference("32.79", "33.99"));
+        assertThat(changes.loud()).isEmpty();
+        TableSet taken = changes.file().takenInto(TableSet.SHIPPED);
+        assertThat(Duty.of(taken, 40.0, 1000.0))
+                .extracting(Duty::country)
+                .contains("Elsewhere")
+                .doesNotContain("Australia");
+        assertThat(taken.editions())
+                .containsExactly(new TableSet.Edition("duty", "2026-10-31", "T. Ester, food chemist", "made up"));
+    }
+
+    @Test
+    void aMaximumThatIsRaisedIsLoudAndCounts() {
+        List<String> rows = rows(RuleTable.EU_MAXIMA);
+        rows.replaceAll(row -> row.contains("thujone") && row.contains("except") ? row.replace(",10,", ",100,") : row);
+        RuleChanges changes = changes(RuleTable.EU_MAXIMA, rows);
+
+        assertThat(changes.loud()).isEqualTo(changes.rows()).isNotEmpty();
+        Bench sage =
+                new Bench().grams("sage oil", Kind.ESSENTIAL_OIL, 0.05).strong("spirit", Kind.SPIRIT, 40.0, 1000.0);
+        assertThat(sage.verdicts("eu-maximum")).anyMatch(verdict -> verdict.startsWith("STOP EU"));
+        assertThat(sage.knowing(knowing(RuleTable.EU_MAXIMA, rows)).verdicts("eu-maximum"))
+                .noneMatch(verdict -> verdict.startsWith("STOP EU"));
+    }
+
+    /** A table without any rows of a kind, or with all its words taken out, still stops what it stopped before. */
+    @ParameterizedTest
+    @EnumSource(
+            value = RuleTable.class,
+            names = {"NOT_FOR_DRINKING", "POISONOUS", "EU_PLANTS"})
+    @Tag("property")
+    void noFileTakesAStopAway(RuleTable of) {
+        Random random = new Random(5);
+        for (int i = 0; i < 60; i++) {
+            List<String> rows = rows(of);
+            rows.removeIf(row -> random.nextInt(3) == 0);
+            rows.replaceAll(row -> random.nextInt(3) > 0
+                    ? row
+                    : switch (of) {
+                        case NOT_FOR_DRINKING -> row.replaceAll(",yes$", ",no");
+                        case POISONOUS -> row.replaceAll(",stop$", ",check");
+                        default -> row.replaceFirst("^A,", "B,");
+                    });
+            if (rows.isEmpty()) {
+                continue;
+            }
+            RuleChanges changes = changes(of, rows);
+            List<Table.Row> stops =
+                    Tables.open(of.path()).rows().stream().filter(of::isStop).toList();
+            for (Table.Row stop : stops) {
+                assertThat(changes.merged().rows())
+                        .as("seed 5, " + i + ", " + of.about(stop))
+                        .anyMatch(row -> of.about(row).equals(of.about(stop)) && of.isStop(row));
+            }
+            boolean lost = stops.stream()
+                    .anyMatch(stop -> rows.stream()
+                            .noneMatch(row -> row.startsWith(quoted(stop.cells().get(0)))));
+            assertThat(!lost || changes.rows().stream().anyMatch(row -> row.fate() == RuleChanges.Fate.KEPT))
+                    .as("seed 5, " + i)
+                    .isTrue();
+        }
+    }
+
+    @Test
+    void aStopWhoseNamesAreCutStopsByAllOfThemStill() {
+        List<String> rows = rows(RuleTable.NOT_FOR_DRINKING);
+        rows.replaceAll(row -> row.startsWith("wintergreen oil") ? row.replace(",wintergreen,", ",gaultheria,") : row);
+        RuleChanges changes = changes(RuleTable.NOT_FOR_DRINKING, rows);
+
+        assertThat(changes.rows()).extracting(RuleChanges.Change::fate).contains(RuleChanges.Fate.KEPT);
+        Bench oil = new Bench()
+                .grams("wintergreen oil", Kind.ESSENTIAL_OIL, 0.01)
+                .strong("spirit", Kind.SPIRIT, 40.0, 1000.0);
+        assertThat(oil.knowing(knowing(RuleTable.NOT_FOR_DRINKING, rows)).verdicts("not-for-drinking"))
+                .contains("STOP not for drinking");
+    }
+
+    @Test
+    void everySlipIsToldWithItsLine() {
+        List<String> rows = new ArrayList<>(rows(RuleTable.DUTY));
+        rows.set(0, rows.get(0).replace("5.50", "five"));
+        rows.set(2, "short,row");
+        rows.add(rows.get(1));
+        List<Finding> problems = SignedRules.read(file(RuleTable.DUTY, rows)).problems();
+        assertThat(problems).extracting(Finding::where).containsExactly("line 6", "line 8", "line 12");
+        assertThat(problems.get(0).message()).contains("per_litre_of_pure_alcohol", "five");
+        assertThat(problems.get(2).message()).contains("twice");
+    }
+
+    @Test
+    void aFileHasToSayWhatItIsAndWhoStandsForIt() {
+        assertThat(SignedRules.read("a,b\n1,2\n").problems())
+                .extracting(Finding::message)
+                .containsExactly(
+                        "It does not say of which table it is.",
+                        "It does not say who stands for it.",
+                        "It does not say where its figures are from.",
+                        "It does not say as of which day.");
+        String other = file(RuleTable.DUTY, rows(RuleTable.DUTY)).replace("country,above", "land,above");
+        assertThat(SignedRules.read(other).problems())
+                .singleElement()
+                .satisfies(problem -> assertThat(problem.remedy()).startsWith("Write country,above_pct_vol"));
+    }
+
+    @Test
+    void aWordThatNoRuleKnowsIsRefused() {
+        List<String> rows = rows(RuleTable.EU_MAXIMA);
+        rows.replaceAll(row -> row.replace("Alcoholic beverages produced from Artemisia species", "Absinthes"));
+        assertThat(SignedRules.read(file(RuleTable.EU_MAXIMA, rows)).problems())
+                .singleElement()
+                .satisfies(problem -> assertThat(problem.message()).contains("Absinthes", "never be applied"));
+    }
+
+    /** Whatever a file holds, reading it ends with an edition or with problems, and never otherwise. */
+    @Test
+    @Tag("property")
+    void anyTextIsReadOrTold() {
+        Random random = new Random(8);
+        String whole = file(RuleTable.POISONOUS, rows(RuleTable.POISONOUS));
+        for (int i = 0; i < 300; i++) {
+            StringBuilder text = new StringBuilder(whole);
+            for (int n = 1 + random.nextInt(4); n > 0; n--) {
+                int at = random.nextInt(text.length());
+                text.replace(
+                        at, Math.min(text.length(), at + random.nextInt(40)), random.nextBoolean() ? "\n" : ",\"x");
+            }
+            SignedRules.Reading reading = SignedRules.read(text.toString());
+            assertThat(reading.rules() == null)
+                    .as("seed 8, " + i)
+                    .isEqualTo(!reading.problems().isEmpty());
+        }
+    }
+}
