@@ -6,6 +6,7 @@ import org.stillroom.core.alcohol.EthanolWater;
 import org.stillroom.core.alcohol.Strengths;
 import org.stillroom.core.quantity.AlcoholByVolume;
 import org.stillroom.core.quantity.MassFraction;
+import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Temperature;
 import org.stillroom.core.quantity.VolumeBasis;
 
@@ -96,7 +97,8 @@ public final class PotStill {
     public Stand whenRunning(double percent) {
         if (!(percent < running(charged) && percent > 0.0)) {
             throw new IllegalArgumentException("the first drop runs at " + Math.round(running(charged))
-                    + " % vol; it falls from there, and cannot be at " + percent + " % vol");
+                    + " % vol; it falls from there, and cannot be at "
+                    + QuantityWords.fixed(percent, 1) + " % vol");
         }
         return at(falling(x -> running(x) - percent));
     }

@@ -52,6 +52,14 @@ class FlavourCommandsTest {
                 .isCloseTo(10, within(1e-9));
     }
 
+    @Test
+    void aDoseBelowADropIsStillToldInTwoFigures() {
+        assertThat(Desk.type("drops --liquid lemon --count 50 --mass 1.02g --dose 0.2µL")
+                        .out())
+                .containsPattern("the dose +0\\.20 +µL")
+                .containsPattern("the dose +0\\.00020 +mL");
+    }
+
     /** 12 drops of 20.4 mg are 0.2448 g, at 0.854 g/mL 287 µL; each unit leads back to the same dose. */
     @Test
     void aDoseIsToldInEveryUnitWhicheverItIsTypedIn() {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.drops.DropLiquid;
 import org.stillroom.core.drops.DropWeighings;
+import org.stillroom.core.liquid.Estimate;
 import org.stillroom.core.quantity.AlcoholByVolume;
 import org.stillroom.core.quantity.Amount;
 import org.stillroom.core.quantity.Mass;
@@ -22,6 +23,8 @@ import org.stillroom.studio.usecase.WeighDrops.Found;
 
 /** Tells what a drop weighs and how many make a millilitre. */
 final class DropsQuestion extends DeskQuestion {
+    private static final int MOST_DECIMALS = 7;
+
     @Override
     public String name() {
         return "drops";
@@ -106,14 +109,21 @@ final class DropsQuestion extends DeskQuestion {
 
     private static void putDose(Told told, WeighDrops.@Nullable Restated dose) {
         if (dose != null) {
-            told.put(new Name("dose_drops", "the dose", "drops", 1), dose.drops())
-                    .put(new Name("dose_g", "the dose", "g", 3), dose.grams())
-                    .putOrNone(new Name("dose_ml", "the dose", "mL", 3), dose.millilitres())
-                    .putOrNone(new Name("dose_ul", "the dose", "µL", 0), dose.microlitres());
+            told.put(name("dose_drops", "drops", 1, dose.drops()), dose.drops())
+                    .put(name("dose_g", "g", 3, dose.grams()), dose.grams())
+                    .putOrNone(name("dose_ml", "mL", 3, dose.millilitres()), dose.millilitres())
+                    .putOrNone(name("dose_ul", "µL", 0, dose.microlitres()), dose.microlitres());
             if (dose.milligramsPerLitre() != null) {
                 told.put(new Name("dose_mg_per_l", "in the liqueur", "mg/L", 0), dose.milligramsPerLitre());
             }
         }
+    }
+
+    /** Returns how a dose is told: with two figures at least, however small it is. */
+    private static Name name(String key, String unit, int decimals, @Nullable Estimate dose) {
+        double value = dose == null ? 0.0 : dose.value();
+        int wanted = value > 0.0 ? (int) Math.ceil(1.0 - Math.log10(value)) : 0;
+        return new Name(key, "the dose", unit, Math.max(decimals, Math.min(MOST_DECIMALS, wanted)));
     }
 
     private static Optional<DropLiquid> liquid(AskedTexts asked) {
