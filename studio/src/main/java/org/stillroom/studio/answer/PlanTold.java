@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.reference.Finding;
+import org.stillroom.core.safety.Safety;
 import org.stillroom.planner.explore.Exploration;
 import org.stillroom.planner.shopping.ShoppingList;
 import org.stillroom.studio.usecase.WorkedPlan;
@@ -36,6 +37,6 @@ public record PlanTold(
         }
         List<Finding> findings = new ArrayList<>(notes);
         findings.addAll(worked.findings());
-        return fields.put("findings", FindingFields.of(findings));
+        return fields.put("findings", FindingFields.of(findings)).put("standing", Safety.STANDING);
     }
 }

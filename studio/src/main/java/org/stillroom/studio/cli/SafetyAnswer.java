@@ -1,6 +1,10 @@
 package org.stillroom.studio.cli;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.safety.Amount;
@@ -10,7 +14,27 @@ import org.stillroom.studio.answer.Fields;
 import org.stillroom.studio.answer.SafetyFields;
 
 /** What is in a drink and what rules say of it, the same for a person and for a script. */
-record SafetyAnswer(Safety safety) implements Answer {
+record SafetyAnswer(Safety safety, Extent extent) implements Answer {
+    /** How much of it a person is told; a script is told all. */
+    enum Extent {
+        ALL,
+        WHAT_MATTERS
+    }
+
+    /** Notes that say that something is not known, or what has to be done with the drink or its label. */
+    private static final Set<String> MATTERS = Set.of(
+            "not known",
+            "not shown to be within",
+            "no limit known",
+            "not listed",
+            "restricted",
+            "to be said",
+            "to be said unless shown otherwise",
+            "sulphites not known",
+            "keep it cold",
+            "cold once open",
+            "keeps on the shelf");
+
     @Override
     public Exit exit() {
         return safety.isStopped() ? Exit.OUT_OF_REACH : Exit.DONE;
@@ -86,11 +110,31 @@ record SafetyAnswer(Safety safety) implements Answer {
     /** Notes take one line each, so that they do not drown what matters. */
     private void notes(Page page) {
         List<Finding> notes = of(Severity.NOTE);
-        if (!notes.isEmpty()) {
+        List<Finding> told = extent == Extent.ALL
+                ? notes
+                : notes.stream()
+                        .filter(note -> MATTERS.contains(note.verdict()))
+                        .toList();
+        if (!told.isEmpty()) {
             page.blank();
             page.heading("To know");
-            notes.forEach(note -> page.paragraph("- " + note.verdict() + ": " + place(note) + note.message()));
+            told.forEach(note -> page.paragraph("- " + note.verdict() + ": " + place(note) + note.message()));
         }
+        if (told.size() < notes.size()) {
+            page.blank();
+            page.paragraph("Besides, with --all: " + counted(notes) + ".");
+        }
+    }
+
+    private static String counted(List<Finding> notes) {
+        Map<String, Long> counts = notes.stream()
+                .filter(note -> !MATTERS.contains(note.verdict()))
+                .collect(Collectors.groupingBy(Finding::verdict, LinkedHashMap::new, Collectors.counting()));
+        return String.join(
+                ", ",
+                counts.entrySet().stream()
+                        .map(each -> each.getKey() + (each.getValue() == 1 ? "" : " (" + each.getValue() + ")"))
+                        .toList());
     }
 
     /** Returns the place where the message does not name what it speaks of. */

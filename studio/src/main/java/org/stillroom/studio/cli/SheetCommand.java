@@ -7,6 +7,7 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.core.safety.Grounds;
+import org.stillroom.core.safety.Safety;
 import org.stillroom.studio.answer.Fields;
 import org.stillroom.studio.answer.FindingFields;
 import org.stillroom.studio.answer.desk.Objections;
@@ -104,7 +105,8 @@ final class SheetCommand extends Subcommand {
             return new Fields()
                     .put("html", html)
                     .put("reached", worked.plan().reached())
-                    .put("findings", FindingFields.of(worked.findings()));
+                    .put("findings", FindingFields.of(worked.findings()))
+                    .put("standing", Safety.STANDING);
         }
 
         @Override
@@ -129,7 +131,8 @@ final class SheetCommand extends Subcommand {
             return new Fields()
                     .put("file", path.toString())
                     .put("reached", worked.plan().reached())
-                    .put("findings", FindingFields.of(worked.findings()));
+                    .put("findings", FindingFields.of(worked.findings()))
+                    .put("standing", Safety.STANDING);
         }
 
         @Override

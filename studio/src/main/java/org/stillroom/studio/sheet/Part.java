@@ -22,8 +22,14 @@ import org.stillroom.studio.usecase.WorkedPlan;
  */
 record Part(WorkedPlan worked, Plan.@Nullable StagePlan stage, int number, int of) {
     /** What was taken for granted, or must be known with the vessel in hand; other notes are for the desk. */
-    private static final Set<String> MATTERS_WHILE_POURING = Set.of(
-            "volume-assumed", "scale-assumed", "made-up-to-the-mark", "mark-at-room-temperature", "not-on-the-marks");
+    private static final Set<String> SAID_ON_SHEETS = Set.of(
+            "not-known",
+            "keeping",
+            "volume-assumed",
+            "scale-assumed",
+            "made-up-to-the-mark",
+            "mark-at-room-temperature",
+            "not-on-the-marks");
 
     static Part ofStage(WorkedPlan.WorkedStage stage, int number, int of) {
         return new Part(stage.worked(), stage.stage(), number, of);
@@ -111,7 +117,7 @@ record Part(WorkedPlan worked, Plan.@Nullable StagePlan stage, int number, int o
         of(Severity.CAUTION).forEach(finding -> texts.add(finding.message() + " " + remedy(finding)));
         Caution.of(worked.plan()).forEach(caution -> texts.add(caution.text()));
         List<String> known = of(Severity.NOTE).stream()
-                .filter(note -> MATTERS_WHILE_POURING.contains(note.rule()))
+                .filter(note -> SAID_ON_SHEETS.contains(note.rule()))
                 .map(note -> (note.message() + " " + note.remedy()).strip())
                 .toList();
         if (texts.isEmpty() && known.isEmpty()) {

@@ -181,6 +181,27 @@ class SafetyCommandTest {
         assertThat(plan.get("findings").findValuesAsString("rule")).contains("keeping", "growth");
     }
 
+    /** What is unknown or to be done is told; what is within or beside is counted, and told with --all. */
+    @Test
+    void thePageIsQuietUnlessAllIsAskedFor() throws IOException {
+        String recipe = recipe("peppermint oil", "0.05 g/L");
+        String quiet = Desk.type("safety " + recipe).out();
+        String all = Desk.type("safety " + recipe + " --all").out();
+        assertThat(quiet).contains("Besides, with --all: ", "within the limit (", "keeps on the shelf");
+        assertThat(quiet).doesNotContain("- within the limit:", "- flash point:");
+        assertThat(all).contains("- within the limit:", "- flash point:").doesNotContain("Besides, with --all");
+        assertThat(Desk.ask("safety " + recipe).json().get("findings"))
+                .isEqualTo(Desk.ask("safety " + recipe + " --all").json().get("findings"));
+    }
+
+    @Test
+    void whatIsHandedOutCarriesTheStandingSentence() throws IOException {
+        String recipe = recipe("pennyroyal oil", "0.01 g/L");
+        assertThat(Desk.ask("plan " + recipe).json().get("standing").stringValue())
+                .contains("not legal or medical advice");
+        assertThat(Desk.type("sheet " + recipe).out()).contains("not legal or medical advice", "Stop", "Leave it out.");
+    }
+
     private String file(String name, String text) throws IOException {
         return Files.writeString(folder.resolve(name), text).toString();
     }

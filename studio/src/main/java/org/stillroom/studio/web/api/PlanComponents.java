@@ -55,7 +55,8 @@ final class PlanComponents {
                                 .with("total_g", Schemas.number("what an untared scale shows"))
                                 .schema()))
                 .with("stages", Schemas.list(Schemas.ref("Stage")))
-                .with("findings", Schemas.list(Schemas.ref("Finding")));
+                .with("findings", Schemas.list(Schemas.ref("Finding")))
+                .maybe("standing", Schemas.text("that it is information, no advice"));
     }
 
     private static Map<String, Object> line() {

@@ -100,7 +100,7 @@ final class RecipeOperations {
                                 GET,
                                 "/recipes/{recipe}/file",
                                 "recipe_file",
-                                "The latest revision as the recipe file that the" + " command line reads.",
+                                "The latest revision as the recipe file that the command line reads, with what is said of its drink in remarks at its end.",
                                 this::file)
                         .answersText("application/yaml"),
                 Operation.of(
@@ -244,7 +244,7 @@ final class RecipeOperations {
 
     private Reply file(Call call) {
         Revision revision = latestOf(call);
-        return Reply.text("application/yaml", revision.text())
+        return Reply.text("application/yaml", texts.handedOut(revision.text()))
                 .version(revision.number())
                 .header("Content-Disposition", "attachment; filename=\"" + revision.recipe() + ".yaml\"");
     }

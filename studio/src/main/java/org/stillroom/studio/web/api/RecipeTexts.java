@@ -11,6 +11,7 @@ import org.stillroom.studio.answer.desk.Part;
 import org.stillroom.studio.recipefile.RecipeReader;
 import org.stillroom.studio.recipefile.RecipeReading;
 import org.stillroom.studio.store.Store;
+import org.stillroom.studio.usecase.compose.HandOut;
 import org.stillroom.studio.usecase.compose.StageShelf;
 import org.stillroom.studio.usecase.shelf.MakersGrounds;
 import org.stillroom.studio.usecase.shelf.MakersOunce;
@@ -75,6 +76,11 @@ final class RecipeTexts {
         }
         body.refuseIfAnyWrong();
         return read(String.valueOf(text));
+    }
+
+    /** Returns a recipe file as it leaves the studio. */
+    String handedOut(String text) {
+        return new HandOut(store).file(text);
     }
 
     /** Returns what drinks of this studio are judged on. */

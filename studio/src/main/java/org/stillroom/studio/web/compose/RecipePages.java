@@ -16,6 +16,7 @@ import org.stillroom.studio.usecase.compose.CompareRecipes;
 import org.stillroom.studio.usecase.compose.ComposeRecipe;
 import org.stillroom.studio.usecase.compose.Composed;
 import org.stillroom.studio.usecase.compose.EditRecipe;
+import org.stillroom.studio.usecase.compose.HandOut;
 import org.stillroom.studio.usecase.compose.MergeRecipes;
 import org.stillroom.studio.usecase.compose.StageShelf;
 import org.stillroom.studio.usecase.compose.StartRecipe;
@@ -205,6 +206,6 @@ final class RecipePages {
         visit.context()
                 .contentType("application/yaml; charset=utf-8")
                 .header("Content-Disposition", "attachment; filename=\"" + StageShelf.fileName(title) + "\"")
-                .result(text.getBytes(StandardCharsets.UTF_8));
+                .result(new HandOut(store).file(text).getBytes(StandardCharsets.UTF_8));
     }
 }

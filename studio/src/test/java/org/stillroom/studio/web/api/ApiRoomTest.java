@@ -169,7 +169,10 @@ class ApiRoomTest {
         Answer first = program.post("/recipes", recipe(QUINCE));
         String id = first.text("recipe");
         assertThat(first.header("ETag")).isEqualTo("\"1\"");
-        assertThat(program.get("/recipes/" + id + "/file").body()).isEqualTo(QUINCE);
+        assertThat(program.get("/recipes/" + id).text("text")).isEqualTo(QUINCE);
+        assertThat(program.get("/recipes/" + id + "/file").body())
+                .startsWith(QUINCE + "# ---- Said of this drink by Stillroom")
+                .contains("# Information, not legal or medical advice");
 
         Answer second = program.send("PUT", "/recipes/" + id, recipe(QUINCE + "notes: drier\n"), "If-Match", "\"1\"");
         assertThat(second.status()).as(second.body()).isEqualTo(200);
