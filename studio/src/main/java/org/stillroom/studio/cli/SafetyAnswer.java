@@ -131,7 +131,7 @@ record SafetyAnswer(Safety safety, Extent extent) implements Answer {
                 .filter(note -> !MATTERS.contains(note.verdict()))
                 .collect(Collectors.groupingBy(Finding::verdict, LinkedHashMap::new, Collectors.counting()));
         return String.join(
-                ", ",
+                "; ",
                 counts.entrySet().stream()
                         .map(each -> each.getKey() + (each.getValue() == 1 ? "" : " (" + each.getValue() + ")"))
                         .toList());
