@@ -14,7 +14,9 @@ import org.stillroom.core.quantity.QuantityText;
 import org.stillroom.core.quantity.Understanding;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.recipe.Line;
+import org.stillroom.core.recipe.LineAmount;
 import org.stillroom.core.recipe.Making;
+import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.studio.store.Instrument;
@@ -22,6 +24,7 @@ import org.stillroom.studio.store.InstrumentSheet;
 import org.stillroom.studio.store.Make;
 import org.stillroom.studio.store.Revision;
 import org.stillroom.studio.store.Store;
+import org.stillroom.studio.usecase.FollowDose;
 import org.stillroom.studio.usecase.shelf.LotOnShelf;
 import org.stillroom.studio.usecase.shelf.MakersOunce;
 import org.stillroom.studio.usecase.shelf.ReadInstrument;
@@ -82,6 +85,52 @@ public final class BeginMake {
                 choices.putIfAbsent(line.use(), ShelfLots.named(line.use(), shelf));
             }
         }
+    }
+
+    /**
+     * A lot that is stronger or weaker than what a line of the recipe counts on: than the oil that it lists, or than the lot to use first.
+     *
+     * @param line its place in the recipe
+     * @param offer the dose that follows
+     */
+    public record Stronger(int line, FollowDose.Offer offer) {}
+
+    /** Returns the lots whose dose would follow, by id; those of stages are looked at where the stage is composed. */
+    public Map<String, Stronger> stronger(Revision revision, Map<String, List<LotOnShelf>> choices) {
+        Map<String, Stronger> stronger = new LinkedHashMap<>();
+        OpenRevision.Outcome opened = OpenRevision.answer(store.recipes(), revision, Map.of(), ounce());
+        if (!(opened instanceof OpenRevision.Outcome.Opened found)) {
+            return stronger;
+        }
+        Recipe recipe = found.making().recipe();
+        List<LotOnShelf> shelf = new ShelfLots(ounce()).of(store.lots().all());
+        FollowDose follow = new FollowDose(new QuantityText(ounce()));
+        for (int i = 0; i < recipe.lines().size(); i++) {
+            Line line = recipe.lines().get(i);
+            String amount = amount(line.amount());
+            for (LotOnShelf lot : choices.getOrDefault(line.use(), List.of())) {
+                FollowDose.Extract ofRecipe = recipe.ingredients().stream()
+                        .filter(each -> each.name().equals(line.use()))
+                        .findFirst()
+                        .map(each -> FollowDose.Extract.of(each, shelf, ""))
+                        .orElse(null);
+                FollowDose.Extract other = FollowDose.Extract.of(lot);
+                FollowDose.Offer offer = ofRecipe == null || other == null
+                        ? null
+                        : follow.answer(ofRecipe, other, amount, FollowDose.Compared.NOT);
+                if (offer != null) {
+                    stronger.put(lot.lot().id(), new Stronger(i, offer));
+                }
+            }
+        }
+        return stronger;
+    }
+
+    private static String amount(LineAmount amount) {
+        if (amount instanceof LineAmount.PerLitre perLitre) {
+            return perLitre.dose().text();
+        }
+        return amount instanceof LineAmount.Fixed fixed ? fixed.amount().text() : "";
     }
 
     /** Returns the instruments of the shelf that a recipe is measured with. */

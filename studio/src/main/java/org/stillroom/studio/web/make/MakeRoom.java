@@ -23,6 +23,7 @@ import org.stillroom.studio.usecase.make.MakeState;
 import org.stillroom.studio.usecase.make.MakeStep;
 import org.stillroom.studio.usecase.make.RecordStep;
 import org.stillroom.studio.usecase.make.ShowMake;
+import org.stillroom.studio.usecase.shelf.LotOnShelf;
 import org.stillroom.studio.web.frame.Doors;
 import org.stillroom.studio.web.frame.Room;
 import org.stillroom.studio.web.frame.Visit;
@@ -121,16 +122,24 @@ public final class MakeRoom implements Room {
 
     private void form(Visit visit, List<Finding> problems) {
         Revision revision = revision(visit);
+        Map<String, List<LotOnShelf>> lots = begin.lots(revision);
         visit.page(visit.words().say("make.beginTitle", revision.title()), key())
                 .style("make.css")
                 .show(
                         "make/begin.jte",
                         Map.of(
-                                "revision", revision,
-                                "lots", begin.lots(revision),
-                                "instruments", begin.instruments().size(),
-                                "size", visit.field("size"),
-                                "problems", problems));
+                                "revision",
+                                revision,
+                                "lots",
+                                lots,
+                                "stronger",
+                                begin.stronger(revision, lots),
+                                "instruments",
+                                begin.instruments().size(),
+                                "size",
+                                visit.field("size"),
+                                "problems",
+                                problems));
     }
 
     private void begun(Visit visit) {

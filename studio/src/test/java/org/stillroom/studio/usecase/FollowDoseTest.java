@@ -1,0 +1,87 @@
+package org.stillroom.studio.usecase;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.stillroom.core.ingredient.Ingredient;
+import org.stillroom.core.quantity.OunceMeaning;
+import org.stillroom.core.quantity.QuantityText;
+import org.stillroom.studio.usecase.shelf.Bottles;
+import org.stillroom.studio.usecase.shelf.LotOnShelf;
+
+class FollowDoseTest {
+    private static final FollowDose FOLLOW = new FollowDose(new QuantityText(OunceMeaning.US_FLUID));
+    private static final LotOnShelf FIVE = lot("1", "ratio", "1:5");
+    private static final LotOnShelf EIGHT = lot("2", "ratio", "1:8");
+
+    private static LotOnShelf lot(String id, String key, String text) {
+        return Bottles.onShelf(
+                id, "name", "bay tincture", "kind", "tincture", "strength", "60 %", "left", "100 ml", key, text);
+    }
+
+    private static FollowDose.Extract extract(LotOnShelf lot) {
+        return Objects.requireNonNull(FollowDose.Extract.of(lot));
+    }
+
+    private static FollowDose.@Nullable Offer offer(LotOnShelf recipes, LotOnShelf other, String amount) {
+        return FOLLOW.answer(extract(recipes), extract(other), amount, FollowDose.Compared.NOT);
+    }
+
+    /** 1:8 is 5/8 as strong as 1:5, so that 8/5 of the dose do the same. */
+    @ParameterizedTest
+    @Tag("property")
+    @CsvSource({"12 ml/L, 19.2 ml/L", "40 ml, 64.0 ml", "24 drops/L, 38.4 drops/L", "0.05 g/L, 80.0 mg/L"})
+    void theDoseFollowsThePlantInTheExtract(String before, String after) {
+        FollowDose.Offer offer = Objects.requireNonNull(offer(FIVE, EIGHT, before));
+
+        assertThat(offer.basis()).isEqualTo(FollowDose.Basis.RATIO);
+        assertThat(offer.found().times().value()).isCloseTo(0.625, within(1e-12));
+        assertThat(offer.after()).isEqualTo(after);
+    }
+
+    @Test
+    void theDoseFollowsTheOilWhereNothingElseIsKnown() {
+        FollowDose.Offer offer =
+                Objects.requireNonNull(offer(lot("3", "oil", "20 g/L"), lot("4", "aroma", "laurel 25 g/L"), "10 ml/L"));
+
+        assertThat(offer.basis()).isEqualTo(FollowDose.Basis.CONTENT);
+        assertThat(offer.after()).isEqualTo("8.00 ml/L");
+    }
+
+    @Test
+    void whatWasTastedGoesBeforeWhatIsReckonedAndIsInDoubt() {
+        FollowDose.Offer offer = Objects.requireNonNull(
+                FOLLOW.answer(extract(FIVE), extract(EIGHT), "12 ml/L", new FollowDose.Compared("10 ml", "12 ml")));
+
+        assertThat(offer.basis()).isEqualTo(FollowDose.Basis.TASTE);
+        assertThat(offer.after()).isEqualTo("14.4 ml/L");
+        assertThat(offer.found().findings())
+                .extracting(finding -> finding.rule())
+                .contains("by-comparison");
+    }
+
+    @Test
+    void nothingIsOfferedWhereNothingFollows() {
+        LotOnShelf plain = Bottles.onShelf("5", "name", "bay", "kind", "tincture", "strength", "60 %", "left", "10 ml");
+
+        assertThat(offer(FIVE, plain, "12 ml/L")).isNull();
+        assertThat(offer(FIVE, EIGHT, "free")).isNull();
+        assertThat(offer(FIVE, lot("6", "ratio", "1:5"), "12 ml/L")).isNull();
+    }
+
+    /** What a recipe lists has no ratio of its own; another lot of its name tells it. */
+    @Test
+    void aRecipeCountsOnTheRatioOfTheOtherLots() {
+        Ingredient listed = Objects.requireNonNull(FIVE.ingredient());
+        FollowDose.Extract extract = Objects.requireNonNull(FollowDose.Extract.of(listed, List.of(FIVE, EIGHT), "2"));
+
+        assertThat(extract.ratio()).isEqualTo("1:5");
+    }
+}
