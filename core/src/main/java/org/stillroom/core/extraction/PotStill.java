@@ -17,8 +17,8 @@ import org.stillroom.core.quantity.VolumeBasis;
  * <p>A neck that condenses, a column, or a thumper gives stronger distillate than this.
  */
 public final class PotStill {
-    private static final double GRAMS_PER_MOLE_ETHANOL = 46.06844;
-    private static final double GRAMS_PER_MOLE_WATER = 18.01528;
+    static final double GRAMS_PER_MOLE_ETHANOL = 46.06844;
+    static final double GRAMS_PER_MOLE_WATER = 18.01528;
     /** What the vapour may be off by, part by amount; the rms against two printed tables is 0.009 and 0.013. */
     private static final double VAPOUR_DOUBT = 0.01;
     /** Less ethanol than this is as good as none, part by amount. */

@@ -17,10 +17,8 @@ import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.liquid.Estimate;
 import org.stillroom.core.liquid.MadeUp;
 import org.stillroom.core.liquid.ModelDoubt;
-import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Strength;
 import org.stillroom.core.reference.Finding;
-import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Source;
 import org.stillroom.core.reference.Workings;
 
@@ -29,9 +27,43 @@ public final class Macerate {
     /** So much of what there is to gain has come when it is time to taste, and when little is left. Own judgement. */
     public static final double TASTE_FROM = 0.6;
 
-    private static final double LITTLE_LEFT = 0.95;
+    static final double LITTLE_LEFT = 0.95;
 
     private Macerate() {}
+
+    /** How it is drawn. */
+    public enum Way {
+        JAR("jar"),
+        BATH("bath"),
+        SIPHON("siphon");
+
+        private final String label;
+
+        Way(String label) {
+            this.label = label;
+        }
+
+        public String label() {
+            return label;
+        }
+    }
+
+    /**
+     * A sealed jar in a warm bath.
+     *
+     * @param tasteFrom hour
+     * @param littleLeft hour
+     * @param pressure over that of the room, bar
+     */
+    public record Bath(Estimate tasteFrom, Estimate littleLeft, Estimate pressure) {}
+
+    /**
+     * A cream siphon.
+     *
+     * @param fillings of half a litre
+     * @param charges of gas, two for each
+     */
+    public record Siphon(int fillings, int charges) {}
 
     /**
      * The question.
@@ -43,6 +75,7 @@ public final class Macerate {
      * @param pressing how the marc is emptied
      * @param again mL of the same solvent for the marc once more, each time; mostly none
      * @param through mL of the same solvent that run through the marc, or empty
+     * @param way how it is drawn
      * @param celsius where the jar stands
      * @param steeping fitted to the maker's samples, or null
      * @param end what is made of it, or null
@@ -55,6 +88,7 @@ public final class Macerate {
             Pressing pressing,
             List<Double> again,
             OptionalDouble through,
+            Way way,
             double celsius,
             @Nullable Steeping steeping,
             @Nullable End end) {
@@ -81,8 +115,10 @@ public final class Macerate {
      * @param held by the marc, mL
      * @param yield of what the plants gave, %
      * @param plantPerLitre g of plant per litre of it
-     * @param tasteFrom day
-     * @param littleLeft day
+     * @param tasteFrom day, or null where no rate is known
+     * @param littleLeft day, or null where no rate is known
+     * @param bath what a warm bath comes to, or null
+     * @param siphon how a siphon is filled, or null
      * @param end what is added, or null
      * @param findings what to know
      */
@@ -92,8 +128,10 @@ public final class Macerate {
             Estimate held,
             Estimate yield,
             Estimate plantPerLitre,
-            Estimate tasteFrom,
-            Estimate littleLeft,
+            @Nullable Estimate tasteFrom,
+            @Nullable Estimate littleLeft,
+            @Nullable Bath bath,
+            @Nullable Siphon siphon,
             @Nullable Added end,
             List<Finding> findings) {
         public Found {
@@ -158,9 +196,11 @@ public final class Macerate {
                         comesThrough,
                         Math.hypot(ofFlow, 100.0 * heldDoubt / (maceration.volume() + maceration.held()))),
                 new Estimate(perLitre, perLitre * heldDoubt / comes.millilitres()),
-                days(asked, TASTE_FROM),
-                days(asked, LITTLE_LEFT),
-                added(asked, drained, volume, strengthDoubt, findings),
+                MacerateTime.days(asked, TASTE_FROM),
+                MacerateTime.days(asked, LITTLE_LEFT),
+                MacerateTime.bath(asked, maceration.liquid()),
+                MacerateTime.siphon(asked),
+                MacerateEnd.added(asked, drained, volume, strengthDoubt, findings),
                 findings);
     }
 
@@ -189,88 +229,5 @@ public final class Macerate {
         double model = ModelDoubt.of(wetter.liquid().toGrams(), wetter.volume() + wetter.held())
                 .strengthHalfWidth();
         return Math.hypot(strength - wetter.strength(), model);
-    }
-
-    private static Steeping slowest(Asked asked) {
-        Steeping own = asked.steeping();
-        if (own != null) {
-            return own;
-        }
-        Steeping slowest = Steeping.of(asked.charges().get(0).plant().sort(), asked.celsius());
-        for (Charge charge : asked.charges()) {
-            Steeping each = Steeping.of(charge.plant().sort(), asked.celsius());
-            slowest = each.perDay() < slowest.perDay() ? each : slowest;
-        }
-        return slowest;
-    }
-
-    private static Estimate days(Asked asked, double part) {
-        Steeping steeping = slowest(asked);
-        double days = steeping.daysTo(part);
-        return new Estimate(days, days * (steeping.perDayDoubt() - 1.0 / steeping.perDayDoubt()) / 2.0);
-    }
-
-    private static @Nullable Added added(
-            Asked asked, Contents drained, Estimate comes, double strengthDoubt, List<Finding> findings) {
-        End end = asked.end();
-        if (end instanceof UpTo upTo) {
-            return washed(asked, drained, comes, upTo.volume(), strengthDoubt, findings);
-        }
-        return end instanceof Liqueur liqueur ? finished(drained, comes, liqueur) : null;
-    }
-
-    private static Added washed(
-            Asked asked, Contents drained, Estimate comes, double volume, double doubt, List<Finding> findings) {
-        Estimate none = new Estimate(0.0, 0.0);
-        if (comes.value() >= volume) {
-            findings.add(Finding.of(
-                    "more-comes",
-                    Severity.NOTE,
-                    "make-up-to",
-                    "",
-                    "More comes than it is to be made up to: " + QuantityWords.fixed(comes.value(), 0) + " mL of "
-                            + QuantityWords.fixed(volume, 0) + " mL.",
-                    "Nothing needs to be added."));
-            double strength = Essentials.of(drained.toGrams()).strength();
-            return new Added(none, none, none, none, comes, new Estimate(strength, doubt));
-        }
-        Contents litre = MadeUp.spirit(asked.strength());
-        double low = 0.0;
-        double high = volume / 1000.0;
-        for (int i = 0; i < 60; i++) {
-            double middle = 0.5 * (low + high);
-            boolean over =
-                    Essentials.of(drained.plus(litre.times(middle)).toGrams()).millilitres() > volume;
-            low = over ? low : middle;
-            high = over ? middle : high;
-        }
-        double strength =
-                Essentials.of(drained.plus(litre.times(low)).toGrams()).strength();
-        return new Added(
-                new Estimate(1000.0 * low, comes.doubt()),
-                none,
-                none,
-                none,
-                new Estimate(volume, 0.0),
-                new Estimate(strength, doubt));
-    }
-
-    private static Added finished(Contents drained, Estimate comes, Liqueur liqueur) {
-        Finishing finishing = Impossible.unless(
-                "make-up-to", "", () -> Finishing.of(drained, liqueur.wanted(), MadeUp.spirit(liqueur.spirit())));
-        double ethanol = Essentials.of(drained.toGrams()).strength()
-                / Essentials.of(MadeUp.spirit(liqueur.spirit()).toGrams()).strength();
-        return new Added(
-                new Estimate(0.0, 0.0),
-                new Estimate(finishing.spirit(), ethanol * comes.doubt()),
-                new Estimate(finishing.sugar(), 0.0),
-                new Estimate(finishing.water(), (1.0 - ethanol) * comes.doubt()),
-                new Estimate(liqueur.wanted().volume(), 0.0),
-                new Estimate(
-                        finishing.strength(),
-                        ModelDoubt.of(
-                                        finishing.made().toGrams(),
-                                        liqueur.wanted().volume())
-                                .strengthHalfWidth()));
     }
 }

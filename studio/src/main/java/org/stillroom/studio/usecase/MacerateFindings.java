@@ -19,6 +19,11 @@ final class MacerateFindings {
     /** Fruit below this strength may ferment or spoil, % vol. From memory. */
     private static final double LEAST_FOR_FRUIT = 25.0;
 
+    /** Wood chips, g/L, as they are usually taken. Common practice, no source. */
+    private static final double CHIPS_FROM = 2.0;
+
+    private static final double CHIPS_TO = 5.0;
+
     private MacerateFindings() {}
 
     /**
@@ -38,10 +43,71 @@ final class MacerateFindings {
         if (fruit && strength < LEAST_FOR_FRUIT) {
             findings.add(weakFruit(strength));
         }
-        if (asked.steeping() == null) {
+        ofWay(asked, findings);
+        return findings;
+    }
+
+    private static void ofWay(Asked asked, List<Finding> findings) {
+        switch (asked.way()) {
+            case JAR -> {}
+            case BATH -> findings.add(bath(asked.celsius()));
+            case SIPHON -> findings.add(siphon());
+        }
+        if (asked.steeping() == null && asked.way() != Macerate.Way.SIPHON) {
             findings.add(weakDays(asked.celsius()));
         }
-        return findings;
+        double wood = asked.charges().stream()
+                .filter(each -> each.plant().sort().key().equals("wood"))
+                .mapToDouble(Charge::grams)
+                .sum();
+        if (wood > 0.0) {
+            findings.add(wood(1000.0 * wood / asked.solvent()));
+        }
+    }
+
+    private static Finding bath(double celsius) {
+        return new Finding(
+                "sealed-warm",
+                Severity.CAUTION,
+                "temperature",
+                "",
+                "keep fire away",
+                "A sealed jar at " + QuantityWords.plain(celsius)
+                        + " °C stands under pressure, and vapour of spirit burns when it is opened warm.",
+                "The pressure is that of a jar a fifth of which is empty; less room gives more.",
+                "Take a jar whose lid gives (rubber and clip), a bath without flame, a cloth over it; open it cold. Taste for what is cooked.",
+                null,
+                Source.TRADE);
+    }
+
+    private static Finding siphon() {
+        return new Finding(
+                "siphon",
+                Severity.CAUTION,
+                "way",
+                "",
+                "under pressure",
+                "In a siphon gas drives the spirit into the plant and back; minutes do what days do, and no rate is known.",
+                "Common practice; nothing of it could be read.",
+                "Taste after 1, 5 and 20 minutes. Two charges for half a litre; let the pressure off upright, "
+                        + "before it is opened, and strain what could block the valve.",
+                null,
+                Source.TRADE);
+    }
+
+    private static Finding wood(double gramsPerLitre) {
+        boolean usual = gramsPerLitre >= CHIPS_FROM && gramsPerLitre <= CHIPS_TO;
+        return new Finding(
+                "wood-chips",
+                usual ? Severity.NOTE : Severity.CAUTION,
+                "mass",
+                "",
+                usual ? "usual" : "is this meant?",
+                QuantityWords.fixed(gramsPerLitre, 1) + " g/L of chips; 2 to 5 g/L are usual.",
+                "Common practice, no source.",
+                "Taste on every third day: chips are done in two or three weeks, and nothing takes too much wood out again.",
+                "2 to 5 g/L",
+                Source.TRADE);
     }
 
     private static void onPlant(Plant plant, double solvent, List<Finding> findings) {

@@ -331,6 +331,38 @@ class FlavourCommandsTest {
         }
     }
 
+    /** 30 °C warmer is 2.85 times as fast by 27.5 kJ/mol; 21 days of herbs are then 7.4, 177 hours. */
+    @Test
+    void aWarmBathIsToldInHoursWithThePressureInItsJar() {
+        String herbs = "macerate --plant dried~herbs --mass 20g --solvent 400ml --strength 60% ";
+        Desk.Run bath = Desk.ask(herbs + "--way bath");
+        assertThat(bath.number("little_left_from_hour")).isCloseTo(24.0 * 20.95 / 2.85, within(3.0));
+        assertThat(bath.number("pressure_bar")).isBetween(0.3, 0.8);
+        assertThat(rules(bath.json())).contains("sealed-warm", "steeping-weak");
+        assertThat(Desk.type(herbs + "--way bath --temperature 75C").exit()).isEqualTo(2);
+        Desk.Run siphon = Desk.ask(herbs + "--way siphon");
+        assertThat(siphon.json().get("taste_from_day").isNull()).isTrue();
+        assertThat(siphon.number("siphon_fillings")).isEqualTo(1.0);
+        assertThat(siphon.number("gas_charges")).isEqualTo(2.0);
+        assertThat(rules(siphon.json())).contains("siphon").doesNotContain("steeping-weak");
+        assertThat(Desk.type(herbs + "--way oven").err()).contains("jar, bath or siphon");
+    }
+
+    @Test
+    void woodIsAskedByTheLitreAndACaskByItsSize() {
+        String chips = "macerate --plant oak~chips --solvent 1L --strength 50% --mass ";
+        assertThat(rules(Desk.ask(chips + "3g").json())).contains("wood-chips");
+        assertThat(Desk.type(chips + "3g").out()).contains("Note: mass: 3.0 g/L of chips");
+        assertThat(Desk.type(chips + "30g").out()).contains("Caution: mass: 30.0 g/L of chips", "no source");
+        Desk.Run cask = Desk.ask("macerate --cask 5L");
+        assertThat(cask.number("surface_cm2_per_l")).isCloseTo(326.0, within(3.0));
+        assertThat(cask.number("as_a_year_days")).isCloseTo(365.0 / Math.cbrt(45.0), within(0.5));
+        assertThat(rules(cask.json())).containsExactly("cask-practice");
+        assertThat(Desk.type("macerate --cask 0ml").exit()).isEqualTo(2);
+        assertThat(Desk.type("macerate --cask 5L --plant oak~chips --mass 1g").exit())
+                .isEqualTo(2);
+    }
+
     @Test
     void maceratesAreBroughtToOneStrength() {
         Desk.Run run = Desk.ask("combine --macerate 300ml@62%@1:5 --macerate 500ml@55%@1:10 --ratio 1:8 --to 58%");

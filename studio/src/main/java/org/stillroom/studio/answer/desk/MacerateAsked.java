@@ -30,6 +30,9 @@ import org.stillroom.studio.usecase.Macerate;
 
 /** Reads what is asked of plants in spirit. */
 final class MacerateAsked {
+    /** What a warm bath usually is, °C. Common practice, no source. */
+    private static final double BATH = 50.0;
+
     private MacerateAsked() {}
 
     /**
@@ -57,7 +60,10 @@ final class MacerateAsked {
                     "percolate", "solvent runs through the marc or is left on it again.", "Leave one of the two out.");
         }
         Steeping steeping = steeping(asked);
-        Optional<Temperature> temperature = asked.temperature();
+        Macerate.Way way = way(asked);
+        Optional<Temperature> temperature = way == Macerate.Way.BATH && !asked.isTyped("temperature")
+                ? Optional.of(new Temperature(BATH))
+                : asked.temperature();
         Macerate.End end = end(asked);
         asked.refuseIfAnyWrong();
         return new Macerate.Asked(
@@ -68,9 +74,21 @@ final class MacerateAsked {
                 asked.has("pressed") ? Pressing.PRESSED : Pressing.BY_HAND,
                 again,
                 through,
+                way,
                 temperature.orElseThrow().celsius(),
                 steeping,
                 end);
+    }
+
+    private static Macerate.Way way(AskedTexts asked) {
+        String text = String.valueOf(asked.text("way")).strip();
+        for (Macerate.Way way : Macerate.Way.values()) {
+            if (way.label().equalsIgnoreCase(text)) {
+                return way;
+            }
+        }
+        asked.object("way", "\"" + text + "\" is none that is known.", "Write jar, bath or siphon.");
+        return Macerate.Way.JAR;
     }
 
     /** Returns the tincture that was named. */

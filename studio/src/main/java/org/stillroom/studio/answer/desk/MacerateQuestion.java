@@ -47,7 +47,9 @@ final class MacerateQuestion extends DeskQuestion {
                         null,
                         Part.Form.TEXTS),
                 Part.text("percolate", "more of the same spirit that runs slowly through the marc, such as 500ml"),
-                Part.usual("temperature", "20C", "where the jar stands"),
+                Part.usual("way", "jar", "how it is drawn: jar, bath (sealed and warm) or siphon (under pressure)"),
+                Part.usual("temperature", "20C", "where the jar stands; 50C for a bath"),
+                Part.text("cask", "in place of plants, a small cask that holds so much, such as 5L"),
                 new Part(
                         "sample",
                         "what you found on a day, as DAY=VALUE, such as 3=41; three or more",
@@ -80,6 +82,15 @@ final class MacerateQuestion extends DeskQuestion {
                 "plant_g_per_l",
                 "taste_from_day",
                 "little_left_from_day",
+                "taste_from_hour",
+                "little_left_from_hour",
+                "pressure_bar",
+                "siphon_fillings",
+                "gas_charges",
+                "surface_cm2_per_l",
+                "times_of_225_l",
+                "taste_every_days",
+                "as_a_year_days",
                 "plant_g",
                 "solvent_ml",
                 "add_solvent_ml",
@@ -92,6 +103,9 @@ final class MacerateQuestion extends DeskQuestion {
 
     @Override
     Told tell(AskedTexts asked, Workings workings) {
+        if (asked.has("cask")) {
+            return CaskTold.of(asked);
+        }
         Optional<Tincture> tincture = MacerateAsked.tincture(asked);
         Macerate.Asked question = MacerateAsked.read(asked, tincture);
         Macerate.Asked scaled = asked.has("yield") ? scaled(asked, question) : question;
@@ -105,8 +119,9 @@ final class MacerateQuestion extends DeskQuestion {
                 .put(new Name("held_by_marc_ml", "held by the marc", "mL", 0), found.held())
                 .put(new Name("yield_percent", "of the extract comes", "%", 1), found.yield())
                 .put(new Name("plant_g_per_l", "plant in it", "g/L", 0), found.plantPerLitre())
-                .put(new Name("taste_from_day", "taste from day", "", 1), found.tasteFrom())
-                .put(new Name("little_left_from_day", "little left to gain from day", "", 1), found.littleLeft());
+                .putOrNone(new Name("taste_from_day", "taste from day", "", 1), found.tasteFrom())
+                .putOrNone(new Name("little_left_from_day", "little left to gain from day", "", 1), found.littleLeft());
+        putWay(told, found);
         if (asked.has("yield")) {
             double plants =
                     question.charges().stream().mapToDouble(Charge::grams).sum();
@@ -118,6 +133,22 @@ final class MacerateQuestion extends DeskQuestion {
         tincture.ifPresent(
                 each -> told.finding(TinctureFinding.of(each, found.strength().value())));
         return told;
+    }
+
+    private static void putWay(Told told, Found found) {
+        Macerate.Bath bath = found.bath();
+        if (bath != null) {
+            told.put(new Name("taste_from_hour", "taste from hour", "", 0), bath.tasteFrom())
+                    .put(new Name("little_left_from_hour", "little left to gain from hour", "", 0), bath.littleLeft())
+                    .put(new Name("pressure_bar", "pressure in the jar, over the room's", "bar", 2), bath.pressure());
+        }
+        Macerate.Siphon siphon = found.siphon();
+        if (siphon != null) {
+            told.put(
+                            new Name("siphon_fillings", "fillings of a siphon of half a litre", "", 0),
+                            new Estimate(siphon.fillings(), 0.0))
+                    .put(new Name("gas_charges", "charges of gas", "", 0), new Estimate(siphon.charges(), 0.0));
+        }
     }
 
     private static void putAdded(Told told, @Nullable Added added) {
@@ -148,6 +179,7 @@ final class MacerateQuestion extends DeskQuestion {
                 trial.pressing(),
                 trial.again().stream().map(each -> factor * each).toList(),
                 through.isPresent() ? OptionalDouble.of(factor * through.getAsDouble()) : through,
+                trial.way(),
                 trial.celsius(),
                 trial.steeping(),
                 trial.end());

@@ -1,0 +1,73 @@
+package org.stillroom.studio.usecase;
+
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.extraction.Maceration.Charge;
+import org.stillroom.core.extraction.SealedJar;
+import org.stillroom.core.extraction.Steeping;
+import org.stillroom.core.liquid.Contents;
+import org.stillroom.core.liquid.Estimate;
+import org.stillroom.studio.usecase.Macerate.Asked;
+import org.stillroom.studio.usecase.Macerate.Way;
+
+/** When to taste a macerate, by the way in which it is drawn. */
+final class MacerateTime {
+    /** A siphon holds half a litre and takes two charges; common practice, no source. */
+    private static final double SIPHON = 500.0;
+
+    private static final int CHARGES = 2;
+
+    private MacerateTime() {}
+
+    /** Returns the day on which so much has come, a part of 1; null under pressure, where nobody knows a rate. */
+    static @Nullable Estimate days(Asked asked, double part) {
+        if (asked.way() == Way.SIPHON) {
+            return null;
+        }
+        Steeping steeping = slowest(asked);
+        double days = steeping.daysTo(part);
+        return new Estimate(days, days * (steeping.perDayDoubt() - 1.0 / steeping.perDayDoubt()) / 2.0);
+    }
+
+    /**
+     * Returns what a warm bath comes to, or null where there is none.
+     *
+     * @throws Impossible when it is too warm for a sealed jar
+     */
+    static Macerate.@Nullable Bath bath(Asked asked, Contents liquid) {
+        Estimate taste = days(asked, Macerate.TASTE_FROM);
+        Estimate done = days(asked, Macerate.LITTLE_LEFT);
+        if (asked.way() != Way.BATH || taste == null || done == null) {
+            return null;
+        }
+        double bar = Impossible.unless(
+                "temperature", "Warm it less, such as 50C.", () -> SealedJar.pressure(liquid, asked.celsius()));
+        return new Macerate.Bath(hours(taste), hours(done), new Estimate(bar, 0.0));
+    }
+
+    private static Estimate hours(Estimate days) {
+        return new Estimate(24.0 * days.value(), 24.0 * days.doubt());
+    }
+
+    /** Returns the fillings of a siphon, or null where none is asked. */
+    static Macerate.@Nullable Siphon siphon(Asked asked) {
+        if (asked.way() != Way.SIPHON) {
+            return null;
+        }
+        double plants = asked.charges().stream().mapToDouble(Charge::grams).sum();
+        int fillings = (int) Math.ceil((asked.solvent() + plants) / SIPHON - 1e-9);
+        return new Macerate.Siphon(fillings, CHARGES * fillings);
+    }
+
+    private static Steeping slowest(Asked asked) {
+        Steeping own = asked.steeping();
+        if (own != null) {
+            return own;
+        }
+        Steeping slowest = Steeping.of(asked.charges().get(0).plant().sort(), asked.celsius());
+        for (Charge charge : asked.charges()) {
+            Steeping each = Steeping.of(charge.plant().sort(), asked.celsius());
+            slowest = each.perDay() < slowest.perDay() ? each : slowest;
+        }
+        return slowest;
+    }
+}
