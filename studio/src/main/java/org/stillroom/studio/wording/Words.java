@@ -50,6 +50,19 @@ public final class Words {
         return arguments.length == 0 ? text : new MessageFormat(text, language.locale()).format(arguments);
     }
 
+    /**
+     * Returns what the program says in English while it works, such as the message of a finding, in this language where its
+     * phrasebook has it, else as it is.
+     *
+     * @param rule the rule of the finding; its own phrases come before those that any rule may take
+     */
+    public Spoken told(String rule, String english) {
+        return Phrasebook.of(language)
+                .flatMap(book -> book.translate(rule, english, this::marked))
+                .map(found -> new Spoken(found, language))
+                .orElseGet(() -> new Spoken(english, Language.ENGLISH));
+    }
+
     /** Returns a number with just so many decimals, with the decimal mark of the language. */
     public String number(double value, int decimals) {
         return marked(QuantityWords.fixed(value, decimals));

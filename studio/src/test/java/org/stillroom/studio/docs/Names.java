@@ -22,7 +22,7 @@ import java.util.stream.Stream;
  * <p>Looked at are links and what stands in backticks; blocks of code are passed over. What stands in backticks and is
  * none of these, such as a key of an answer or a unit, is let be.
  */
-final class Names {
+public final class Names {
     private static final Pattern BACKTICKS = Pattern.compile("`([^`]+)`");
     private static final Pattern LINK = Pattern.compile("\\]\\(([^)#\\s]+)[^)]*\\)");
     private static final Pattern PACKAGE = Pattern.compile("org\\.stillroom(\\.[a-z0-9]+)*");
@@ -66,7 +66,7 @@ final class Names {
     }
 
     /** Returns the root of the source tree: the first directory upwards that holds the build's settings. */
-    static Path findRoot() {
+    public static Path findRoot() {
         return Stream.iterate(Path.of("").toAbsolutePath(), Objects::nonNull, Path::getParent)
                 .filter(directory -> Files.isDirectory(directory.resolve(".mvn")))
                 .findFirst()
