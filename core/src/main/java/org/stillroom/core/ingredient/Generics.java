@@ -145,42 +145,14 @@ public final class Generics {
             others.add("vodka " + percent);
         }
         Typed<Strength> strength = new Typed<>(percent + " %", AlcoholByVolume.at20(Double.parseDouble(percent)));
-        Ingredient spirit = new Ingredient(
-                name,
-                Kind.SPIRIT,
-                strength,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                Map.of(),
-                null,
-                null,
-                null);
+        Ingredient spirit = Ingredient.named(name, Kind.SPIRIT).ofStrength(strength);
         return new Generic(spirit, others, false, "Ethanol and water at the strength in its name.", Source.TRADE);
     }
 
     private static List<Generic> sugars() {
-        Ingredient white = new Ingredient(
-                "white sugar",
-                Kind.SUGAR,
-                null,
-                null,
-                null,
-                null,
-                SUGAR_AS_POURED,
-                null,
-                null,
-                null,
-                null,
-                Map.of(Substance.SUCROSE, percent("100")),
-                null,
-                null,
-                null);
+        Ingredient white = Ingredient.named("white sugar", Kind.SUGAR)
+                .ofDensity(SUGAR_AS_POURED)
+                .containing(Map.of(Substance.SUCROSE, percent("100")));
         return List.of(
                 new Generic(
                         white,
@@ -288,8 +260,7 @@ public final class Generics {
             String remark,
             Source source,
             String... others) {
-        Ingredient ingredient = new Ingredient(
-                name, kind, null, null, null, null, null, null, null, null, null, contains, null, null, null);
+        Ingredient ingredient = Ingredient.named(name, kind).containing(contains);
         return new Generic(ingredient, List.of(others), typical, remark, source);
     }
 

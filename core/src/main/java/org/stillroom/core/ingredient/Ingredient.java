@@ -65,6 +65,27 @@ public record Ingredient(
                 name, kind, other, null, sugar, acidity, null, drop, price, atHand, pack, contains, aroma, from, note);
     }
 
+    /** Returns the same ingredient that is known to hold these substances. */
+    public Ingredient containing(Map<Substance, Typed<Share>> parts) {
+        return new Ingredient(
+                name, kind, strength, tolerance, sugar, acidity, density, drop, price, atHand, pack, parts, aroma, from,
+                note);
+    }
+
+    /** Returns the same ingredient of a density that is known. */
+    public Ingredient ofDensity(Typed<Density> known) {
+        return new Ingredient(
+                name, kind, strength, tolerance, sugar, acidity, known, drop, price, atHand, pack, contains, aroma,
+                from, note);
+    }
+
+    /** Returns the same ingredient of which a drop is known. */
+    public Ingredient ofDrop(Typed<Amount> known) {
+        return new Ingredient(
+                name, kind, strength, tolerance, sugar, acidity, density, known, price, atHand, pack, contains, aroma,
+                from, note);
+    }
+
     /** Returns the same ingredient with so much of it at hand; null where that is not said. */
     public Ingredient withAtHand(@Nullable Typed<Amount> amount) {
         return new Ingredient(

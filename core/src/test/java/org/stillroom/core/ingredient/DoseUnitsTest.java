@@ -3,7 +3,6 @@ package org.stillroom.core.ingredient;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Tag;
@@ -46,22 +45,9 @@ class DoseUnitsTest {
     }
 
     private static Resolved oil(@Nullable Amount drop) {
-        Ingredient ingredient = new Ingredient(
-                "lemon oil",
-                Kind.ESSENTIAL_OIL,
-                null,
-                null,
-                null,
-                null,
-                new Typed<>("0.85 g/ml", new Density(850.0)),
-                drop == null ? null : new Typed<>("drop", drop),
-                null,
-                null,
-                null,
-                Map.of(),
-                null,
-                null,
-                null);
+        Ingredient bare = Ingredient.named("lemon oil", Kind.ESSENTIAL_OIL)
+                .ofDensity(new Typed<>("0.85 g/ml", new Density(850.0)));
+        Ingredient ingredient = drop == null ? bare : bare.ofDrop(new Typed<>("drop", drop));
         return Objects.requireNonNull(Resolution.of(ingredient).resolved());
     }
 }

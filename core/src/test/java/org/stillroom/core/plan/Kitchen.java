@@ -167,8 +167,7 @@ final class Kitchen {
     Kitchen contains(String name, Kind kind, Map<Substance, String> shares) {
         Map<Substance, Typed<org.stillroom.core.quantity.Share>> contains = new java.util.EnumMap<>(Substance.class);
         shares.forEach((substance, text) -> contains.put(substance, typed(TEXT.share(text))));
-        ingredients.add(new Ingredient(
-                name, kind, null, null, null, null, null, null, null, null, null, contains, null, null, null));
+        ingredients.add(Ingredient.named(name, kind).containing(contains));
         return this;
     }
 

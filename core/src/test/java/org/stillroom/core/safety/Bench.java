@@ -46,34 +46,13 @@ final class Bench {
     /** Adds grams of something that holds so much of a substance. */
     Bench holding(String name, Kind kind, Substance substance, double percent, double grams) {
         Typed<Share> part = new Typed<>(percent + " %", new MassFraction(percent / 100.0));
-        return grams(
-                new Ingredient(
-                        name,
-                        kind,
-                        null,
-                        null,
-                        null,
-                        null,
-                        null,
-                        null,
-                        null,
-                        null,
-                        null,
-                        Map.of(substance, part),
-                        null,
-                        null,
-                        null),
-                grams);
+        return grams(Ingredient.named(name, kind).containing(Map.of(substance, part)), grams);
     }
 
     /** Adds grams of something with alcohol. */
     Bench strong(String name, Kind kind, double percent, double grams) {
         Typed<Strength> strength = new Typed<>(percent + " %", AlcoholByVolume.at20(percent));
-        return grams(
-                new Ingredient(
-                        name, kind, strength, null, null, null, null, null, null, null, null, Map.of(), null, null,
-                        null),
-                grams);
+        return grams(Ingredient.named(name, kind).ofStrength(strength), grams);
     }
 
     /** Adds grams of something with alcohol whose oils and constituents are named. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.quantity.Amount;
@@ -12,7 +11,6 @@ import org.stillroom.core.quantity.Drops;
 import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Span;
-import org.stillroom.core.quantity.Strength;
 import org.stillroom.core.quantity.Typed;
 import org.stillroom.core.recipe.Line;
 import org.stillroom.core.recipe.LineAmount;
@@ -39,12 +37,12 @@ public final class EssenceRecipe {
             OilDrop oil = found.asked().oils().get(i);
             Mass drop = new Mass(oil.gramsPerDrop());
             Drops drops = new Drops(made.choice().drops().get(i));
-            ingredients.add(ingredient(oil.name(), Kind.ESSENTIAL_OIL, null, milligrams(drop)));
+            ingredients.add(Ingredient.named(oil.name(), Kind.ESSENTIAL_OIL).ofDrop(milligrams(drop)));
             Typed<Amount> amount = new Typed<>(QuantityWords.metric(drops), drops);
             lines.add(new Line(oil.name(), new LineAmount.Fixed(amount), null, null));
         }
         String carrier = "spirit " + sheet.carrier().text();
-        ingredients.add(ingredient(carrier, Kind.SPIRIT, sheet.carrier(), null));
+        ingredients.add(Ingredient.named(carrier, Kind.SPIRIT).ofStrength(sheet.carrier()));
         lines.add(new Line(carrier, new LineAmount.MakeUp(), null, null));
         Typed<Span> volume = new Typed<>(millilitres(made.essence()), Span.exactly(made.essence()));
         Target target = new Target(volume, null, null, null, SugarBasis.AS_DISSOLVED, null);
@@ -58,12 +56,6 @@ public final class EssenceRecipe {
             oils.put(found.asked().oils().get(i).name(), made.oils().get(i));
         }
         return oils;
-    }
-
-    private static Ingredient ingredient(
-            String name, Kind kind, @Nullable Typed<Strength> strength, @Nullable Typed<Amount> drop) {
-        return new Ingredient(
-                name, kind, strength, null, null, null, null, drop, null, null, null, Map.of(), null, null, null);
     }
 
     private static Typed<Amount> milligrams(Mass drop) {
