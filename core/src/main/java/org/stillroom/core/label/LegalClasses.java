@@ -6,6 +6,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.liquid.Figure;
 import org.stillroom.core.liquid.Figures;
+import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.reference.Source;
 import org.stillroom.core.reference.Table;
 import org.stillroom.core.reference.Tables;
@@ -34,24 +35,32 @@ public final class LegalClasses {
     private static final double US_ROCK_AND_RYE = 24.0;
 
     private static final String SUGAR = "sugar";
+    /** What binary fractions add is not counted, g/L. */
+    private static final double CONTENT_ROUNDING = 1e-9;
+
+    private static final String PER_LITRE = "g/L";
     private static final String BY_WEIGHT = "% by weight";
 
     private LegalClasses() {}
 
-    /** Returns every class with what is missed. */
-    public static List<LegalClass> of(Figures figures) {
+    /**
+     * Returns every class with what is missed.
+     *
+     * @param contained what is in it besides
+     */
+    public static List<LegalClass> of(Figures figures, Contained contained) {
         double strength = figures.has(Figure.STRENGTH) ? figures.value(Figure.STRENGTH) : 0.0;
         List<LegalClass> classes = new ArrayList<>();
         for (Table.Row row : Tables.open("label/eu_spirit_categories.csv").rows()) {
             if (row.number("category_no") >= FIRST_FLAVOURED || row.text("name").equals("spirit drink (general)")) {
-                classes.add(european(row, strength, figures.value(Figure.SUGAR_AS_INVERT)));
+                classes.add(european(row, strength, figures.value(Figure.SUGAR_AS_INVERT), contained));
             }
         }
         classes.addAll(american(strength, figures.value(Figure.SUGAR_BY_MASS)));
         return List.copyOf(classes);
     }
 
-    private static LegalClass european(Table.Row row, double strength, double invert) {
+    private static LegalClass european(Table.Row row, double strength, double invert, Contained contained) {
         List<Miss> misses = new ArrayList<>();
         boolean open = OPEN_ENDED.contains(row.text("name"));
         least(misses, "strength", strength, bound(row, "min_abv_pct_vol"), "% vol", false);
@@ -60,8 +69,41 @@ public final class LegalClasses {
         if (row.text("name").equals("mistra")) {
             most(misses, "strength", strength, 47.0, "% vol", false);
         }
+        List<String> notShown = new ArrayList<>();
+        for (Table.Row asked : Tables.open("label/eu_category_contents.csv").rows()) {
+            if (asked.text("name").equals(row.text("name"))) {
+                content(misses, notShown, asked, contained.of(asked.text("what")));
+            }
+        }
         return new LegalClass(
-                Market.EU, row.text("name"), row.text("clause"), misses, row.textOrEmpty("other"), Source.EU_2019_787);
+                Market.EU,
+                row.text("name"),
+                row.text("clause"),
+                misses,
+                notShown,
+                row.textOrEmpty("other"),
+                Source.EU_2019_787);
+    }
+
+    /** What surely lies outside is missed; what can lie on both sides, or is not known, is not shown to be met. */
+    private static void content(List<Miss> misses, List<String> notShown, Table.Row asked, Contained.Part part) {
+        String what = asked.text("what");
+        @Nullable Double low = bound(asked, "min_g_per_L");
+        @Nullable Double high = bound(asked, "max_g_per_L");
+        if (low != null && part.most() < low - CONTENT_ROUNDING) {
+            misses.add(new Miss(what, part.most(), low, PER_LITRE, "at least"));
+        } else if (high != null && part.least() > high + CONTENT_ROUNDING) {
+            misses.add(new Miss(what, part.least(), high, PER_LITRE, "at most"));
+        } else if ((low != null && part.least() < low) || (high != null && part.most() > high)) {
+            String wanted = high == null ? "at least " + told(low) : told(low) + " to " + told(high);
+            notShown.add(what + " "
+                    + (Double.isInfinite(part.most()) ? "not known" : told(part.least()) + " to " + told(part.most()))
+                    + ", wanted " + wanted + " " + PER_LITRE);
+        }
+    }
+
+    private static String told(@Nullable Double grams) {
+        return grams == null ? "0" : QuantityWords.plain(Math.rint(100.0 * grams) / 100.0);
     }
 
     private static @Nullable Double bound(Table.Row row, String column) {
@@ -92,6 +134,7 @@ public final class LegalClasses {
                 "rum, gin or brandy liqueur",
                 "27 CFR 5.150(b)",
                 rye,
+                List.of(),
                 "the named spirit alone",
                 Source.CFR_27_RECALLED));
         List<Miss> flavoured = new ArrayList<>();
@@ -101,13 +144,14 @@ public final class LegalClasses {
                 "flavored brandy, gin, rum, vodka or whisky",
                 "27 CFR 5.151",
                 flavoured,
+                List.of(),
                 "wine over 2.5 % is named",
                 Source.CFR_27_RECALLED));
         return classes;
     }
 
     private static LegalClass american(String name, String clause, List<Miss> misses, String besides) {
-        return new LegalClass(Market.US, name, clause, misses, besides, Source.CFR_27_SPIRITS);
+        return new LegalClass(Market.US, name, clause, misses, List.of(), besides, Source.CFR_27_SPIRITS);
     }
 
     private static List<Miss> sugar(double found, double least, @Nullable Double below) {

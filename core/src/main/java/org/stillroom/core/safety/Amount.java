@@ -27,6 +27,23 @@ public record Amount(
         basis = List.copyOf(basis);
     }
 
+    /** Returns the amount of something that is weighed in, of which nothing is not known. */
+    static Amount weighed(String name, double grams, List<String> from, Drink drink) {
+        return weighed(name, new Range(grams, grams), from, List.of(), drink);
+    }
+
+    /** Returns the amount of something that is weighed in. */
+    static Amount weighed(String name, Range grams, List<String> from, List<String> notKnownFrom, Drink drink) {
+        return new Amount(
+                new Watched(name, List.of(name), List.of(), "", false),
+                grams.times(1000.0 / drink.kilograms()),
+                grams.times(1000.0 / drink.litres()),
+                notKnownFrom,
+                from,
+                RowStatus.DERIVED,
+                List.of());
+    }
+
     /** Returns whether the most that can be in it is known. */
     public boolean isKnown() {
         return notKnownFrom.isEmpty();

@@ -261,22 +261,7 @@ public record HouseRules(List<HouseRule> rules) {
                 grams = counts ? grams.plus(portion.grams()) : grams;
             }
         }
-        return amount(name, grams, from, notKnown, drink);
-    }
-
-    private static @Nullable Amount amount(
-            String name, Range grams, List<String> from, List<String> notKnown, Drink drink) {
-        if (from.isEmpty() && notKnown.isEmpty()) {
-            return null;
-        }
-        return new Amount(
-                new Watched(name, List.of(name), List.of(), "", false),
-                grams.times(1000.0 / drink.kilograms()),
-                grams.times(1000.0 / drink.litres()),
-                notKnown,
-                from,
-                RowStatus.DERIVED,
-                List.of());
+        return from.isEmpty() && notKnown.isEmpty() ? null : Amount.weighed(name, grams, from, notKnown, drink);
     }
 
     private static Finding problem(int line, String message, String remedy) {

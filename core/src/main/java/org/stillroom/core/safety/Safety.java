@@ -3,6 +3,7 @@ package org.stillroom.core.safety;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.plan.Plan;
 import org.stillroom.core.reference.Finding;
@@ -45,6 +46,14 @@ public record Safety(Drink drink, Serving serving, List<Finding> findings) {
     /** Returns where it keeps until when; of an essence, which is no drink, null. */
     public @Nullable Keeping keeping() {
         return drink.isConcentrate() ? null : Keeping.of(drink);
+    }
+
+    /** Returns what lawful names ask for beside strength and sugar, by their words. */
+    public Map<String, Held> held() {
+        return Map.of(
+                "anethole", Held.of(drink, "trans-anethole"),
+                "glycyrrhizic acid", Held.of(drink, "glycyrrhizic acid"),
+                "egg yolk", Held.yolk(drink));
     }
 
     /** Returns whether a rule forbids it. */

@@ -3,6 +3,9 @@ package org.stillroom.core.safety;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.liquid.Substance;
+import org.stillroom.core.plan.PlannedLine;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Source;
@@ -19,6 +22,9 @@ final class UsLaw {
     private static final double GLYCYRRHIZIN_WITHOUT_ALCOHOL = 1500.0;
     /** Prussic acid of cherry pits and cherry laurel, mg/kg. Source: 21 CFR 172.510(b). */
     private static final double PRUSSIC_ACID = 25.0;
+
+    /** Acetic acid as an ingredient in drinks, mg/kg. Source: 21 CFR 184.1005, all other food categories. */
+    private static final double ACETIC_ACID = 1500.0;
 
     private UsLaw() {}
 
@@ -66,8 +72,35 @@ final class UsLaw {
             double glycyrrhizin = drink.isAlcoholic() ? GLYCYRRHIZIN : GLYCYRRHIZIN_WITHOUT_ALCOHOL;
             add(findings, drink, "glycyrrhizic acid", glycyrrhizin, "glycyrrhizin as served");
             add(findings, drink, "hydrogen cyanide", PRUSSIC_ACID, "prussic acid");
+            addAcetic(findings, drink);
         }
         return findings;
+    }
+
+    /** Vinegar is a food of its own; the acid by itself is limited. */
+    private static void addAcetic(List<Finding> findings, Drink drink) {
+        List<PlannedLine> lines = drink.lines().stream()
+                .filter(line -> line.ingredient().kind() == Kind.ACID
+                        && line.ingredient().perGram().grams(Substance.ACETIC) > 0.0)
+                .toList();
+        double grams = lines.stream()
+                .mapToDouble(line -> line.grams() * line.ingredient().perGram().grams(Substance.ACETIC))
+                .sum();
+        if (grams > ACETIC_ACID * drink.kilograms() / 1000.0) {
+            findings.add(new Limit(
+                            "us-limit",
+                            Place.US.label(),
+                            "acetic acid in drinks",
+                            ACETIC_ACID,
+                            Limit.Basis.PER_KILOGRAM,
+                            Limit.Edge.UP_TO,
+                            Source.CFR_21_LIMITS)
+                    .judge(Amount.weighed(
+                            "acetic acid",
+                            grams,
+                            lines.stream().map(PlannedLine::name).toList(),
+                            drink)));
+        }
     }
 
     private static void add(List<Finding> findings, Drink drink, String name, double value, String category) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.stillroom.core.liquid.Figure;
@@ -14,6 +15,7 @@ import org.stillroom.core.quantity.AlcoholByVolume;
 import org.stillroom.core.quantity.MassConcentration;
 import org.stillroom.core.quantity.Temperature;
 import org.stillroom.core.reference.TableSet;
+import org.stillroom.core.reference.Tables;
 
 /** Lawful names and labels at their bounds: Regulation (EU) 2019/787 Annex I, 1169/2011, 27 CFR 5.150 and 19.356. */
 class LegalClassesTest {
@@ -24,7 +26,11 @@ class LegalClassesTest {
     }
 
     private static LegalClass named(Figures figures, String name) {
-        return LegalClasses.of(figures).stream()
+        return named(figures, Contained.NOT_KNOWN, name);
+    }
+
+    private static LegalClass named(Figures figures, Contained contained, String name) {
+        return LegalClasses.of(figures, contained).stream()
                 .filter(each -> each.name().equals(name))
                 .findFirst()
                 .orElseThrow();
@@ -161,5 +167,60 @@ class LegalClassesTest {
             assertThat(duty.perBottle()).isCloseTo(1.54, within(0.001));
         });
         assertThat(Duty.of(TableSet.SHIPPED, 40, 700)).extracting(Duty::country).doesNotHaveDuplicates();
+    }
+
+    private static Contained holding(String what, double least, double most) {
+        return new Contained(Map.of(what, new Contained.Part(least, most)));
+    }
+
+    /** Annex I 36: sambuca holds 1 to 2 g/L of natural anethole, 38 % vol and 350 g/L of sugar. */
+    @Test
+    @Tag("published")
+    void sambucaIsHeldToItsAnethole() {
+        Figures sweet = liqueur(38.0, 340.0);
+        assertThat(named(sweet, holding("anethole", 1.0, 2.0), "sambuca")).satisfies(found -> {
+            assertThat(found.isMet()).isTrue();
+            assertThat(found.notShown()).isEmpty();
+        });
+        assertThat(named(sweet, holding("anethole", 0.5, 0.9), "sambuca").misses())
+                .containsExactly(new Miss("anethole", 0.9, 1.0, "g/L", "at least"));
+        assertThat(named(sweet, holding("anethole", 2.1, 2.5), "sambuca").misses())
+                .containsExactly(new Miss("anethole", 2.1, 2.0, "g/L", "at most"));
+        assertThat(named(sweet, holding("anethole", 0.9, 1.4), "sambuca").notShown())
+                .containsExactly("anethole 0.9 to 1.4, wanted 1 to 2 g/L");
+        assertThat(named(sweet, Contained.NOT_KNOWN, "sambuca").notShown())
+                .containsExactly("anethole not known, wanted 1 to 2 g/L");
+    }
+
+    /** Annex I 39 and 40: pure egg yolk 140 g/L at least, or 70. */
+    @Test
+    @Tag("published")
+    void eggLiqueurIsHeldToItsYolk() {
+        Figures sweet = liqueur(15.0, 200.0);
+        Contained some = holding("egg yolk", 100.0, 100.0);
+        assertThat(named(sweet, some, "egg liqueur / advocaat").isMet()).isFalse();
+        assertThat(named(sweet, some, "liqueur with egg").isMet()).isTrue();
+        assertThat(named(sweet, some, "liqueur with egg").notShown()).isEmpty();
+        assertThat(named(sweet, holding("egg yolk", 0.0, 0.0), "liqueur with egg")
+                        .isMet())
+                .isFalse();
+    }
+
+    /** Annex I 26: anethole 1.5 to 2 g/L and glycyrrhizic acid 0.05 to 0.5; one that is not known leaves the name open. */
+    @Test
+    @Tag("published")
+    void pastisAsksForBoth() {
+        Figures dry = liqueur(45.0, 10.0);
+        LegalClass open = named(dry, holding("anethole", 1.6, 1.9), "pastis");
+        assertThat(open.isMet()).isTrue();
+        assertThat(open.notShown()).containsExactly("glycyrrhizic acid not known, wanted 0.05 to 0.5 g/L");
+    }
+
+    @Test
+    void everyContentIsOfACategoryThatIsThere() {
+        assertThat(Tables.open("label/eu_category_contents.csv").rows())
+                .allSatisfy(row -> assertThat(Tables.open("label/eu_spirit_categories.csv").rows().stream()
+                                .map(each -> each.text("name")))
+                        .contains(row.text("name")));
     }
 }

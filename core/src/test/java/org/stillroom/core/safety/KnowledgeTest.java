@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.stillroom.core.aroma.Material;
+import org.stillroom.core.aroma.Materials;
 
 /** The shipped tables: whole, and so kept that nothing can vanish without a word. */
 class KnowledgeTest {
@@ -110,5 +112,123 @@ class KnowledgeTest {
                 .allSatisfy(row -> assertThat(row.watched().isEmpty() || names.contains(row.watched()))
                         .as(row.substance())
                         .isTrue());
+    }
+
+    /** Each name of the table means its own plant, alone and with what people add to it. */
+    @Test
+    @Tag("property")
+    void everyNameOfAPlantMeansIt() {
+        List<String> failed = new ArrayList<>();
+        for (Plant plant : KNOWN.plants()) {
+            for (String name : plant.names()) {
+                for (String said : List.of(name, name + " oil", "dried" + name)) {
+                    if (!Words.named(said, KNOWN.plants(), Plant::names).contains(plant)) {
+                        failed.add(said + " is not " + plant.name());
+                    }
+                }
+            }
+        }
+        assertThat(failed).isEmpty();
+    }
+
+    /** Each name of a material by which the aroma tables find it means, for the rules, a plant that holds that material. */
+    @Test
+    @Tag("property")
+    void everyNameOfAMaterialMeansAPlantThatHoldsIt() {
+        List<String> failed = new ArrayList<>();
+        for (Material material : Materials.list()) {
+            List<String> names = new ArrayList<>(material.aliases());
+            names.add(material.name());
+            for (String name : names) {
+                String said = material.kind() == Material.Kind.OIL ? name + " oil" : name;
+                List<Plant> plants = Words.named(said, KNOWN.plants(), Plant::names);
+                boolean composed = KNOWN.compositions().stream()
+                        .anyMatch(row -> row.material().equals(material.id()));
+                boolean its = plants.stream()
+                        .anyMatch(plant -> plant.oilMaterials().contains(material.id())
+                                || plant.plantMaterials().contains(material.id()));
+                if (composed && !its) {
+                    failed.add(said + " (" + material.id() + ") is "
+                            + plants.stream().map(Plant::name).toList());
+                }
+            }
+        }
+        assertThat(failed).isEmpty();
+    }
+
+    /**
+     * Each plant with an oil finds its oil by a name among those that clarity and notes reckon with, and never another one. Names
+     * under which no oil is sold, or which could mean several, find none: they are listed here, so that a new one is looked at.
+     */
+    @Test
+    @Tag("property")
+    void everyPlantWithAnOilFindsItAmongTheMaterials() {
+        List<String> none = new ArrayList<>();
+        List<String> without = new ArrayList<>();
+        for (Plant plant : KNOWN.plants()) {
+            List<String> names = plant.oilMaterials().isEmpty() ? List.of() : plant.names();
+            int found = 0;
+            for (String name : names) {
+                Material material = Materials.find(name.strip() + " oil");
+                if (material == null) {
+                    none.add(name.strip());
+                } else {
+                    found++;
+                    assertThat(material.kind() == Material.Kind.PLANT ? plant.plantMaterials() : plant.oilMaterials())
+                            .as(plant.name() + " by" + name)
+                            .contains(material.id());
+                }
+            }
+            if (!names.isEmpty() && found == 0) {
+                without.add(plant.name());
+            }
+        }
+        assertThat(without).containsExactly("mint"); // peppermint or spearmint
+        assertThat(none)
+                .containsExactlyInAnyOrder(
+                        "orange peel",
+                        "orange zest",
+                        "seville orange",
+                        "curacao orange",
+                        "bitter orange peel",
+                        "orange leaf",
+                        "bitter orange leaves",
+                        "lemon peel",
+                        "lemon zest",
+                        "lime peel",
+                        "clementine",
+                        "anise seed",
+                        "fennel seed",
+                        "mint",
+                        "mint leaf",
+                        "mint leaves",
+                        "cinnamon stick",
+                        "cinnamon sticks",
+                        "ceylon cinnamon",
+                        "true cinnamon",
+                        "cinnamon ceylon",
+                        "chinese cinnamon",
+                        "saigon cinnamon",
+                        "cassia cinnamon",
+                        "cloves",
+                        "clove buds",
+                        "pimenta",
+                        "white pepper",
+                        "juniper berries",
+                        "absinthe wormwood",
+                        "grande wormwood",
+                        "sage leaf",
+                        "garden sage",
+                        "rose petal",
+                        "rose petals",
+                        "roman camomile",
+                        "camomile",
+                        "balm",
+                        "orris root",
+                        "myrcia",
+                        "bay leaves",
+                        "bay laurel",
+                        "bay",
+                        "bitter almonds");
     }
 }

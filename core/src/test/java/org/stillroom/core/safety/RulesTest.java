@@ -182,6 +182,16 @@ class RulesTest {
                 .satisfies(finding -> assertThat(finding.message()).contains("about 26 °C"));
     }
 
+    /** 21 CFR 184.1005: acetic acid as an ingredient at most 0.15 % in drinks; 1.5 g/kg pass, a hair more does not. */
+    @Test
+    @Tag("published")
+    void aceticAcidByItselfIsLimitedInTheUs() {
+        Bench within = new Bench().grams("acetic acid", Kind.ACID, 1.49).strong("spirit", Kind.SPIRIT, 40.0, 998.51);
+        Bench over = new Bench().grams("acetic acid", Kind.ACID, 1.51).strong("spirit", Kind.SPIRIT, 40.0, 998.49);
+        assertThat(within.verdicts("us-limit")).isEmpty();
+        assertThat(over.verdicts("us-limit")).containsExactly("STOP US above the limit");
+    }
+
     @Test
     void anEssenceIsNotJudgedAsADrink() {
         Bench essence = new Bench()

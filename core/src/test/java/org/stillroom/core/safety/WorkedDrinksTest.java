@@ -20,6 +20,42 @@ class WorkedDrinksTest {
     }
 
     /** Dalmatian sage oil, 43 % alpha- and 8.5 % beta-thujone at worst: 10 mg/kg by 10 / 0.515 = 19.4 mg of oil per kg. */
+    /** 2.3 g of anise oil, 87 to 94 % anethole or more by its source groups: near 2 g/kg, and no liquorice. */
+    @Test
+    void anAniseedDrinkKnowsItsAnethole() {
+        Bench anise =
+                new Bench().grams("anise oil", Kind.ESSENTIAL_OIL, 2.3).strong("spirit", Kind.SPIRIT, 40.0, 997.7);
+        Held anethole = held(anise, "anethole");
+        assertThat(anethole.isKnown()).isTrue();
+        assertThat(anethole.gramsPerLitre().most()).isBetween(1.9, 2.3);
+        assertThat(held(anise, "glycyrrhizic acid")).isEqualTo(new Held(Range.NOTHING, true));
+        Bench mystery = new Bench()
+                .strong("essence of the fair", Kind.ESSENCE, 80.0, 10.0)
+                .strong("spirit", Kind.SPIRIT, 40.0, 990.0);
+        assertThat(held(mystery, "anethole").isKnown()).isFalse();
+    }
+
+    /** 200 g of yolk, 100 g of whole egg (28 to 36 % yolk, from memory) in what comes to a litre and a bit. */
+    @Test
+    void yolkIsCountedPureAndInWholeEgg() {
+        Bench egg = new Bench()
+                .grams("egg yolk", Kind.EGG, 200.0)
+                .grams("whole egg", Kind.EGG, 100.0)
+                .grams("egg white", Kind.EGG, 50.0)
+                .strong("spirit", Kind.SPIRIT, 40.0, 700.0);
+        double litres = egg.safety().drink().litres();
+        Held yolk = held(egg, "egg yolk");
+        assertThat(yolk.gramsPerLitre().least()).isCloseTo(228.0 / litres, within(1e-9));
+        assertThat(yolk.gramsPerLitre().most()).isCloseTo(236.0 / litres, within(1e-9));
+        assertThat(yolk.isKnown()).isTrue();
+        Bench bought = new Bench().strong("advocaat", Kind.LIQUEUR, 15.0, 500.0);
+        assertThat(held(bought, "egg yolk").isKnown()).isFalse();
+    }
+
+    private static Held held(Bench bench, String what) {
+        return java.util.Objects.requireNonNull(bench.safety().held().get(what));
+    }
+
     @Test
     @Tag("published")
     void sageOilReachesTenMilligramsOfThujoneAtNineteenOfOil() {

@@ -75,6 +75,7 @@ public final class LabelFields {
                     .put("name", each.name())
                     .put("met_by_figures", each.isMet())
                     .put("misses", misses(each))
+                    .putTexts("not_shown", each.notShown())
                     .put("asks_besides", each.asksBesides())
                     .put("clause", each.clause())
                     .put("source", each.source().title())

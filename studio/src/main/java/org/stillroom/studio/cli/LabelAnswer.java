@@ -69,12 +69,15 @@ record LabelAnswer(TellLabel.Found found, @Nullable Path written) implements Ans
         Table table = new Table().text("").text("name").text("asks besides").text("clause");
         found.classes().stream()
                 .filter(LegalClass::isMet)
-                .forEach(each -> table.row(
-                        each.market().name(),
-                        each.name(),
-                        each.asksBesides().isEmpty() ? "–" : short60(each.asksBesides()),
-                        each.clause() + status(each)));
+                .forEach(each ->
+                        table.row(each.market().name(), each.name(), besides(each), each.clause() + status(each)));
         return table;
+    }
+
+    private static String besides(LegalClass each) {
+        String text =
+                each.notShown().isEmpty() ? each.asksBesides() : "not shown: " + String.join("; ", each.notShown());
+        return text.isEmpty() ? "–" : short60(text);
     }
 
     private static String status(LegalClass each) {

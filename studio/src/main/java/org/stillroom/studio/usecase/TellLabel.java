@@ -1,10 +1,13 @@
 package org.stillroom.studio.usecase;
 
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.label.BottleSizes;
+import org.stillroom.core.label.Contained;
 import org.stillroom.core.label.Duty;
 import org.stillroom.core.label.LegalClass;
 import org.stillroom.core.label.LegalClasses;
@@ -161,7 +164,7 @@ public final class TellLabel {
                 worked.plan().recipe().title(),
                 figures,
                 strength,
-                LegalClasses.of(figures),
+                LegalClasses.of(figures, contained(safety)),
                 servingMillilitres,
                 bottleMillilitres,
                 BottleSizes.isLawful(Market.EU, bottleMillilitres),
@@ -175,6 +178,17 @@ public final class TellLabel {
                 worked.grounds().knowledge().tables(),
                 safety.keeping(),
                 all.stream().filter(TellLabel::isAgainst).toList());
+    }
+
+    private static Contained contained(Safety safety) {
+        Map<String, Contained.Part> parts = new HashMap<>();
+        safety.held()
+                .forEach((what, held) -> parts.put(
+                        what,
+                        new Contained.Part(
+                                held.gramsPerLitre().least(),
+                                held.isKnown() ? held.gramsPerLitre().most() : Double.POSITIVE_INFINITY)));
+        return new Contained(parts);
     }
 
     private static boolean isAgainst(Finding finding) {

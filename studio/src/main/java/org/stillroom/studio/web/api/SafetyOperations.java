@@ -192,6 +192,7 @@ final class SafetyOperations {
                 .with("name", Schemas.text(""))
                 .with("met_by_figures", Schemas.flag(""))
                 .with("misses", Schemas.list(miss))
+                .with("not_shown", Schemas.list(Schemas.text("what may or may not be met")))
                 .with("asks_besides", Schemas.text("what figures cannot show"))
                 .with("clause", Schemas.text(""))
                 .with("source", Schemas.text(""))

@@ -1,0 +1,36 @@
+package org.stillroom.core.label;
+
+import java.util.Map;
+
+/**
+ * What a drink holds of things that categories name beside strength and sugar; what is not among the parts is not known.
+ *
+ * @param parts by what they are of: "anethole", "glycyrrhizic acid", "egg yolk"
+ */
+public record Contained(Map<String, Part> parts) {
+    /** Nothing is known of any of them. */
+    public static final Contained NOT_KNOWN = new Contained(Map.of());
+
+    private static final Part ANYTHING = new Part(0.0, Double.POSITIVE_INFINITY);
+
+    public Contained {
+        parts = Map.copyOf(parts);
+    }
+
+    /**
+     * Least and most of it, g/L at 20 °C.
+     *
+     * @param most infinite where nobody knows
+     */
+    public record Part(double least, double most) {
+        public Part {
+            if (!(least >= 0.0 && most >= least)) {
+                throw new IllegalArgumentException("a part runs upwards from zero, not from " + least + " to " + most);
+            }
+        }
+    }
+
+    Part of(String what) {
+        return parts.getOrDefault(what, ANYTHING);
+    }
+}

@@ -1,0 +1,55 @@
+package org.stillroom.core.safety;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.plan.PlannedLine;
+
+/**
+ * How much of something a drink holds that lawful names ask for.
+ *
+ * @param gramsPerLitre of what is known, at 20 °C
+ * @param isKnown whether the most is known
+ */
+public record Held(Range gramsPerLitre, boolean isKnown) {
+    /** Yolk in shelled egg, by mass. From memory: 28 to 36 %. */
+    private static final Range YOLK_OF_EGG = new Range(0.28, 0.36);
+
+    private static final List<String> YOLK = List.of(" yolk");
+    private static final List<String> WHITE = List.of(" white", " albumen");
+    private static final List<String> EGG = List.of(" egg", " yolk", " advocaat", " custard");
+
+    private static final Held NOTHING = new Held(Range.NOTHING, true);
+
+    /** Returns how much there is of a watched substance; where nothing is expected to bring any, there is none. */
+    static Held of(Drink drink, String watched) {
+        @Nullable Amount amount = drink.amount(watched);
+        boolean allRecognised = drink.portions().stream().noneMatch(Portion::isNotRecognised);
+        if (amount == null) {
+            return new Held(Range.NOTHING, allRecognised);
+        }
+        return new Held(amount.perLitre().times(1e-3), amount.isKnown() && allRecognised);
+    }
+
+    /** Returns how much egg yolk there is; whole egg is yolk in part, and of what is bought with egg in it nobody knows. */
+    static Held yolk(Drink drink) {
+        Held yolk = NOTHING;
+        for (PlannedLine line : drink.lines()) {
+            Range grams = new Range(line.grams(), line.grams());
+            if (line.ingredient().kind() != Kind.EGG) {
+                boolean bought = Words.any(line.name(), EGG)
+                        && line.ingredient().ingredient().from() == null;
+                yolk = bought ? new Held(yolk.gramsPerLitre(), false) : yolk;
+            } else if (Words.any(line.name(), YOLK)) {
+                yolk = yolk.plus(grams);
+            } else if (!Words.any(line.name(), WHITE)) {
+                yolk = yolk.plus(grams.times(YOLK_OF_EGG));
+            }
+        }
+        return new Held(yolk.gramsPerLitre().times(1.0 / drink.litres()), yolk.isKnown());
+    }
+
+    private Held plus(Range grams) {
+        return new Held(gramsPerLitre.plus(grams), isKnown);
+    }
+}
