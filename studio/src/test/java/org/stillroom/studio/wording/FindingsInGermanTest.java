@@ -17,6 +17,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.stillroom.core.liquid.Figure;
+import org.stillroom.core.plan.MixingStep;
 import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.recipe.Making;
 import org.stillroom.core.reference.Finding;
@@ -119,6 +121,33 @@ class FindingsInGermanTest {
         assertThat(english).isEmpty();
     }
 
+    @Test
+    void otherHazesAndWaysToClarifyAreSaidInGerman() {
+        Map<String, List<String>> tables = Map.of(
+                "other_hazes", List.of("haze", "test", "try_first"),
+                "signs", List.of("question"),
+                "clarifying", List.of("way", "takes_out", "how", "wait", "allergens"),
+                "cream_limits", List.of("why", "remedy"));
+        List<String> english = new ArrayList<>();
+        tables.forEach((name, columns) -> Tables.open("clarity/" + name + ".csv")
+                .rows()
+                .forEach(row -> columns.stream()
+                        .map(row::textOrEmpty)
+                        .filter(text -> !text.isEmpty())
+                        .forEach(text -> noteIfEnglish("haze", text, english))));
+        assertThat(english).isEmpty();
+    }
+
+    @Test
+    void figuresAreNamedInGermanWithTheirUnits() {
+        List<String> english = new ArrayList<>();
+        for (Figure figure : Figure.values()) {
+            noteIfEnglish("figure", figure.label(), english);
+            noteIfEnglish("figure", figure.unit().replace("the temperature asked", "20 °C"), english);
+        }
+        assertThat(english).isEmpty();
+    }
+
     private static void noteIfEnglish(String rule, String text, List<String> english) {
         if (GERMAN.told(rule, text).language() != Language.GERMAN) {
             english.add(rule + ": " + text);
@@ -136,6 +165,32 @@ class FindingsInGermanTest {
         assertThat(files).hasSizeGreaterThan(6);
         return files.stream()
                 .map(file -> DynamicTest.dynamicTest(file.getFileName().toString(), () -> areGerman(ofFile(file))));
+    }
+
+    @TestFactory
+    Stream<DynamicTest> theOrderOfMixingIsGerman() throws IOException {
+        List<Path> files;
+        try (Stream<Path> all = Files.list(ROOT.resolve("examples"))) {
+            files = all.filter(file -> file.toString().endsWith(".yaml")).sorted().toList();
+        }
+        return files.stream()
+                .map(file -> DynamicTest.dynamicTest(file.getFileName().toString(), () -> stepsAreGerman(file)));
+    }
+
+    private static void stepsAreGerman(Path file) {
+        OpenRecipe.Outcome.Opened opened = (OpenRecipe.Outcome.Opened) OpenRecipe.at(file);
+        PlanRecipe.Outcome outcome =
+                PlanRecipe.answer(PlanRecipe.making(opened.recipe()), null, Grounds.SHIPPED, Workings.NONE);
+        List<String> english = new ArrayList<>();
+        for (MixingStep step : ((PlanRecipe.Outcome.Worked) outcome).plan().steps()) {
+            if (step.act() != MixingStep.Act.OWN) {
+                noteIfEnglish("mixing", step.what(), english);
+            }
+            if (!step.why().isEmpty()) {
+                noteIfEnglish("mixing", step.why(), english);
+            }
+        }
+        assertThat(english).isEmpty();
     }
 
     private static List<Finding> ofFile(Path file) {
