@@ -171,7 +171,9 @@ class FindingsInGermanTest {
     Stream<DynamicTest> theOrderOfMixingIsGerman() throws IOException {
         List<Path> files;
         try (Stream<Path> all = Files.list(ROOT.resolve("examples"))) {
-            files = all.filter(file -> file.toString().endsWith(".yaml")).sorted().toList();
+            files = all.filter(file -> file.toString().endsWith(".yaml"))
+                    .sorted()
+                    .toList();
         }
         return files.stream()
                 .map(file -> DynamicTest.dynamicTest(file.getFileName().toString(), () -> stepsAreGerman(file)));
