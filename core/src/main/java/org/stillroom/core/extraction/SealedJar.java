@@ -1,6 +1,7 @@
 package org.stillroom.core.extraction;
 
 import org.stillroom.core.liquid.Contents;
+import org.stillroom.core.liquid.Estimate;
 import org.stillroom.core.liquid.Substance;
 
 /**
@@ -10,7 +11,10 @@ import org.stillroom.core.liquid.Substance;
  */
 public final class SealedJar {
     /** Empty part of the jar when it is closed, where nobody says it. Common practice, no source. */
-    public static final double EMPTY = 0.2;
+    static final double EMPTY = 0.2;
+
+    /** How far that part may be off, either way. Own judgement. */
+    private static final double EMPTY_DOUBT = 0.05;
 
     /** Warmer than this a sealed jar is asked for no more, °C: spirit boils from 78 °C on. Own judgement. */
     public static final double WARMEST = 70.0;
@@ -25,22 +29,28 @@ public final class SealedJar {
     private SealedJar() {}
 
     /**
-     * Returns the pressure over that of the room, bar.
+     * Returns the pressure over that of the room, bar; its doubt is that of how much of the jar is empty.
      *
      * @param liquid in the jar
      * @param celsius from 20 to {@link #WARMEST}
      */
-    public static double pressure(Contents liquid, double celsius) {
+    public static Estimate pressure(Contents liquid, double celsius) {
         if (!(celsius >= CLOSED_AT && celsius <= WARMEST)) {
             throw new IllegalArgumentException(
                     "a sealed jar is warmed to 20 to " + WARMEST + " °C, not to " + celsius + " °C");
         }
         double x = ethanol(liquid);
-        double room = EMPTY - GROWTH * (celsius - CLOSED_AT) * (1.0 - EMPTY);
+        double fuller = bar(x, celsius, EMPTY - EMPTY_DOUBT);
+        double emptier = bar(x, celsius, EMPTY + EMPTY_DOUBT);
+        return new Estimate(bar(x, celsius, EMPTY), 0.5 * (fuller - emptier));
+    }
+
+    private static double bar(double x, double celsius, double empty) {
+        double room = empty - GROWTH * (celsius - CLOSED_AT) * (1.0 - empty);
         double air = (Vapour.PRESSURE - Vapour.pressure(x, CLOSED_AT + ZERO_CELSIUS))
                 * (celsius + ZERO_CELSIUS)
                 / (CLOSED_AT + ZERO_CELSIUS)
-                * EMPTY
+                * empty
                 / room;
         double total = air + Vapour.pressure(x, celsius + ZERO_CELSIUS);
         return (total - Vapour.PRESSURE) / PASCAL_PER_BAR;

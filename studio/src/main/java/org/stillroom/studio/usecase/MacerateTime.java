@@ -39,9 +39,9 @@ final class MacerateTime {
         if (asked.way() != Way.BATH || taste == null || done == null) {
             return null;
         }
-        double bar = Impossible.unless(
+        Estimate pressure = Impossible.unless(
                 "temperature", "Warm it less, such as 50C.", () -> SealedJar.pressure(liquid, asked.celsius()));
-        return new Macerate.Bath(hours(taste), hours(done), new Estimate(bar, 0.0));
+        return new Macerate.Bath(hours(taste), hours(done), pressure);
     }
 
     private static Estimate hours(Estimate days) {
