@@ -23,6 +23,9 @@ import org.jspecify.annotations.Nullable;
  * <p>The English in the code is the key. The head of {@code findings_de.txt} says how the book is written.
  */
 final class Phrasebook {
+    /** Names of the files that a book is written in. */
+    private static final List<String> PARTS = List.of("findings", "desk");
+
     private static final Map<Language, Phrasebook> BOOKS = books();
     /** The group that any rule may take from. */
     private static final String ANY = "*";
@@ -32,13 +35,16 @@ final class Phrasebook {
     private static Map<Language, Phrasebook> books() {
         Map<Language, Phrasebook> books = new EnumMap<>(Language.class);
         for (Language language : Language.values()) {
-            String name = "findings_" + language.tag() + ".txt";
-            try (InputStream file = Phrasebook.class.getResourceAsStream(name)) {
-                if (file != null) {
-                    books.put(language, read(name, new InputStreamReader(file, StandardCharsets.UTF_8)));
+            for (String part : PARTS) {
+                String name = part + "_" + language.tag() + ".txt";
+                try (InputStream file = Phrasebook.class.getResourceAsStream(name)) {
+                    if (file != null) {
+                        books.computeIfAbsent(language, any -> new Phrasebook())
+                                .take(name, new InputStreamReader(file, StandardCharsets.UTF_8));
+                    }
+                } catch (IOException e) {
+                    throw new UncheckedIOException("the phrases " + name + " of the program cannot be read", e);
                 }
-            } catch (IOException e) {
-                throw new UncheckedIOException("the phrases " + name + " of the program cannot be read", e);
             }
         }
         return books;
@@ -56,19 +62,23 @@ final class Phrasebook {
      */
     static Phrasebook read(String name, Reader text) {
         Phrasebook book = new Phrasebook();
+        book.take(name, text);
+        return book;
+    }
+
+    private void take(String name, Reader text) {
         List<String> lines = new BufferedReader(text).lines().map(String::strip).toList();
         List<String> rules = List.of();
         for (int i = 0; i < lines.size(); i++) {
             String line = lines.get(i);
             if (line.startsWith("[") && line.endsWith("]")) {
                 rules = List.of(line.substring(1, line.length() - 1).split(" +"));
-                rules.forEach(rule -> book.groups.computeIfAbsent(rule, any -> new PhraseGroup()));
+                rules.forEach(rule -> groups.computeIfAbsent(rule, any -> new PhraseGroup()));
             } else if (!line.isEmpty() && !line.startsWith("#")) {
                 i++;
-                book.add(rules, line, i < lines.size() ? lines.get(i) : "", name + ", line " + i);
+                add(rules, line, i < lines.size() ? lines.get(i) : "", name + ", line " + i);
             }
         }
-        return book;
     }
 
     private void add(List<String> rules, String english, String translation, String where) {

@@ -17,6 +17,9 @@ import org.stillroom.studio.web.frame.Visit;
 
 /** A question of the desk as a form with its answer, wherever it is asked. */
 public final class AskingPage {
+    /** The group of the phrasebook in which the desk speaks. */
+    public static final String DESK = "desk";
+
     private AskingPage() {}
 
     /**
@@ -36,7 +39,7 @@ public final class AskingPage {
         Asked asked = typed.isEmpty()
                 ? new Asked(fields(question, Map.of()), null, List.of(), List.of())
                 : answered(visit, question, typed);
-        visit.page(AskedField.label(question.name()), place.room())
+        visit.page(visit.words().told(DESK, AskedField.label(question.name())).text(), place.room())
                 .style("tables.css")
                 .show("tables/question.jte", Map.of("question", question, "asked", asked, "place", place));
     }
