@@ -9,10 +9,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import org.stillroom.core.aroma.OwnAnalysis;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.plan.Plan;
 import org.stillroom.core.reference.Finding;
+import org.stillroom.studio.usecase.shelf.ReadAnalysis;
 import picocli.CommandLine.Option;
 
 /** Analyses of lots as an option of the commands that compute with what is in an oil. */
@@ -34,7 +34,7 @@ final class AnalysisFiles {
         Map<String, Map<String, Double>> read = new LinkedHashMap<>();
         List<Finding> problems = new ArrayList<>();
         files.forEach((ingredient, path) -> {
-            OwnAnalysis analysis = OwnAnalysis.read(text(path));
+            ReadAnalysis.Outcome analysis = ReadAnalysis.answer(text(path));
             Map<String, Double> parts = analysis.parts();
             if (parts == null) {
                 problems.addAll(analysis.problems());

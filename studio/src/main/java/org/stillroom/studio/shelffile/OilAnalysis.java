@@ -2,15 +2,18 @@ package org.stillroom.studio.shelffile;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.aroma.Constituent;
 import org.stillroom.core.aroma.Constituents;
+import org.stillroom.core.aroma.Materials;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 
@@ -57,14 +60,32 @@ public record OilAnalysis(List<Part> parts, double percent, List<LineProblem> pr
      *
      * @param line on which it stands
      * @param written name or CAS number as given
-     * @param constituent what is known of it, or null when it is none of the table's
+     * @param constituent what is known of it, or null when it is no single one of the table's
+     * @param key by which it is reckoned with: its CAS number, or the name of a sum; null when it is not known
      * @param percent of the oil by mass, as analyses by chromatography give it
      */
-    public record Part(int line, String written, @Nullable Constituent constituent, double percent) {}
+    public record Part(
+            int line,
+            String written,
+            @Nullable Constituent constituent,
+            @Nullable String key,
+            double percent) {}
 
-    /** Reads a table of constituents: name or CAS number, or both, and per cent; with or without headings. */
+    /** Returns what is known of it, parts of the oil from 0 to 1 by their keys. */
+    public Map<String, Double> shares() {
+        Map<String, Double> shares = new LinkedHashMap<>();
+        for (Part part : parts) {
+            if (part.key() != null) {
+                shares.merge(part.key(), part.percent() / 100.0, Math::max);
+            }
+        }
+        return shares;
+    }
+
+    /** Reads a table of constituents: name or CAS number, or both, and per cent; with or without headings. Lines that begin with # are passed over. */
     public static OilAnalysis read(String text) {
-        return new Reading(CsvTable.read(text, cell -> COLUMNS.containsKey(Headings.plain(cell)))).all();
+        String bare = text.lines().map(line -> line.startsWith("#") ? "" : line).collect(Collectors.joining("\n"));
+        return new Reading(CsvTable.read(bare, cell -> COLUMNS.containsKey(Headings.plain(cell)))).all();
     }
 
     /** One reading. */
@@ -142,6 +163,9 @@ public record OilAnalysis(List<Part> parts, double percent, List<LineProblem> pr
                 return;
             }
             Constituent constituent = constituent(line, name, cas);
+            if (key(constituent, written) == null) {
+                unknown(line, written);
+            }
             Double percent = percent(line, written, share);
             String same = constituent == null ? Headings.plain(written) : constituent.cas();
             if (!seen.add(same)) {
@@ -153,7 +177,7 @@ public record OilAnalysis(List<Part> parts, double percent, List<LineProblem> pr
                         "Keep one line of it, or add the two up.");
             }
             if (percent != null) {
-                parts.add(new Part(line, written, constituent, percent));
+                parts.add(new Part(line, written, constituent, key(constituent, written), percent));
             }
         }
 
@@ -167,15 +191,21 @@ public record OilAnalysis(List<Part> parts, double percent, List<LineProblem> pr
                         "does not fit",
                         cas + " is the number of " + byNumber.name() + ", not of " + name + ".",
                         name + " has the number " + byName.cas() + ".");
-            } else if (byNumber == null && byName == null) {
-                tell(
-                        line,
-                        "constituent-not-known",
-                        "not known",
-                        (name.isEmpty() ? cas : name) + " is no constituent of the table.",
-                        "Write its CAS number or another of its names; else it is kept and nothing is reckoned with it.");
             }
             return byNumber == null ? byName : byNumber;
+        }
+
+        private static @Nullable String key(@Nullable Constituent constituent, String written) {
+            return constituent == null ? Materials.keyOf(written) : constituent.cas();
+        }
+
+        private void unknown(int line, String written) {
+            tell(
+                    line,
+                    "constituent-not-known",
+                    "not known",
+                    written + " is no constituent of the table.",
+                    "Write its CAS number or another of its names; else it is kept and nothing is reckoned with it.");
         }
 
         private @Nullable Double percent(int line, String written, String share) {

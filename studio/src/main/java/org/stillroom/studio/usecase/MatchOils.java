@@ -102,13 +102,9 @@ public final class MatchOils {
             String analysis = lot.lot().sheet().analysis();
             OilAnalysis read = analysis == null ? null : OilAnalysis.read(analysis);
             if (read != null && !read.parts().isEmpty() && read.problems().isEmpty()) {
-                Map<String, Double> parts = new TreeMap<>();
-                for (OilAnalysis.Part part : read.parts()) {
-                    if (part.constituent() != null) {
-                        parts.merge(part.constituent().cas(), part.percent() / 100.0, Double::sum);
-                    }
-                }
-                return parts;
+                Map<String, Double> single = new TreeMap<>(read.shares());
+                single.keySet().removeIf(key -> Constituents.find(key) == null); // a sum smells of no one thing
+                return single;
             }
             EssentialOil oil = EssentialOils.find(lot.name());
             return oil == null ? Map.of() : oil.shares();

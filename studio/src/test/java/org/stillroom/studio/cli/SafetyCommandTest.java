@@ -221,6 +221,19 @@ class SafetyCommandTest {
     }
 
     @Test
+    void whatIsWrongWithAnAnalysisIsToldByLineAllAtOnce() throws IOException {
+        String certificate =
+                file("lot.csv", "linalool,31\nmoon dust,3\nLinalool,2\nlimonene,lots\nlinalyl acetate,90\n");
+        Desk.Run run = Desk.type("safety " + recipe("sage oil", "0.02 g/L") + " --analysis sage~oil=" + certificate);
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.err()).contains("line 2", "line 3", "line 4", "126");
+        String empty = file("none.csv", "constituent,percent\n");
+        assertThat(Desk.type("safety " + recipe("sage oil", "0.02 g/L") + " --analysis sage~oil=" + empty)
+                        .exit())
+                .isEqualTo(2);
+    }
+
+    @Test
     void anAnalysisOfWhatIsNoOilOfTheRecipeIsRefused() throws IOException {
         String certificate = file("lot.csv", "pulegone,1");
         Desk.Run run = Desk.type("safety " + recipe("sage oil", "0.02 g/L") + " --analysis mint=" + certificate);

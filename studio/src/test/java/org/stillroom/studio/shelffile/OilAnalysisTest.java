@@ -3,6 +3,7 @@ package org.stillroom.studio.shelffile;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class OilAnalysisTest {
@@ -36,5 +37,17 @@ class OilAnalysisTest {
         assertThat(OilAnalysis.read("name;cas;%\nlinalool;5989-27-5;3\n").problems())
                 .singleElement()
                 .satisfies(problem -> assertThat(problem.finding().rule()).isEqualTo("analysis-cas"));
+    }
+
+    @Test
+    void aCertificateWithRemarksCommasAndSumsIsReadToItsShares() {
+        OilAnalysis commas =
+                OilAnalysis.read("# lot 12\nconstituent,percent\nlinalool,31.5\n# checked\n\"1,8-cineole\",2\n\n");
+        assertThat(commas.problems()).isEmpty();
+        assertThat(commas.shares()).isEqualTo(Map.of("78-70-6", 0.315, "470-82-6", 0.02));
+        assertThat(commas.parts()).extracting(OilAnalysis.Part::line).containsExactly(3, 5);
+        OilAnalysis sum = OilAnalysis.read("linalool;31,5 %\nfurocoumarins (sum);0,3\n");
+        assertThat(sum.problems()).isEmpty();
+        assertThat(sum.shares()).isEqualTo(Map.of("78-70-6", 0.315, "furocoumarins (sum)", 0.003));
     }
 }

@@ -1,12 +1,10 @@
 package org.stillroom.studio.usecase.shelf;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
-import org.stillroom.core.aroma.Materials;
 import org.stillroom.core.plan.Plan;
 import org.stillroom.core.plan.PlannedLine;
 import org.stillroom.core.safety.Grounds;
@@ -71,20 +69,8 @@ public final class MakersGrounds {
     }
 
     private static Map<String, Double> parts(@Nullable String analysis) {
-        Map<String, Double> parts = new LinkedHashMap<>();
-        if (analysis != null) {
-            OilAnalysis read = OilAnalysis.read(analysis);
-            for (OilAnalysis.Part part : read.parts()) {
-                @Nullable
-                String key = part.constituent() == null
-                        ? Materials.keyOf(part.written())
-                        : part.constituent().cas();
-                if (key != null && isWhole(read)) {
-                    parts.merge(key, part.percent() / 100.0, Math::max);
-                }
-            }
-        }
-        return parts;
+        OilAnalysis read = OilAnalysis.read(analysis == null ? "" : analysis);
+        return isWhole(read) ? read.shares() : Map.of();
     }
 
     /** An analysis whose numbers do not hold together speaks for nothing; one that names what we do not know does. */

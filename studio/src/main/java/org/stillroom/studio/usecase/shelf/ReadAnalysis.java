@@ -1,0 +1,44 @@
+package org.stillroom.studio.usecase.shelf;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
+import org.stillroom.studio.shelffile.LineProblem;
+import org.stillroom.studio.shelffile.OilAnalysis;
+
+/** Reads the analysis of a lot that somebody gives to be reckoned with: all of it, or every problem with its line. */
+public final class ReadAnalysis {
+    private ReadAnalysis() {}
+
+    /**
+     * What was made of it.
+     *
+     * @param parts of the oil by CAS number or by the name of a sum, 0 to 1; null when something is wrong with it
+     * @param problems everything that is wrong
+     */
+    public record Outcome(@Nullable Map<String, Double> parts, List<Finding> problems) {
+        public Outcome {
+            problems = List.copyOf(problems);
+        }
+    }
+
+    /** Returns what a text says. */
+    public static Outcome answer(String text) {
+        OilAnalysis read = OilAnalysis.read(text);
+        List<Finding> problems = new ArrayList<>(
+                read.problems().stream().map(LineProblem::finding).toList());
+        if (problems.isEmpty() && !(read.percent() > 0.0)) {
+            problems.add(Finding.of(
+                    "analysis-empty",
+                    Severity.STOP,
+                    "",
+                    "missing",
+                    "The analysis says of nothing how much there is.",
+                    "Write lines such as linalool,31.5."));
+        }
+        return new Outcome(problems.isEmpty() ? read.shares() : null, problems);
+    }
+}
