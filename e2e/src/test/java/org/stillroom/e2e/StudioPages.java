@@ -61,6 +61,7 @@ final class StudioPages {
                 "/make/batch/" + batch,
                 "/rest/recipe/" + recipe,
                 "/make/gauge",
+                "/make/gauge?batch=" + batch + "&kit=SCALE_AND_FLASK",
                 "/make/gauge?hydrometer=SG%201.03&refractometer=25.9Bx&own-hydrometer=" + hydrometer,
                 "/make/gauge?density=1.0423g%2Fml&refractometer=31.5Bx&volume=1.95L&to-strength=28%25&with=96%25");
     }

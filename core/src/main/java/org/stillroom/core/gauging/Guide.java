@@ -33,6 +33,11 @@ public final class Guide {
             methods = List.copyOf(methods);
         }
 
+        /** Returns whether it takes so much of a batch that it costs it dearly; never where its volume is not known. */
+        public boolean isDear(@Nullable Double millilitres) {
+            return millilitres != null && sampleMillilitres > Method.DEAR * millilitres;
+        }
+
         private double worth() {
             return Math.hypot(strength, sugar / SUGAR_PER_STRENGTH);
         }
@@ -55,13 +60,9 @@ public final class Guide {
                 choice(List.of(have.get(i), have.get(j)), liquid, poured).ifPresent(choices::add);
             }
         }
-        Comparator<Choice> cheapFirst = Comparator.comparing(choice -> isDear(choice, millilitres));
+        Comparator<Choice> cheapFirst = Comparator.comparing(choice -> choice.isDear(millilitres));
         choices.sort(cheapFirst.thenComparingDouble(Choice::worth));
         return List.copyOf(choices);
-    }
-
-    private static boolean isDear(Choice choice, @Nullable Double millilitres) {
-        return millilitres != null && choice.sampleMillilitres() > Method.DEAR * millilitres;
     }
 
     /** Returns what some methods together would tell, or empty where they leave strength or sugar open. */

@@ -13,57 +13,64 @@ public enum Method {
             "a flask filled to its mark and weighed on a scale of 0.1 g",
             50.0,
             Sample.GOES_BACK,
-            "Weigh the flask dry and empty first, fill it to the mark at 20\u00a0°C without bubbles, and have it calibrated with"
-                    + " water: 49.86\u00a0g to 50\u00a0mL."),
+            "At 20\u00a0°C, or with its temperature typed; stir or shake until no bubble clings.",
+            "Weigh the flask dry and empty first, and have it calibrated with water: 49.86\u00a0g to 50\u00a0mL."),
     HYDROMETER(
             "hydrometer",
-            "a hydrometer of specific gravity in a cylinder",
+            "a hydrometer of specific gravity in a cylinder, which wants 100 to 250\u00a0mL",
             150.0,
             Sample.GOES_BACK,
-            "It shows alcohol and sugar at once, one against the other, and neither by itself. Stir out bubbles and let what was"
-                    + " mixed cool: mixing warms by 5 to 9\u00a0°C."),
+            "Stir out bubbles, and let what was mixed cool: mixing warms by 5 to 9\u00a0°C; read the temperature beside it.",
+            "It shows alcohol and sugar at once, one against the other, and neither by itself."),
     SPIRIT_HYDROMETER(
             "spirit hydrometer",
-            "a spirit hydrometer of % vol in a cylinder",
+            "a spirit hydrometer of % vol in a cylinder, which wants 100 to 250\u00a0mL",
             150.0,
             Sample.GOES_BACK,
+            "Stir out bubbles, let it cool, and read the temperature beside it.",
             "Sugar hides strength from it; most liqueurs are heavier than water, and it does not even float on its scale."),
     REFRACTOMETER(
             "refractometer",
             "a hand refractometer of °Brix",
             0.5,
             Sample.IS_LOST,
-            "Alcohol bends light too: without a density beside it the reading is not the sugar. Set it to zero with water, wipe"
-                    + " it dry, and let the drop take its temperature."),
+            "Let the drop take the temperature of the prism; say whether it corrects for temperature by itself.",
+            "Alcohol bends light too: without a density beside it the reading is not the sugar. Set it to zero with water and wipe"
+                    + " it dry."),
     RESIDUE(
             "residue made up again",
             "boiling the alcohol off a measured sample, making it up with water to its volume, and weighing a flask of that",
             100.0,
             Sample.IS_LOST,
-            "Boil off a good half, without flame and with air; let nothing spit or brown; make it up to the very volume at 20\u00a0°C."),
+            "Measure the sample and make it up again at the same 20\u00a0°C.",
+            "Boil off a good half, without flame and with air; let nothing spit or brown."),
     DRY_RESIDUE(
             "dry residue",
             "drying a weighed sample in an oven",
             10.0,
             Sample.IS_LOST,
+            "At 70 to 105\u00a0°C, spread thin, until two weighings agree.",
             "Syrup holds its last water for hours and browns above 105\u00a0°C. Never put it wet with alcohol into a hot oven."),
     DISTILLED(
             "distilled sample",
             "distilling a sample, making it up to its volume and reading a spirit hydrometer",
             250.0,
             Sample.IS_LOST,
+            "Measure the sample and make the distillate up again at the same 20\u00a0°C.",
             "Distilling alcohol, also as a test, needs leave in most countries: ask before."),
     WHOLE_BATCH(
             "whole batch weighed and measured",
             "a scale under the vessel and its volume by a mark",
             0.0,
             Sample.GOES_BACK,
+            "With the temperature of the batch, and without what floats or has settled.",
             "A mark good to 1\u00a0% leaves the strength open by 4\u00a0% vol: it tells the volume well and the strength badly."),
     TITRATION(
             "titration",
             "titrating the acid of a sample",
             10.0,
             Sample.IS_LOST,
+            "At the warmth of the room; drive carbonic acid out of what sparkles.",
             "Dilute dark liquids; count what is found as citric acid.");
 
     /** Sample above which a reading costs a small batch dearly, as a part of it. */
@@ -73,13 +80,15 @@ public enum Method {
     private final String means;
     private final double sampleMillilitres;
     private final Sample sample;
+    private final String conditions;
     private final String trap;
 
-    Method(String label, String means, double sampleMillilitres, Sample sample, String trap) {
+    Method(String label, String means, double sampleMillilitres, Sample sample, String conditions, String trap) {
         this.label = label;
         this.means = means;
         this.sampleMillilitres = sampleMillilitres;
         this.sample = sample;
+        this.conditions = conditions;
         this.trap = trap;
     }
 
@@ -123,6 +132,11 @@ public enum Method {
 
     public Sample sample() {
         return sample;
+    }
+
+    /** Returns what it is to be read at: temperature, and without bubbles. */
+    public String conditions() {
+        return conditions;
     }
 
     /** Returns what spoils it, and what to mind. */

@@ -20,13 +20,20 @@ import org.stillroom.core.recipe.SugarBasis;
  * docs/how-it-works/correcting.md.
  */
 public final class Correction {
+    /** More rounds than an extract that fills half of a batch needs. */
+    private static final int ROUNDS = 60;
+    /** Part of the batch below which nothing grows any more. */
+    private static final double CLOSE = 1e-10;
+
     private final Batch batch;
     private final Map<Asked, Double> target;
+    private final List<Added> flavours;
     private final @Nullable Double vessel;
 
-    private Correction(Batch batch, Map<Asked, Double> target, @Nullable Double vessel) {
+    private Correction(Batch batch, Map<Asked, Double> target, List<Added> flavours, @Nullable Double vessel) {
         this.batch = batch;
         this.target = target;
+        this.flavours = List.copyOf(flavours);
         this.vessel = vessel;
     }
 
@@ -135,24 +142,60 @@ public final class Correction {
      * @param vessel the most that there is room for at 20 °C, mL, or null
      */
     public static Way with(List<Addition> additions, Batch batch, Map<Asked, Double> target, @Nullable Double vessel) {
-        return new Correction(batch, target, vessel).with(additions);
+        return restoring(List.of(), additions, batch, target, vessel);
+    }
+
+    /**
+     * Returns the way that adds least and as much more of some extracts as keeps their flavour at its concentration.
+     *
+     * @param flavours extracts with how much of each went into the batch
+     */
+    public static Way restoring(
+            List<Added> flavours,
+            List<Addition> additions,
+            Batch batch,
+            Map<Asked, Double> target,
+            @Nullable Double vessel) {
+        return new Correction(batch, target, flavours, vessel).with(additions);
     }
 
     private Way with(List<Addition> additions) {
-        Solution solution = Solver.solve(problem(additions));
         double before = VolumeModel.atTwenty().millilitres(batch.contents().toGrams());
-        double part = vessel == null ? 1.0 : Math.min(1.0, vessel / solution.millilitres());
-        List<Added> added = new ArrayList<>();
-        Contents result = batch.contents().times(part);
-        for (int i = 0; i < additions.size(); i++) {
-            double grams = part * solution.grams()[i + 1];
-            if (grams > 1e-6 * solution.grams()[0]) {
-                added.add(new Added(additions.get(i), grams));
-                result = result.plus(additions.get(i).perGram().times(grams));
+        double grown = 0.0;
+        Solution solution = Solver.solve(problem(additions, grown));
+        // More extract makes more liquid, which wants more extract: what one round adds to the other shrinks by its
+        // part of the batch.
+        for (int i = 0; i < ROUNDS && !flavours.isEmpty(); i++) {
+            double now = solution.millilitres() / before - 1.0;
+            if (Math.abs(now - grown) < CLOSE) {
+                break;
             }
+            grown = now;
+            solution = Solver.solve(problem(additions, grown));
+        }
+        return way(additions, solution, grown, before);
+    }
+
+    private Way way(List<Addition> additions, Solution solution, double grown, double before) {
+        double part = vessel == null ? 1.0 : Math.min(1.0, vessel / solution.millilitres());
+        double least = 1e-6 * batch.contents().total();
+        List<Added> added = new ArrayList<>();
+        flavours.forEach(each -> put(each.addition(), part * grown * each.grams(), least, added));
+        for (int i = 0; i < additions.size(); i++) {
+            put(additions.get(i), part * solution.grams()[i + 1], least, added);
+        }
+        Contents result = batch.contents().times(part);
+        for (Added each : added) {
+            result = result.plus(each.addition().perGram().times(each.grams()));
         }
         double kept = before / solution.millilitres();
         return new Way(added, (1.0 - part) * before, result, doubt(kept), solution.reached(), kept);
+    }
+
+    private static void put(Addition addition, double grams, double least, List<Added> added) {
+        if (grams > least) {
+            added.add(new Added(addition, grams));
+        }
     }
 
     /** What is in doubt of the batch is thinned like all else in it. */
@@ -162,10 +205,14 @@ public final class Correction {
         return doubt;
     }
 
-    private Problem problem(List<Addition> additions) {
+    /** @param grown by what part of the batch there is more liquid, and so more of each extract is wanted */
+    private Problem problem(List<Addition> additions, double grown) {
         Problem.Line[] lines = new Problem.Line[additions.size() + 1];
-        double grams = batch.contents().total();
-        lines[0] = new Problem.Line(batch.contents().perGram().toGrams(), grams, 0.0, 0.0, 0.0, 0.0);
+        Contents there = batch.contents();
+        for (Added each : flavours) {
+            there = there.plus(each.addition().perGram().times(grown * each.grams()));
+        }
+        lines[0] = new Problem.Line(there.perGram().toGrams(), there.total(), 0.0, 0.0, 0.0, 0.0);
         for (int i = 0; i < additions.size(); i++) {
             Addition addition = additions.get(i);
             lines[i + 1] = new Problem.Line(

@@ -71,6 +71,43 @@ class CorrectionTest {
         assertThat(result.strength()).isBetween(27.5, 28.5);
     }
 
+    /** 60 mL of a tincture of 60 % vol in 1.9 L; after correcting there is as much of it in a litre as before. */
+    @Test
+    void moreOfAnExtractKeepsItsFlavourWithItsOwnStrengthCounted() {
+        Batch batch = batch(30, 190);
+        Addition tincture =
+                new Addition("tincture", MadeUp.spirit(AlcoholByVolume.at20(60)).perGram(), Double.POSITIVE_INFINITY);
+        Correction.Added went = new Correction.Added(tincture, 60.0 / tincture.millilitresPerGram());
+        Way way = Correction.restoring(List.of(went), ALL, batch, TARGET, null);
+        assertThat(way.reached()).isTrue();
+        assertThat(way.essentials().strength()).isCloseTo(28, within(1e-6));
+        assertThat(way.essentials().sugar()).isCloseTo(180, within(1e-6));
+        Correction.Added more = way.added().get(0);
+        assertThat(more.addition()).isEqualTo(tincture);
+        double before = Essentials.of(batch.contents().toGrams()).millilitres();
+        assertThat((went.grams() + more.grams()) / way.essentials().millilitres())
+                .isCloseTo(went.grams() / before, within(1e-9));
+        double added = way.added().stream().mapToDouble(Correction.Added::grams).sum();
+        assertThat(way.result().total()).isCloseTo(batch.contents().total() + added, within(1e-6));
+        Way without = Correction.with(ALL, batch, TARGET, null);
+        assertThat(way.added().get(way.added().size() - 1).grams())
+                .isGreaterThan(without.added().get(without.added().size() - 1).grams()); // the tincture is strong
+    }
+
+    @Test
+    void inAFullVesselTheExtractIsDrawnOffToo() {
+        Addition tincture =
+                new Addition("tincture", MadeUp.spirit(AlcoholByVolume.at20(60)).perGram(), Double.POSITIVE_INFINITY);
+        Correction.Added went = new Correction.Added(tincture, 50);
+        Way free = Correction.restoring(List.of(went), ALL, batch(30, 190), TARGET, null);
+        Way full = Correction.restoring(List.of(went), ALL, batch(30, 190), TARGET, 1900.0);
+        assertThat(full.essentials().millilitres()).isCloseTo(1900.0, within(1e-3));
+        assertThat(full.drawnOff()).isGreaterThan(0.0);
+        double part = 1900.0 / free.essentials().millilitres();
+        assertThat(full.added().get(0).grams())
+                .isCloseTo(part * free.added().get(0).grams(), within(1e-6));
+    }
+
     @Test
     void whatIsNotAtHandIsNotTaken() {
         Addition little = new Addition(SUGAR.name(), SUGAR.perGram(), 10);

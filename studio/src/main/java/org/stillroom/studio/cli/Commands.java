@@ -71,6 +71,7 @@ public final class Commands {
         return switch (question.name()) { // which ask a studio besides
             case "match" -> new Entry(entry.name(), entry.summary(), entry.example(), MatchCommand::new);
             case "calibrate" -> new Entry(entry.name(), entry.summary(), entry.example(), CalibrateCommand::new);
+            case "correct" -> new Entry(entry.name(), entry.summary(), entry.example(), CorrectCommand::new);
             default -> entry;
         };
     }

@@ -13,6 +13,7 @@ import org.stillroom.core.liquid.MadeUp;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.plan.Asked;
 import org.stillroom.core.plan.Correction;
+import org.stillroom.core.plan.Correction.Added;
 import org.stillroom.core.plan.Correction.Addition;
 import org.stillroom.core.plan.Correction.Batch;
 import org.stillroom.core.plan.Correction.Way;
@@ -42,16 +43,22 @@ public final class CorrectBatch {
      * @param batch what is in the vessel, and how sure
      * @param target strength (% vol), sugar and acidity (g/L); what is absent is left open
      * @param with what the maker has for it
+     * @param shelf what stands on the maker's shelf, with how much is left of it; null where none was asked
+     * @param flavours extracts whose flavour is to be kept, with how much of each went in
      * @param vessel the most that there is room for, or null
      */
     public record Asking(
             Batch batch,
             Map<Asked, Double> target,
             List<Addition> with,
+            @Nullable List<Addition> shelf,
+            List<Added> flavours,
             @Nullable Volume vessel) {
         public Asking {
             target = Map.copyOf(target);
             with = List.copyOf(with);
+            shelf = shelf == null ? null : List.copyOf(shelf);
+            flavours = List.copyOf(flavours);
         }
     }
 
@@ -59,6 +66,7 @@ public final class CorrectBatch {
     public enum Kind {
         LEAST("least added"),
         NAMED("only what was named"),
+        SHELF("only what is on the shelf"),
         WATER("only water");
 
         private final String label;
@@ -77,9 +85,10 @@ public final class CorrectBatch {
      *
      * @param ways by kind, those that are open, least added first
      * @param goodEnough whether the batch lies on its target within its own doubt
+     * @param restores whether extracts are among what is added, so that their flavour stays
      * @param findings what to know
      */
-    public record Found(Map<Kind, Way> ways, boolean goodEnough, List<Finding> findings) {
+    public record Found(Map<Kind, Way> ways, boolean goodEnough, boolean restores, List<Finding> findings) {
         public Found {
             ways = new EnumMap<>(ways);
             findings = List.copyOf(findings);
@@ -123,10 +132,14 @@ public final class CorrectBatch {
         if (!asking.with().isEmpty()) {
             ways.put(Kind.NAMED, way(asking.with(), asking));
         }
+        List<Addition> shelf = asking.shelf();
+        if (shelf != null) {
+            ways.put(Kind.SHELF, way(ofShelf(shelf), asking));
+        }
         ways.put(Kind.WATER, way(List.of(WATER), asking));
         boolean goodEnough = Correction.isGoodEnough(asking.batch(), asking.target());
         explain(asking, Objects.requireNonNull(ways.get(Kind.LEAST)), workings);
-        return new Found(ways, goodEnough, findings(asking, ways, goodEnough));
+        return new Found(ways, goodEnough, !asking.flavours().isEmpty(), findings(asking, ways, goodEnough));
     }
 
     private static void explain(Asking asking, Way least, Workings workings) {
@@ -142,13 +155,28 @@ public final class CorrectBatch {
 
     private static Way way(List<Addition> additions, Asking asking) {
         Volume vessel = asking.vessel();
-        return Correction.with(
-                additions, asking.batch(), asking.target(), vessel == null ? null : vessel.millilitres());
+        return Correction.restoring(
+                asking.flavours(),
+                additions,
+                asking.batch(),
+                asking.target(),
+                vessel == null ? null : vessel.millilitres());
     }
 
-    /** Returns what was named, then what every kitchen has and was not named. */
+    /** Returns what stands on the shelf, and water, which does not stand there. */
+    private static List<Addition> ofShelf(List<Addition> shelf) {
+        List<Addition> all = new ArrayList<>(shelf);
+        if (all.stream().noneMatch(each -> each.name().equals(WATER.name()))) {
+            all.add(WATER);
+        }
+        return all;
+    }
+
+    /** Returns what was named and what stands on the shelf, then what every kitchen has and is not among that. */
     private static List<Addition> everything(Asking asking) {
         List<Addition> all = new ArrayList<>(asking.with());
+        List<Addition> shelf = asking.shelf();
+        all.addAll(shelf == null ? List.of() : shelf);
         List<Addition> kitchen = new ArrayList<>(List.of(SUGAR, WATER));
         if (asking.target().containsKey(Asked.ACIDITY)) {
             kitchen.add(CITRIC);
@@ -191,6 +219,21 @@ public final class CorrectBatch {
                     "The vessel has no room for that: draw off " + QuantityWords.fixed(least.drawnOff(), 0)
                             + "\u00a0mL of the batch first.",
                     "Or move it to a larger one."));
+        }
+        for (Added each : least.added()) {
+            boolean ofFlavour = asking.flavours().stream()
+                    .anyMatch(flavour -> flavour.addition().equals(each.addition()));
+            if (ofFlavour && each.grams() > each.addition().atHand()) {
+                findings.add(Finding.of(
+                        "extract-short",
+                        Severity.CAUTION,
+                        each.addition().name(),
+                        "not enough",
+                        "There are only " + QuantityWords.fixed(each.addition().atHand(), 1) + "\u00a0g of "
+                                + each.addition().name() + " left for the "
+                                + QuantityWords.fixed(each.grams(), 1) + "\u00a0g that keep its flavour.",
+                        "Make more of it, or let the flavour thin a little."));
+            }
         }
         if (asking.batch().doubt().isEmpty()) {
             findings.add(

@@ -292,6 +292,79 @@ class GaugeCommandTest {
     }
 
     @Test
+    void whatStandsOnTheShelfIsAWayOfItsOwn() throws IOException {
+        Path shelf = folder.resolve("shelf.csv");
+        Files.writeString(shelf, """
+                name;kind;strength;left
+                neutral spirit;spirit;96 %;20 ml
+                neutral spirit;spirit;96 %;30 ml
+                white sugar;sugar;;800 g
+                bay tincture;tincture;60 %;100 ml
+                """);
+        String line = "correct --volume 1.9L --strength 27.1% --sugar 165g/L --to-strength 28% --to-sugar 180g/L";
+        assertThat(Desk.type(line).out()).contains("Least added: the nearest").doesNotContain("on the shelf");
+
+        JsonNode ways = Desk.ask(line + " --shelf " + shelf).json().get("ways");
+        JsonNode ofShelf = null;
+        for (JsonNode way : ways) {
+            ofShelf = way.get("way").asString().equals("only what is on the shelf") ? way : ofShelf;
+        }
+        assertThat(Objects.requireNonNull(ofShelf).get("reached").booleanValue())
+                .isTrue();
+        assertThat(ofShelf.get("add").get(0).get("what").asString()).isEqualTo("neutral spirit");
+        assertThat(ofShelf.toString()).doesNotContain("tincture");
+
+        Desk.Run little = Desk.type(line.replace("28%", "32%") + " --shelf " + shelf);
+        assertThat(little.out()).contains("Only what is on the shelf: the nearest that it reaches");
+    }
+
+    @Test
+    void moreOfAnExtractKeepsItsFlavour() throws IOException {
+        String line = "correct --volume 1.9L --strength 30% --sugar 190g/L --to-strength 28% --to-sugar 180g/L";
+        JsonNode kept = Desk.ask(line + " --restore bay~tincture=60ml@60%").json();
+        assertThat(kept.get("add").get(0).get("what").asString()).isEqualTo("bay tincture");
+        double part = kept.get("result").get("volume_20c_ml").doubleValue() / 1900.0 - 1.0;
+        assertThat(kept.get("add").get(0).get("volume_20c_ml").doubleValue()).isCloseTo(60.0 * part, within(1e-3));
+        assertThat(kept.get("result").get("strength_vol_percent").doubleValue()).isCloseTo(28.0, within(1e-6));
+
+        Path shelf = folder.resolve("shelf.csv");
+        Files.writeString(shelf, "name;kind;strength;left\nbay tincture;tincture;60 %;2 ml\n");
+        JsonNode scarce =
+                Desk.ask(line + " --restore bay~tincture=60ml --shelf " + shelf).json();
+        assertThat(scarce.get("findings").toString()).contains("extract-short");
+        assertThat(Desk.type(line + " --restore bay~tincture=60ml").err()).contains("--restore", "tincture=40ml@60%");
+        assertThat(Desk.type(line + " --restore bay~tincture").err()).contains("how much of");
+        assertThat(Desk.type(line + " --restore bay~tincture=6~drops@60%").err())
+                .contains("drop");
+    }
+
+    @Test
+    void whatAllOfAKitTellsTogetherIsToldBeforeItIsMeasured() {
+        String line = "readings --strength 27% --sugar 165g/L --volume 700ml ";
+        JsonNode kit = Desk.ask(line + "--kit hydrometer~and~refractometer").json();
+        double pair =
+                kit.get("choices").get(0).get("strength_doubt_vol_percent").doubleValue();
+        assertThat(kit.get("strength_doubt_vol_percent").doubleValue()).isEqualTo(pair);
+        assertThat(kit.get("traps").get(0).get("conditions").asString()).contains("bubbles");
+        assertThat(Desk.type(line + "--kit hydrometer~and~refractometer").out())
+                .containsPattern("much\\s+of\\s+so\\s+small");
+        JsonNode more =
+                Desk.ask(line + "--have refractometer --kit scale~and~flask").json();
+        assertThat(more.get("choices").size()).isGreaterThan(2);
+        assertThat(more.get("strength_doubt_vol_percent").doubleValue())
+                .isLessThanOrEqualTo(more.get("choices")
+                        .get(0)
+                        .get("strength_doubt_vol_percent")
+                        .doubleValue());
+        assertThat(Desk.ask(line + "--have hydrometer")
+                        .json()
+                        .get("strength_doubt_vol_percent")
+                        .isNull())
+                .isTrue();
+        assertThat(Desk.type(line + "--kit laboratory").err()).contains("--kit", "scale and flask");
+    }
+
+    @Test
     void adviceIsGivenBeforeAnythingIsMeasured() {
         JsonNode json = Desk.ask("readings --strength 27% --sugar 165g/L --volume 700ml")
                 .json();

@@ -18,6 +18,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.stillroom.core.gauging.Method;
 import org.stillroom.core.quantity.Mass;
 
 /** Texts in two languages, numbers in the way of each. */
@@ -59,6 +60,18 @@ class WordsTest {
             read(name)
                     .forEach((key, text) ->
                             assertThat((String) text).as((String) key).doesNotContain("'"));
+        }
+    }
+
+    /** The page says of a way to measure what the command line says. */
+    @Test
+    void methodsAreToldAlikeOnPageAndCommandLine() {
+        Words english = new Words(Language.ENGLISH, UnitSystem.METRIC);
+        for (Method method : Method.values()) {
+            assertThat(english.say("make.gauge.method." + method.name())).isEqualTo(method.label());
+            assertThat(english.say("make.gauge.means." + method.name())).isEqualTo(method.means());
+            assertThat(english.say("make.gauge.conditions." + method.name())).isEqualTo(method.conditions());
+            assertThat(english.say("make.gauge.trap." + method.name())).isEqualTo(method.trap());
         }
     }
 

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.plan.Asked;
+import org.stillroom.core.plan.Correction.Added;
 import org.stillroom.core.plan.Correction.Addition;
 import org.stillroom.core.plan.Correction.Batch;
 import org.stillroom.core.quantity.MassConcentration;
@@ -21,10 +22,19 @@ import org.stillroom.studio.answer.Told;
 import org.stillroom.studio.usecase.CorrectBatch;
 import org.stillroom.studio.usecase.CorrectBatch.Asking;
 import org.stillroom.studio.usecase.CorrectBatch.Found;
+import org.stillroom.studio.usecase.left.ShelfAdditions;
 
 /** Tells what to add to a batch so that it comes to its target. */
 public final class CorrectQuestion extends DeskQuestion {
-    private static final Set<String> WISHES = Set.of("to-strength", "to-sugar", "to-acidity", "with", "vessel");
+    private static final Set<String> WISHES =
+            Set.of("to-strength", "to-sugar", "to-acidity", "with", "restore", "vessel");
+
+    private final @Nullable ShelfAdditions shelf;
+
+    /** @param shelf whose bottles alone are one of the ways, or null */
+    public CorrectQuestion(@Nullable ShelfAdditions shelf) {
+        this.shelf = shelf;
+    }
 
     @Override
     public String name() {
@@ -54,6 +64,12 @@ public final class CorrectQuestion extends DeskQuestion {
                                 + " of it, such as 96%=200ml; may be repeated",
                         null,
                         Part.Form.TEXTS_AS_TYPED),
+                new Part(
+                        "restore",
+                        "an extract whose flavour is to be kept, with how much went in and its strength, such as \"bay"
+                                + " tincture=40ml@60%\"; one of the shelf needs no strength; may be repeated",
+                        null,
+                        Part.Form.TEXTS_AS_TYPED),
                 Part.text("vessel", "the most that there is room for, such as 2L"));
     }
 
@@ -79,33 +95,42 @@ public final class CorrectQuestion extends DeskQuestion {
     /**
      * Returns the ways to correct a batch that was gauged.
      *
+     * @param flavours extracts whose flavour is to be kept, with how much of each went in
      * @param typed texts by the names of the parts that say what is wanted and what there is for it
      * @throws WrongInput when something of it is not understood
      */
-    public Found found(Batch batch, Map<String, List<String>> typed, Manner manner) {
+    public Found found(Batch batch, List<Added> flavours, Map<String, List<String>> typed, Manner manner) {
         List<Part> wishes =
                 parts().stream().filter(part -> WISHES.contains(part.name())).toList();
         AskedTexts asked = new AskedTexts(wishes, typed, manner, new Objections());
         Wish wish = wish(asked);
         asked.refuseIfAnyWrong();
-        return ask(asked, () -> CorrectBatch.answer(wish.asking(batch), Workings.NONE));
+        List<Added> all = new ArrayList<>(wish.flavours());
+        all.addAll(flavours);
+        return ask(asked, () -> CorrectBatch.answer(asking(batch, wish, all), Workings.NONE));
     }
 
     /** What is wanted, and what there is for it. */
     private record Wish(
             Map<Asked, Double> target,
             List<Addition> with,
-            @Nullable Volume vessel) {
-        Asking asking(Batch batch) {
-            return new Asking(batch, target, with, vessel);
-        }
+            List<Added> flavours,
+            @Nullable Volume vessel) {}
+
+    private Asking asking(Batch batch, Wish wish, List<Added> flavours) {
+        List<Addition> plain = shelf == null ? null : shelf.plain();
+        return new Asking(batch, wish.target(), wish.with(), plain, flavours, wish.vessel());
     }
 
-    private static Wish wish(AskedTexts asked) {
+    private Wish wish(AskedTexts asked) {
         Map<Asked, Double> target = figures(asked, "to-");
         List<Addition> with = new ArrayList<>();
         for (String text : asked.texts("with")) {
             new AdditionText(asked, text).read().ifPresent(with::add);
+        }
+        List<Added> flavours = new ArrayList<>();
+        for (String text : asked.texts("restore")) {
+            new FlavourText(asked, shelf, text).read().ifPresent(flavours::add);
         }
         Optional<Volume> vessel = asked.read("vessel", TEXT::volume);
         if (target.isEmpty()) {
@@ -114,7 +139,7 @@ public final class CorrectQuestion extends DeskQuestion {
         if (vessel.isPresent() && !(vessel.get().millilitres() > 0.0)) {
             asked.object("vessel", "it holds nothing.", "Give what it holds.");
         }
-        return new Wish(target, with, vessel.orElse(null));
+        return new Wish(target, with, flavours, vessel.orElse(null));
     }
 
     @Override
@@ -132,7 +157,7 @@ public final class CorrectQuestion extends DeskQuestion {
         Batch batch = CorrectBatch.batch(volume.orElseThrow(), now, doubt);
         return CorrectionTold.told(
                 "Correcting " + asked.text("volume") + " at " + asked.text("strength") + " and " + asked.text("sugar"),
-                CorrectBatch.answer(wish.asking(batch), workings));
+                CorrectBatch.answer(asking(batch, wish, wish.flavours()), workings));
     }
 
     private static Map<Asked, Double> figures(AskedTexts asked, String prefix) {

@@ -73,7 +73,7 @@ final class CorrectionTold {
                     .put("drawn_off_ml", way.drawnOff())
                     .put("flavour_percent", 100.0 * way.flavour())
                     .put("extract_percent", extract(way)));
-            told.section(heading(each.getKey(), way), sentences(way));
+            told.section(heading(each.getKey(), way), sentences(way, found.restores()));
         }
         return told.put("ways", ways).findings(found.findings());
     }
@@ -109,7 +109,7 @@ final class CorrectionTold {
         return capital + (way.reached() ? "" : ": the nearest that it reaches");
     }
 
-    private static List<String> sentences(Way way) {
+    private static List<String> sentences(Way way, boolean restored) {
         List<String> sentences = new ArrayList<>();
         if (way.drawnOff() > 0.0) {
             sentences.add("Draw off " + QuantityWords.fixed(way.drawnOff(), 0) + " mL first.");
@@ -122,7 +122,7 @@ final class CorrectionTold {
         sentences.add("Then " + QuantityWords.fixed(result.millilitres(), 0) + " mL at 20 °C of "
                 + QuantityWords.fixed(result.strength(), 2) + within(way, Asked.STRENGTH, 2) + " % vol and "
                 + QuantityWords.fixed(result.sugar(), 1) + within(way, Asked.SUGAR, 1) + " g/L of sugar.");
-        if (extract(way) >= 0.5) {
+        if (extract(way) >= 0.5 && !restored) {
             sentences.add("Aroma thins to " + QuantityWords.fixed(100.0 * way.flavour(), 0)
                     + " %: for each 100 mL of an extract that went in, " + QuantityWords.fixed(extract(way), 1)
                     + " mL more restore it, and add their own strength and water.");

@@ -30,8 +30,8 @@ public final class DeskQuestions {
                 new StillQuestion(),
                 new MatchQuestion(List.of(), Grounds.SHIPPED),
                 new CalibrateQuestion(),
-                new ReadingsQuestion(),
+                new ReadingsQuestion(null),
                 new ResidueQuestion(),
-                new CorrectQuestion());
+                new CorrectQuestion(null));
     }
 }

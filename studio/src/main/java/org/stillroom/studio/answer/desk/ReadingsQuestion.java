@@ -7,9 +7,9 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import org.stillroom.core.gauging.Gauging;
+import org.jspecify.annotations.Nullable;
 import org.stillroom.core.gauging.Guide;
+import org.stillroom.core.gauging.Kit;
 import org.stillroom.core.gauging.Method;
 import org.stillroom.core.liquid.DoubtWord;
 import org.stillroom.core.liquid.Estimate;
@@ -21,6 +21,7 @@ import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.planner.marks.Measured;
 import org.stillroom.studio.answer.Fields;
 import org.stillroom.studio.answer.Shape;
 import org.stillroom.studio.answer.Told;
@@ -28,12 +29,29 @@ import org.stillroom.studio.usecase.AdviseReadings;
 import org.stillroom.studio.usecase.CorrectBatch;
 
 /** Tells which readings serve best here, how sure they would make it, and what they cost. */
-final class ReadingsQuestion extends DeskQuestion {
+public final class ReadingsQuestion extends DeskQuestion {
+    public static final String STRENGTH = "strength";
+    public static final String SUGAR = "sugar";
+    public static final String VOLUME = "volume";
+    public static final String HAVE = "have";
+    public static final String KIT = "kit";
+
     /** So many choices are told; the others are worse. */
     private static final int TOLD = 6;
 
     private static final Told.Name HIDDEN = new Told.Name(
             "hidden_vol_percent", "strength that sugar hides from a spirit hydrometer", "% vol at 20 °C", 1);
+
+    private static final Told.Name STRENGTH_DOUBT =
+            new Told.Name("strength_doubt_vol_percent", "all of it together leaves strength open by", "± % vol", 2);
+    private static final Told.Name SUGAR_DOUBT = new Told.Name("sugar_doubt_g_per_l", "and sugar by", "± g/L", 1);
+
+    private final @Nullable Measured poured;
+
+    /** @param poured what went in as it was measured, or null */
+    public ReadingsQuestion(@Nullable Measured poured) {
+        this.poured = poured;
+    }
 
     @Override
     public String name() {
@@ -53,7 +71,8 @@ final class ReadingsQuestion extends DeskQuestion {
                 Part.required("strength", "about, such as 27%"),
                 Part.usual("sugar", "0g/L", "about, such as 165g/L"),
                 Part.text("volume", "of the batch, such as 700ml: large samples of small batches come last"),
-                new Part("have", "what you can do, of: " + methods + " (default: all)", null, Part.Form.TEXTS));
+                new Part(HAVE, "what you can do, of: " + methods + " (default: all)", null, Part.Form.TEXTS),
+                Part.text(KIT, "only what these can do: " + kits()));
     }
 
     @Override
@@ -67,7 +86,7 @@ final class ReadingsQuestion extends DeskQuestion {
 
     @Override
     public List<String> figures() {
-        return List.of(HIDDEN.key());
+        return List.of(HIDDEN.key(), STRENGTH_DOUBT.key(), SUGAR_DOUBT.key());
     }
 
     @Override
@@ -88,22 +107,56 @@ final class ReadingsQuestion extends DeskQuestion {
                                 Shape.text("how", "what is done"),
                                 Shape.number("sample_ml", "mL"),
                                 Shape.text("sample", "what becomes of it"),
+                                Shape.text("conditions", "temperature, and without bubbles"),
                                 Shape.text("trap", "what spoils it, and what to mind")))));
+    }
+
+    /** What is known before anything is measured, and how that was asked. */
+    public record Found(
+            AdviseReadings.Advice advice,
+            List<Method> have,
+            @Nullable Volume batch) {
+        public Found {
+            have = List.copyOf(have);
+        }
+    }
+
+    /**
+     * Returns what would serve.
+     *
+     * @param typed texts by the names of the parts
+     * @throws WrongInput when it cannot be told because of what was typed
+     */
+    public Found found(Map<String, List<String>> typed, Manner manner) {
+        AskedTexts asked = new AskedTexts(parts(), typed, manner, new Objections());
+        return ask(asked, () -> found(asked, Workings.NONE));
+    }
+
+    private Found found(AskedTexts asked, Workings workings) {
+        Map<Asked, Double> figures = new EnumMap<>(Asked.class);
+        asked.read(STRENGTH, TEXT::percent).ifPresent(percent -> figures.put(Asked.STRENGTH, percent));
+        asked.sugar().map(MassConcentration::gramsPerLitre).ifPresent(grams -> figures.put(Asked.SUGAR, grams));
+        Volume volume = asked.read(VOLUME, TEXT::volume).orElse(null);
+        List<Method> have = have(asked);
+        asked.refuseIfAnyWrong();
+        Batch likely = CorrectBatch.batch(Volume.litres(1.0), figures, Map.of());
+        return new Found(
+                AdviseReadings.answer(new AdviseReadings.Asked(likely, have, volume, poured), workings), have, volume);
     }
 
     @Override
     Told tell(AskedTexts asked, Workings workings) {
-        Map<Asked, Double> figures = new EnumMap<>(Asked.class);
-        asked.read("strength", TEXT::percent).ifPresent(percent -> figures.put(Asked.STRENGTH, percent));
-        asked.sugar().map(MassConcentration::gramsPerLitre).ifPresent(grams -> figures.put(Asked.SUGAR, grams));
-        Optional<Volume> volume = asked.read("volume", TEXT::volume);
-        List<Method> have = have(asked);
-        asked.refuseIfAnyWrong();
-        Batch likely = CorrectBatch.batch(Volume.litres(1.0), figures, Map.of());
-        List<Guide.Choice> choices =
-                AdviseReadings.answer(new AdviseReadings.Asked(likely, have, volume.orElse(null)), workings);
-        return told(choices.subList(0, Math.min(TOLD, choices.size())), have)
-                .put(HIDDEN, new Estimate(Gauging.hidden(likely.contents()), 0.0), DoubtWord.NONE);
+        Found found = found(asked, workings);
+        List<Guide.Choice> choices = found.advice().choices();
+        Guide.Choice together = found.advice().together().orElse(null);
+        return told(choices.subList(0, Math.min(TOLD, choices.size())), found)
+                .put(HIDDEN, new Estimate(found.advice().hidden(), 0.0), DoubtWord.NONE)
+                .putOrNone(STRENGTH_DOUBT, together == null ? null : new Estimate(together.strength(), 0.0))
+                .putOrNone(SUGAR_DOUBT, together == null ? null : new Estimate(together.sugar(), 0.0));
+    }
+
+    private static String kits() {
+        return String.join(", ", Arrays.stream(Kit.values()).map(Kit::label).toList());
     }
 
     private static List<Method> have(AskedTexts asked) {
@@ -125,16 +178,27 @@ final class ReadingsQuestion extends DeskQuestion {
                                                             .toList())
                                             + "."));
         }
-        return asked.has("have") ? have : List.of(Method.values());
+        if (asked.has(KIT)) {
+            asked.choice(KIT, List.of(Kit.values()), Kit::label)
+                    .map(Kit::methods)
+                    .ifPresent(have::addAll);
+        }
+        return asked.has(HAVE) || asked.has(KIT) ? have : List.of(Method.values());
     }
 
-    private static Told told(List<Guide.Choice> choices, List<Method> have) {
+    private static Told told(List<Guide.Choice> choices, Found found) {
+        List<Method> have = found.have();
+        Volume batch = found.batch();
+        Double millilitres = batch == null ? null : batch.millilitres();
         Told told = new Told("Which readings serve best here")
                 .put("choices", choices.stream().map(ReadingsQuestion::fields).toList())
                 .put("traps", have.stream().map(ReadingsQuestion::fields).toList())
                 .section(
                         "Best first, with what they would leave in doubt",
-                        choices.stream().map(ReadingsQuestion::sentence).toList())
+                        choices.stream()
+                                .map(choice -> sentence(choice)
+                                        + (choice.isDear(millilitres) ? " That is much of so small a batch." : ""))
+                                .toList())
                 .section(
                         "What to mind",
                         have.stream().map(ReadingsQuestion::sentence).toList());
@@ -166,6 +230,7 @@ final class ReadingsQuestion extends DeskQuestion {
                 .put("how", method.means())
                 .put("sample_ml", method.sampleMillilitres())
                 .put("sample", method.sample().label())
+                .put("conditions", method.conditions())
                 .put("trap", method.trap());
     }
 
@@ -178,6 +243,6 @@ final class ReadingsQuestion extends DeskQuestion {
 
     private static String sentence(Method method) {
         return method.label() + " (" + method.means() + "; " + QuantityWords.fixed(method.sampleMillilitres(), 0)
-                + " mL, which " + method.sample().label() + "): " + method.trap();
+                + " mL, which " + method.sample().label() + "): " + method.conditions() + " " + method.trap();
     }
 }

@@ -8,12 +8,14 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.quantity.QuantityText;
 import org.stillroom.core.quantity.Understanding;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.safety.Grounds;
 import org.stillroom.studio.answer.LeftoversFields;
+import org.stillroom.studio.answer.desk.CorrectQuestion;
 import org.stillroom.studio.answer.desk.DeskQuestion;
 import org.stillroom.studio.answer.desk.DeskQuestions;
 import org.stillroom.studio.store.Store;
@@ -22,6 +24,7 @@ import org.stillroom.studio.usecase.left.Candidate;
 import org.stillroom.studio.usecase.left.CouldMake;
 import org.stillroom.studio.usecase.left.LeftOver;
 import org.stillroom.studio.usecase.left.PlanUseUp;
+import org.stillroom.studio.usecase.left.ShelfAdditions;
 import org.stillroom.studio.usecase.shelf.LotOnShelf;
 import org.stillroom.studio.usecase.shelf.MakersGrounds;
 import org.stillroom.studio.usecase.shelf.ReadShelf;
@@ -54,6 +57,7 @@ final class LeftoverOperations {
         Map<String, Object> rows = Schemas.list(Schemas.named(Map.of(), "one row"));
         return List.of(
                 match(),
+                correct(),
                 Operation.of(
                                 GET,
                                 "/leftovers",
@@ -100,15 +104,27 @@ final class LeftoverOperations {
 
     /** The question as at the desk, with the oils of the shelf besides those that are named. */
     private Operation match() {
-        DeskQuestion desk = DeskQuestions.matching(List.of(), Grounds.SHIPPED);
-        return Operation.of(
-                        POST,
-                        "/lots/match",
-                        "match_lots",
-                        "Which oils of the shelf come nearest to one that is not there, and in what amounts.",
-                        call -> DeskOperations.answer(
-                                DeskQuestions.matching(MatchOils.Bottle.of(shelf(null)), MakersGrounds.of(store)),
-                                call.body()))
+        return ofShelf(
+                "/lots/match",
+                "match_lots",
+                "Which oils of the shelf come nearest to one that is not there, and in what amounts.",
+                DeskQuestions.matching(List.of(), Grounds.SHIPPED),
+                () -> DeskQuestions.matching(MatchOils.Bottle.of(shelf(null)), MakersGrounds.of(store)));
+    }
+
+    /** The question as at the desk, with only what is on the shelf as one of the ways. */
+    private Operation correct() {
+        return ofShelf(
+                "/lots/correct",
+                "correct_from_shelf",
+                "What to add to a batch so that it comes to its target, also with only what is on the shelf.",
+                new CorrectQuestion(null),
+                () -> new CorrectQuestion(new ShelfAdditions(shelf(null))));
+    }
+
+    private static Operation ofShelf(
+            String path, String name, String summary, DeskQuestion desk, Supplier<DeskQuestion> withShelf) {
+        return Operation.of(POST, path, name, summary, call -> DeskOperations.answer(withShelf.get(), call.body()))
                 .takes(
                         Schemas.question(Schemas.parts(desk.parts())
                                 .maybe(DeskOperations.EXPLAIN, Schemas.flag("answer with each step and its source"))

@@ -5,6 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.plan.Correction.Added;
+import org.stillroom.planner.marks.Measured;
 import org.stillroom.studio.answer.desk.CorrectQuestion;
 import org.stillroom.studio.answer.desk.DeskQuestion;
 import org.stillroom.studio.answer.desk.GaugeQuestion;
@@ -13,18 +17,23 @@ import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.Instrument;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.CorrectBatch;
+import org.stillroom.studio.usecase.PouredFlavours;
+import org.stillroom.studio.usecase.left.ShelfAdditions;
 import org.stillroom.studio.usecase.make.BatchSheet;
 import org.stillroom.studio.usecase.make.FinishMake;
 import org.stillroom.studio.usecase.make.MakeState;
 import org.stillroom.studio.usecase.make.ShowMake;
 import org.stillroom.studio.usecase.shelf.MakersOunce;
 import org.stillroom.studio.usecase.shelf.OwnInstruments;
+import org.stillroom.studio.usecase.shelf.ShelfLots;
 import org.stillroom.studio.web.frame.Doors;
 import org.stillroom.studio.web.frame.FieldNames;
 import org.stillroom.studio.web.frame.Visit;
 
 /** Gauging a vessel: type what was read, see what is in it and how sure, and what would bring it to its target. */
 final class GaugePages {
+    private static final Set<String> SEVERAL = Set.of("with", "restore");
+
     private final Store store;
     private final ShowMake show;
 
@@ -44,7 +53,7 @@ final class GaugePages {
             return;
         }
         GaugeView view = view(visit, batch);
-        if (!view.problems().isEmpty()) {
+        if (!view.problems().isEmpty() || !view.guide().problems().isEmpty()) {
             visit.context().status(HttpStatus.UNPROCESSABLE_CONTENT);
         }
         visit.page(visit.words().say("make.gauge.title"), "make")
@@ -56,14 +65,15 @@ final class GaugePages {
         Map<String, String> texts = texts(visit);
         BatchSheet sheet = batch.map(FinishMake::sheet).orElse(null);
         List<Instrument> shelf = OwnInstruments.choices(store.instruments().all());
-        GaugeView asked = new GaugeView(texts, visit.words(), batch.orElse(null), sheet, shelf);
+        Measured poured = batch.map(this::poured).orElse(null);
+        GuideView guide = GuideView.of(visit, batch.map(Batch::id).orElse(""), poured);
+        GaugeView asked = new GaugeView(texts, visit.words(), batch.orElse(null), sheet, shelf, guide);
         if (!asked.isAsked()) {
             return asked;
         }
         try {
-            GaugeQuestion question = question(batch);
-            GaugeQuestion.Found found = question.found(withOwn(texts, shelf), FieldNames.PLAIN);
-            return corrected(asked.finding(found), texts);
+            GaugeQuestion.Found found = new GaugeQuestion(poured).found(withOwn(texts, shelf), FieldNames.PLAIN);
+            return corrected(asked.finding(found), texts, poured);
         } catch (WrongInput wrong) {
             return asked.objecting(wrong.findings());
         }
@@ -80,25 +90,27 @@ final class GaugePages {
                 FieldNames.PLAIN, () -> own.with(OwnInstruments.named("instrument", chosen, shelf), typed(texts)));
     }
 
-    private GaugeQuestion question(Optional<Batch> batch) {
-        if (batch.isEmpty()) {
-            return new GaugeQuestion(null);
-        }
-        MakeState state = show.answer(batch.get().make());
-        return new GaugeQuestion(state.problems().isEmpty() ? state.whole().measured() : null);
+    /** Returns what went into a batch, where that can still be worked out. */
+    private @Nullable Measured poured(Batch batch) {
+        MakeState state = show.answer(batch.make());
+        return state.problems().isEmpty() ? state.whole().measured() : null;
     }
 
     /** Adds what would bring it to the target, where one was named and it is known how much there is. */
-    private static GaugeView corrected(GaugeView view, Map<String, String> texts) {
+    private GaugeView corrected(GaugeView view, Map<String, String> texts, @Nullable Measured poured) {
         GaugeQuestion.Found found = view.found();
         boolean wanted = !texts.getOrDefault("to-strength", "").isBlank()
                 || !texts.getOrDefault("to-sugar", "").isBlank();
         if (found == null || !wanted || found.gauged().volume() == null) {
             return view;
         }
+        boolean restores = !texts.getOrDefault("restores", "").isBlank();
+        List<Added> flavours = poured == null || !restores ? List.of() : PouredFlavours.of(poured);
+        ShelfAdditions lots = new ShelfAdditions(
+                new ShelfLots(MakersOunce.of(store.settings())).of(store.lots().all()));
         try {
-            CorrectBatch.Found correction =
-                    new CorrectQuestion().found(CorrectBatch.batch(found.gauged()), typed(texts), FieldNames.PLAIN);
+            CorrectBatch.Found correction = new CorrectQuestion(lots.plain().isEmpty() ? null : lots)
+                    .found(CorrectBatch.batch(found.gauged()), flavours, typed(texts), FieldNames.PLAIN);
             return view.correcting(correction);
         } catch (WrongInput wrong) {
             return view.objecting(wrong.findings());
@@ -111,12 +123,12 @@ final class GaugePages {
         return texts;
     }
 
-    /** Returns what was typed as the questions take it; semicolons stand between what may be added. */
+    /** Returns what was typed as the questions take it; semicolons stand between what may be added or restored. */
     private static Map<String, List<String>> typed(Map<String, String> texts) {
         Map<String, List<String>> typed = new LinkedHashMap<>();
         texts.forEach((part, text) -> {
             if (!text.isBlank()) {
-                typed.put(part, part.equals("with") ? List.of(text.strip().split("\\s*;\\s*")) : List.of(text));
+                typed.put(part, SEVERAL.contains(part) ? List.of(text.strip().split("\\s*;\\s*")) : List.of(text));
             }
         });
         return typed;

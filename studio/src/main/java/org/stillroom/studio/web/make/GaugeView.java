@@ -6,8 +6,6 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.gauging.Gauged.Interval;
 import org.stillroom.core.gauging.Gauged.Pull;
-import org.stillroom.core.gauging.Guide;
-import org.stillroom.core.gauging.Method;
 import org.stillroom.core.gauging.Reading;
 import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.plan.Asked;
@@ -15,11 +13,9 @@ import org.stillroom.core.plan.Correction;
 import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.reference.Finding;
-import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.answer.desk.GaugeQuestion;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.Instrument;
-import org.stillroom.studio.usecase.AdviseReadings;
 import org.stillroom.studio.usecase.CorrectBatch;
 import org.stillroom.studio.usecase.make.BatchSheet;
 import org.stillroom.studio.usecase.shelf.OwnInstruments;
@@ -33,6 +29,7 @@ import org.stillroom.studio.wording.Words;
  * @param batch whose vessel it is, or null
  * @param sheet of that batch, or null
  * @param shelf the maker's own instruments that gauge
+ * @param guide what would serve before anything is measured
  * @param problems with what was typed
  * @param found what is in the vessel, or null when nothing was asked or it cannot be told
  * @param correction what would bring it to its target, or null when none is named
@@ -43,6 +40,7 @@ public record GaugeView(
         @Nullable Batch batch,
         @Nullable BatchSheet sheet,
         List<Instrument> shelf,
+        GuideView guide,
         List<Finding> problems,
         GaugeQuestion.@Nullable Found found,
         CorrectBatch.@Nullable Found correction) {
@@ -50,7 +48,7 @@ public record GaugeView(
     public static final List<String> READINGS = List.of(
             "flask", "flask-weight", "density", "hydrometer", "refractometer", "residue", "acidity", "volume", "mass");
     /** The fields that say what is wanted. */
-    public static final List<String> WISHES = List.of("to-strength", "to-sugar", "with");
+    public static final List<String> WISHES = List.of("to-strength", "to-sugar", "with", "restore");
 
     /** The fields in which an instrument of the shelf is chosen. */
     static final List<String> OWN =
@@ -60,12 +58,6 @@ public record GaugeView(
     private static final List<String> SHOWN = shown();
 
     static final List<String> FIELDS = fields();
-
-    /** What a kitchen mostly has. */
-    private static final List<Method> KITCHEN =
-            List.of(Method.FLASK, Method.REFRACTOMETER, Method.HYDROMETER, Method.RESIDUE, Method.WHOLE_BATCH);
-
-    private static final int CHOICES = 4;
 
     public GaugeView {
         shelf = List.copyOf(shelf);
@@ -77,8 +69,9 @@ public record GaugeView(
             Words words,
             @Nullable Batch batch,
             @Nullable BatchSheet sheet,
-            List<Instrument> shelf) {
-        this(texts, words, batch, sheet, shelf, List.of(), null, null);
+            List<Instrument> shelf,
+            GuideView guide) {
+        this(texts, words, batch, sheet, shelf, guide, List.of(), null, null);
     }
 
     private static String own(String kind) {
@@ -116,20 +109,20 @@ public record GaugeView(
     private static List<String> fields() {
         List<String> fields = new ArrayList<>(SHOWN);
         fields.addAll(OWN);
-        fields.add("compensated");
+        fields.addAll(List.of("compensated", "restores"));
         return List.copyOf(fields);
     }
 
     GaugeView objecting(List<Finding> wrong) {
-        return new GaugeView(texts, words, batch, sheet, shelf, wrong, found, correction);
+        return new GaugeView(texts, words, batch, sheet, shelf, guide, wrong, found, correction);
     }
 
     GaugeView finding(GaugeQuestion.Found now) {
-        return new GaugeView(texts, words, batch, sheet, shelf, problems, now, correction);
+        return new GaugeView(texts, words, batch, sheet, shelf, guide, problems, now, correction);
     }
 
     GaugeView correcting(CorrectBatch.Found ways) {
-        return new GaugeView(texts, words, batch, sheet, shelf, problems, found, ways);
+        return new GaugeView(texts, words, batch, sheet, shelf, guide, problems, found, ways);
     }
 
     boolean isAsked() {
@@ -208,44 +201,5 @@ public record GaugeView(
                 words.number(way.doubt().getOrDefault(Asked.STRENGTH, 0.0), 1),
                 words.number(result.sugar(), 0),
                 words.number(way.doubt().getOrDefault(Asked.SUGAR, 0.0), 0));
-    }
-
-    /** Returns the choices of readings that serve best for this liquid; empty while it is not known at all. */
-    public List<String> choices() {
-        Correction.Batch likely = likely();
-        if (likely == null) {
-            return List.of();
-        }
-        Volume volume = sheet == null ? null : new Volume(sheet.millilitres());
-        List<Guide.Choice> choices =
-                AdviseReadings.answer(new AdviseReadings.Asked(likely, KITCHEN, volume), Workings.NONE);
-        return choices.stream().limit(CHOICES).map(this::choice).toList();
-    }
-
-    private Correction.@Nullable Batch likely() {
-        if (found != null) {
-            return CorrectBatch.batch(found.gauged());
-        }
-        return sheet == null || !(sheet.millilitres() > 0.0)
-                ? null
-                : CorrectBatch.batch(
-                        new Volume(1000.0),
-                        Map.of(Asked.STRENGTH, sheet.strength(), Asked.SUGAR, sheet.sugar()),
-                        Map.of());
-    }
-
-    private String choice(Guide.Choice choice) {
-        String methods = String.join(
-                " + ",
-                choice.methods().stream()
-                        .map(method -> words.say("make.gauge.method." + method.name()))
-                        .toList());
-        return words.say(
-                "make.gauge.choice",
-                methods,
-                words.number(choice.strength(), 1),
-                words.number(choice.sugar(), 0),
-                words.number(choice.sampleMillilitres(), 0),
-                words.number(choice.lostMillilitres(), 0));
     }
 }

@@ -21,6 +21,8 @@ import org.stillroom.studio.store.Calibration;
 import org.stillroom.studio.store.DataFolder;
 import org.stillroom.studio.store.Instrument;
 import org.stillroom.studio.store.InstrumentSheet;
+import org.stillroom.studio.store.LotSheet;
+import org.stillroom.studio.store.Lots;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.web.frame.StudioServer;
 
@@ -74,7 +76,6 @@ class GaugePagesTest {
         assertThat(page.statusCode()).isEqualTo(200);
         assertThat(page.body())
                 .contains("What is in it", "Hidden from a spirit hydrometer", "Least added", "spirit of 96%");
-        assertThat(page.body()).contains("Which readings serve best here");
     }
 
     @Test
@@ -92,6 +93,42 @@ class GaugePagesTest {
                 "en");
         assertThat(page.body()).contains("1.0296 SG 20/20", "shows 0.002", "Spindle, calibrated");
         assertThat(page.body()).contains("value=\"" + own.id() + "\" selected");
+    }
+
+    @Test
+    void beforeAnythingIsMeasuredItSaysWhatServes() throws Exception {
+        String before = get("/make/gauge", "en").body();
+        assertThat(before)
+                .contains("Before you measure", "Only hydrometer and refractometer", "which wants 100 to 250");
+        assertThat(before.indexOf("h-before")).isLessThan(before.indexOf("name=\"hydrometer\""));
+
+        HttpResponse<String> kit = get(
+                "/make/gauge?kit=HYDROMETER_AND_REFRACTOMETER&" + field("about-strength", "27 %") + "&"
+                        + field("about-sugar", "165 g/L") + "&" + field("about-volume", "700 ml"),
+                "en");
+        assertThat(kit.body())
+                .contains("<b>hydrometer + refractometer</b>", "± 1.8 % vol, ± 6 g/L", "much of so small a batch")
+                .contains("Sugar hides some 27.0 % vol")
+                .doesNotContain("drying a weighed sample");
+        HttpResponse<String> ticked = get("/make/gauge?can-HYDROMETER=yes&" + field("about-strength", "27 %"), "de");
+        assertThat(ticked.body()).contains("Nichts davon unterscheidet");
+        HttpResponse<String> wrong = get("/make/gauge?" + field("about-strength", "strong"), "en");
+        assertThat(wrong.statusCode()).isEqualTo(422);
+        assertThat(wrong.body()).contains("value=\"strong\"", "aria-invalid=\"true\"");
+    }
+
+    @Test
+    void theShelfAloneIsAWayOnceSomethingStandsThere() throws Exception {
+        String asked = "/make/gauge?" + field("density", "1.0295 g/ml") + "&" + field("refractometer", "25.9 Bx") + "&"
+                + field("volume", "1.9 L") + "&" + field("to-sugar", "200 g/L") + "&"
+                + field("restore", "bay tincture=40 ml@60 %");
+        assertThat(get(asked, "en").body())
+                .contains("bay tincture", "flavour of what was named stays")
+                .doesNotContain("Only what is on the shelf");
+        LotSheet sheet = new LotSheet(
+                "white sugar", "sugar", Map.of(), null, null, 1000, "g", null, null, null, null, null, null, false, null);
+        store.lots().add(List.of(new Lots.NewLot(sheet, 820)), "lot");
+        assertThat(get(asked, "de").body()).contains("Nur was im Regal steht", "white sugar");
     }
 
     @Test
