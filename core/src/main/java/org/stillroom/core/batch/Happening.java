@@ -139,7 +139,7 @@ final class Happening {
                 .mapToDouble(loss -> Portion.grams(loss.amount(), held))
                 .sum();
         Held taken = cut(held, inBottles + lostGrams, bottled.place());
-        double share = taken.grams() / (inBottles + lostGrams); // 1, or less by a measuring slip
+        double share = taken.grams() / (inBottles + lostGrams); // 1, or off by a measuring slip
         for (Wastage loss : bottled.losses()) {
             double grams = share * Portion.grams(loss.amount(), held);
             flowOfLoss(entry, bottled.place(), loss, held.part(grams / held.grams()));
@@ -189,7 +189,7 @@ final class Happening {
         }
     }
 
-    /** Returns so many grams of what a vessel holds; a measuring slip more is all of it. */
+    /** Returns so many grams of what a vessel holds; a measuring slip more or less is all of it. */
     private static Held cut(Held held, double grams, Place place) {
         double there = held.grams();
         if (!(grams >= 0.0) || grams > there * (1.0 + Portion.MEASURING_SLIP) || held.isEmpty()) {
@@ -200,7 +200,7 @@ final class Happening {
                             + " cannot come out of it.",
                     "Check the amount and the moment; if there really is more, enter what is measured first.");
         }
-        return grams >= there ? held : held.part(grams / there);
+        return grams >= there * (1.0 - Portion.MEASURING_SLIP) ? held : held.part(grams / there);
     }
 
     private static Held cutLoss(Held taken, Held left, Wastage loss) {

@@ -18,7 +18,7 @@ public sealed interface Portion {
      */
     record Some(Amount amount) implements Portion {}
 
-    /** A measure may show this part more than there is, and the vessel is empty then. Our own choice. */
+    /** A measure may show this part more than there is, or less, and the vessel is empty then. Our own choice. */
     double MEASURING_SLIP = 1e-3;
 
     /** Returns the grams that it is of what a vessel holds. */

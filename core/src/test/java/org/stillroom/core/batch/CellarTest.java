@@ -250,6 +250,14 @@ class CellarTest {
     }
 
     @Test
+    void aMeasuringSlipLessThanThereIsEmptiesTheVesselToo() {
+        twoBatches();
+        says(1, some(JAR, DEMIJOHN, 1999));
+        assertThat(cellar().held(JAR).isEmpty()).isTrue();
+        assertThat(cellar().held(DEMIJOHN).essentials().millilitres()).isCloseTo(2000.0, within(1e-6));
+    }
+
+    @Test
     void aMeasuringSlipMoreThanThereIsEmptiesTheVessel() {
         twoBatches();
         says(1, some(JAR, DEMIJOHN, 2001));

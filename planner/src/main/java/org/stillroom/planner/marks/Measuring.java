@@ -131,7 +131,8 @@ public final class Measuring {
         Instrument shows = typed.shownBy(bench, portion);
         Instrument used = shows == null ? bench.forLine(portion, where(line)) : shows;
         Take nearest = used.nearest(portion);
-        if (shows == null && typed.manner() == Reading.Manner.AS_TYPED) {
+        boolean readsElse = !plain(typed.words()).equals(plain(nearest.reading().words())); // to the digits that are told
+        if (shows == null && typed.manner() == Reading.Manner.AS_TYPED && readsElse) {
             findings.add(notOnTheMarks(line, typed.words(), nearest.reading()));
         }
         // Who writes "1 cup" has chosen the cup: the spread tells what it leaves open.
@@ -141,6 +142,10 @@ public final class Measuring {
         double tolerance = nearest.toleranceGrams() + (shows == null ? nearest.halfMarkGrams() : 0.0);
         Reading reading = shows == null ? typed.offTheMarks(used) : typed.reading(nearest.reading());
         return new MeasuredLine(portion.line(), reading, portion.grams(), tolerance, nearest.source());
+    }
+
+    private static String plain(String words) {
+        return words.replace("\u00a0", "").replace(" ", "");
     }
 
     private Finding notOnTheMarks(int line, String text, Reading nearest) {

@@ -9,6 +9,7 @@ import org.stillroom.core.plan.Plan;
 import org.stillroom.core.plan.Planner;
 import org.stillroom.core.plan.Planning;
 import org.stillroom.core.quantity.Amount;
+import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.quantity.QuantityText;
 import org.stillroom.core.quantity.Span;
@@ -96,6 +97,12 @@ public final class Kitchen {
 
     public Kitchen amount(String name, String amount) {
         lines.add(new Line(name, new LineAmount.Fixed(typed(TEXT.amount(amount))), null, null));
+        return this;
+    }
+
+    /** Adds an amount that was worked out in another size: it is told in fewer digits than it has. */
+    Kitchen rescaled(String name, String words, double grams) {
+        lines.add(new Line(name, new LineAmount.Fixed(new Typed<>(words, new Mass(grams))), null, null));
         return this;
     }
 

@@ -98,6 +98,15 @@ class MeasuringTest {
     }
 
     @Test
+    void anAmountThatReadsAsItsMarkIsNotCalledOffTheMarks() {
+        Kitchen kitchen = new Kitchen().marked(MeasureKind.SCALE, "0.1 g", null);
+        assertThat(rules(kitchen.rescaled("white sugar", "75.3 g", 75.2847).measured()))
+                .doesNotContain("not-on-the-marks");
+        assertThat(rules(kitchen.rescaled("white sugar", "75.28 g", 75.2847).measured()))
+                .contains("not-on-the-marks");
+    }
+
+    @Test
     void whatTheMakerTypedStaysAndTheMarkIsMadeUpTo() {
         Measured measured = new Kitchen()
                 .sized(MeasureKind.CUP)

@@ -14,6 +14,21 @@ public final class Commands {
         DeskQuestions.all().stream().map(Commands::entry).forEach(all::add);
         all.add(GaugeCommand.entry());
         all.add(new Entry(
+                "batches",
+                "The batches of a studio with what is in them, or one with its log.",
+                "stillroom batches --help",
+                BatchesCommand::new));
+        all.add(new Entry(
+                "log",
+                "Writes down what was done with a batch: moved, measured, added, lost, bottled and more.",
+                "stillroom log --help",
+                LogCommand::new));
+        all.add(new Entry(
+                "rest",
+                "What waits in the batches of a studio, by day; notes that it was seen to, or waits on.",
+                "stillroom rest --help",
+                RestCommand::new));
+        all.add(new Entry(
                 "clarity",
                 "Whether oils stay dissolved: clear, hazy or cloudy, how likely, and what would help.",
                 "stillroom clarity --strength 40% --sugar 200g/L --oil lemon=1.2g/L",

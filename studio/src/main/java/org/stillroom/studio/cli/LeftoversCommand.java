@@ -136,8 +136,8 @@ final class LeftoversCommand extends Subcommand {
 
         private static void print(CouldMake could, Page page) {
             page.paragraph(could.recipe().title() + ": "
-                    + QuantityWords.metric(new Volume(could.plan().millilitres())) + ", empties "
-                    + Figure.decimals(could.emptied(), 2) + " bottles"
+                    + QuantityWords.metric(new Volume(could.plan().millilitres())) + "; bottles emptied: "
+                    + could.whole() + ", used in part: " + could.inPart()
                     + (could.isReached() ? "." : "; its target cannot be reached with what is on the shelf."));
             page.paragraph("  takes " + could.uses().stream().map(Ranked::words).collect(Collectors.joining(", ")));
             page.paragraph("  buy "

@@ -31,7 +31,11 @@ class DeskCommandsTest {
                                 "notes",
                                 "leftovers",
                                 "safety",
-                                "label")
+                                "label",
+                                "rules",
+                                "batches",
+                                "log",
+                                "rest")
                         .contains(example.split(" ", 2)[0]));
     }
 

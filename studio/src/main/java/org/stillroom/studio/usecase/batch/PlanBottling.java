@@ -75,7 +75,7 @@ public final class PlanBottling {
             lots = List.copyOf(lots);
         }
 
-        /** Returns the bottles as they are typed, such as "3 x 500 ml; 1 x 420 ml". */
+        /** Returns the bottles as they are typed, such as "3 x 500 ml; 1 x 420 ml"; the last one in whole mL, as it can be measured. */
         public String typed() {
             List<String> fills = new ArrayList<>();
             plan.full()
@@ -83,7 +83,7 @@ public final class PlanBottling {
                             fills.add(fill.count() + " x " + new Stock(fill.millilitres(), Stock.MILLILITRES).text()));
             BottlePlan.Last last = plan.last();
             if (last != null) {
-                fills.add("1 x " + new Stock(last.millilitres(), Stock.MILLILITRES).text());
+                fills.add("1 x " + new Stock(Math.floor(last.millilitres()), Stock.MILLILITRES).text());
             }
             return String.join("; ", fills);
         }

@@ -36,6 +36,8 @@ public record CouldMake(Candidate recipe, Plan plan, List<Use> uses, List<Shoppi
     private static final int MOST_ROUNDS = 8;
     private static final double ROUNDING = 1e-9;
 
+    /** Of a bottle of which more is taken nothing worth keeping stays. Own choice. */
+    public static final double ALMOST_ALL = 0.995;
     /** Bottles emptied that differ by less count as the same, so that what must be bought decides. Own choice. */
     private static final double ALIKE = 0.1;
 
@@ -78,6 +80,16 @@ public record CouldMake(Candidate recipe, Plan plan, List<Use> uses, List<Shoppi
     /** Returns how many bottles it empties, parts of them counted as parts. */
     public double emptied() {
         return uses.stream().mapToDouble(Use::part).sum();
+    }
+
+    /** Returns how many bottles nothing stays in. */
+    public long whole() {
+        return uses.stream().filter(use -> use.part() > ALMOST_ALL).count();
+    }
+
+    /** Returns how many bottles something is taken of and something stays in. */
+    public long inPart() {
+        return uses.size() - whole();
     }
 
     /** Returns whether it comes out as the recipe asks. */

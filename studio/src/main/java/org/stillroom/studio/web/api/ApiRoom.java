@@ -32,6 +32,7 @@ public final class ApiRoom implements Room {
         all.addAll(new HouseRuleOperations(store.rules()).all());
         all.addAll(new RulesOperations(store.rules()).all());
         all.addAll(new MakeOperations(store).all());
+        all.addAll(new BatchOperations(store).all());
         all.addAll(new HistoryOperations(store).all());
         operations = List.copyOf(all);
     }

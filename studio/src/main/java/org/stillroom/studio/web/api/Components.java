@@ -34,6 +34,7 @@ final class Components {
         all.putAll(HouseRuleOperations.components());
         all.putAll(RulesOperations.components());
         all.putAll(MakeComponents.all());
+        all.putAll(BatchOperations.components());
         all.putAll(HistoryOperations.components());
         return all;
     }

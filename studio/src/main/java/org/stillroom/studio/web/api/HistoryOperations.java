@@ -30,13 +30,7 @@ final class HistoryOperations {
                         .query("subject", "what it happened to, such as lot:k3m9x2w8ab; all of it, oldest first")
                         .answers(Schemas.group()
                                 .with("entries", Schemas.list(Schemas.ref("HistoryEntry")))
-                                .schema()),
-                Operation.of(Operation.Method.GET, "/batches", "batches", "All batches, latest first.", this::batches)
-                        .answers(Schemas.group()
-                                .with("batches", Schemas.list(Schemas.ref("Batch")))
-                                .schema()),
-                Operation.of(Operation.Method.GET, "/batches/{batch}", "batch", "One batch.", this::batch)
-                        .answers(Schemas.ref("Batch")));
+                                .schema()));
     }
 
     private Reply history(Call call) {
@@ -59,21 +53,6 @@ final class HistoryOperations {
                 .put("kind", entry.kind())
                 .put("body", entry.body());
         return undoes == null ? fields.putNone("undoes") : fields.putCount("undoes", undoes);
-    }
-
-    private Reply batches(Call call) {
-        return Reply.of(new Fields()
-                .put(
-                        "batches",
-                        store.makes().batches().stream()
-                                .map(HistoryOperations::batch)
-                                .toList()));
-    }
-
-    private Reply batch(Call call) {
-        return Reply.of(batch(store.makes()
-                .batch(call.part("batch"))
-                .orElseThrow(() -> Refused.notFound("There is no batch \"" + call.part("batch") + "\"."))));
     }
 
     static Fields batch(Batch batch) {

@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.stillroom.core.batch.Place;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
@@ -20,9 +19,9 @@ import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.batch.Book;
 import org.stillroom.studio.usecase.batch.CompareBatches;
 import org.stillroom.studio.usecase.batch.Forecasts;
+import org.stillroom.studio.usecase.batch.LogBatch;
 import org.stillroom.studio.usecase.batch.Notes;
 import org.stillroom.studio.usecase.batch.RecordBatch;
-import org.stillroom.studio.usecase.batch.RecordRest;
 import org.stillroom.studio.usecase.batch.Waiting;
 import org.stillroom.studio.usecase.batch.Waits;
 import org.stillroom.studio.usecase.make.FinishMake;
@@ -38,14 +37,14 @@ import org.stillroom.studio.wording.Words;
 final class BatchPages {
     private final Store store;
     private final RecordBatch record;
-    private final RecordRest rest;
+    private final LogBatch log;
     private final Notes notes;
     private final Clock clock;
 
     BatchPages(Store store, Clock clock) {
         this.store = store;
         this.record = new RecordBatch(store, clock);
-        this.rest = new RecordRest(store, clock);
+        this.log = new LogBatch(store, clock);
         this.notes = new Notes(store, clock);
         this.clock = clock;
     }
@@ -100,20 +99,9 @@ final class BatchPages {
     private void write(Visit visit) {
         Batch batch = batch(visit);
         String act = visit.part("act");
-        Map<String, String> typed = typed(visit);
-        String request = visit.request();
-        Optional<RecordBatch.Outcome> outcome = Optional.ofNullable(
-                switch (act) {
-                    case "moved" -> record.moved(batch, typed, request);
-                    case "added" -> record.added(batch, typed, request);
-                    case "measured" -> record.measured(batch, typed, request);
-                    case "lost" -> record.lost(batch, typed, request);
-                    case "evaporated" -> record.evaporated(batch, typed, request);
-                    case "bottled" -> record.bottled(batch, typed, request);
-                    case "waits" -> rest.waits(batch, typed, request);
-                    default -> null;
-                });
-        outcome.ifPresentOrElse(kept -> answer(visit, batch, act, kept), visit::notFound);
+        LogBatch.Act.of(act)
+                .map(what -> log.answer(batch, what, typed(visit), visit.request()))
+                .ifPresentOrElse(outcome -> answer(visit, batch, act, outcome), visit::notFound);
     }
 
     private void note(Visit visit) throws IOException {

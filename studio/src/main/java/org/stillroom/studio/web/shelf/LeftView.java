@@ -86,7 +86,7 @@ public record LeftView(Words words, List<LeftOver> left, CouldMake.Ranking ranki
                 could.recipe().id(),
                 could.recipe().title(),
                 words.amount(new Volume(could.plan().millilitres())),
-                words.number(could.emptied(), 2),
+                words.say("left.emptied", "" + could.whole(), "" + could.inPart()),
                 takes,
                 buy.isEmpty() ? words.say("left.buyNothing") : buy,
                 could.isReached());

@@ -9,6 +9,7 @@ import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.planner.leftovers.UseUp;
+import org.stillroom.studio.usecase.left.CouldMake;
 import org.stillroom.studio.usecase.left.PlanUseUp;
 import org.stillroom.studio.wording.Words;
 
@@ -37,10 +38,11 @@ public record UseUpView(Words words, PlanUseUp.Outcome.@Nullable Found found, Li
 
     public String heading() {
         UseUp useUp = there().useUp();
+        long whole = useUp.used().stream().filter(each -> each.part() > CouldMake.ALMOST_ALL).count();
         return words.say(
                 useUp.isAll() ? "left.usesAll" : "left.usesPart",
                 words.amount(new Volume(useUp.plan().millilitres())),
-                words.number(useUp.emptied(), 2));
+                words.say("left.emptied", "" + whole, "" + (useUp.used().size() - whole)));
     }
 
     public List<Row> rows() {

@@ -98,6 +98,8 @@ class LeftoversTest {
         CouldMake first = ranking.could().get(0);
         assertThat(first.plan().millilitres()).isCloseTo(750, within(0.01));
         assertThat(first.emptied()).isCloseTo(1.375, within(1e-4)); // all of the macerate, 15 of 40 mL
+        assertThat(first.whole()).isEqualTo(1);
+        assertThat(first.inPart()).isEqualTo(1);
         assertThat(first.uses().get(0).of().name()).isEqualTo("quince macerate");
         assertThat(ranking.could().get(1).plan().millilitres()).isCloseTo(2000, within(0.01));
         assertThat(ranking.could().get(2).plan().millilitres()).isCloseTo(5000, within(0.01));

@@ -171,18 +171,30 @@ class ApiDocumentTest {
                                         "{\"name\": \"flask\", \"kind\": \"flask\", \"fields\": {\"holds\": \"50 ml\"}}")
                                 .text("id"));
             case "finish_make" -> pourAll(there.get("make"));
-            case "batch" -> {
-                pourAll(there.get("make"));
-                there.put(
-                        "batch",
-                        program.post("/makes/" + there.get("make") + "/finish", "")
-                                .text("id"));
+            case "batch", "log_batch", "plan_bottling" -> there.put("batch", batch(there.get("make")));
+            case "take_back" -> {
+                there.put("batch", batch(there.get("make")));
+                String lost = "{\"act\": \"lost\", \"amount\": \"10 ml\"}";
+                JsonNode log = program.post("/batches/" + there.get("batch") + "/log", lost)
+                        .json();
+                there.put("entry", log.at("/log/0/entry").asString());
+            }
+            case "rest_done", "rest_postpone" -> {
+                String waits = "{\"act\": \"waits\", \"what\": \"CLEARING\", \"days\": \"3 days\"}";
+                JsonNode log = program.post("/batches/" + batch(there.get("make")) + "/log", waits)
+                        .json();
+                there.put("wait", log.at("/waits/0/wait").asString());
             }
             default -> {
                 // nothing more has to be there
             }
         }
         return there;
+    }
+
+    private String batch(String make) throws Exception {
+        pourAll(make);
+        return program.post("/makes/" + make + "/finish", "").text("id");
     }
 
     private String removed(String path) throws Exception {

@@ -1,0 +1,152 @@
+package org.stillroom.studio.answer;
+
+import static org.stillroom.core.liquid.Figure.ACIDITY;
+import static org.stillroom.core.liquid.Figure.STRENGTH;
+import static org.stillroom.core.liquid.Figure.SUGAR;
+import static org.stillroom.core.liquid.Figure.VOLUME_20C;
+
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.batch.BottlePlan;
+import org.stillroom.core.batch.Bottling;
+import org.stillroom.core.batch.Event;
+import org.stillroom.core.batch.Outlay;
+import org.stillroom.core.liquid.Essentials;
+import org.stillroom.studio.usecase.batch.PlanBottling;
+import org.stillroom.studio.usecase.batch.ShowBatch.Line;
+import org.stillroom.studio.usecase.batch.ShowBatch.Rests;
+import org.stillroom.studio.usecase.batch.ShowBatch.Told;
+import org.stillroom.studio.usecase.batch.ShowBatch.Vessel;
+import org.stillroom.studio.usecase.batch.Waiting;
+
+/** Batches, what waits and what is bottled, by their keys. */
+public final class BatchFields {
+    private BatchFields() {}
+
+    /** Returns a batch with what is in its vessels. */
+    public static Fields head(Told batch) {
+        return new Fields()
+                .put("id", batch.id())
+                .putCount("number", batch.number())
+                .put("title", batch.title())
+                .put("recipe", batch.recipe())
+                .put("make", batch.make())
+                .put("made", batch.made().toString())
+                .put("body", batch.body())
+                .put("vessels", batch.vessels().stream().map(BatchFields::vessel).toList());
+    }
+
+    /** Returns a batch with its log besides. */
+    public static Fields whole(Told batch) {
+        return head(batch)
+                .put("log", batch.log().stream().map(BatchFields::line).toList())
+                .put("waits", batch.waits().stream().map(BatchFields::waiting).toList())
+                .put("bottles", batch.bottles().stream().map(BatchFields::bottling).toList());
+    }
+
+    private static Fields vessel(Vessel vessel) {
+        Essentials essentials = vessel.held().essentials();
+        Fields fields = new Fields()
+                .put("vessel", vessel.name())
+                .put("mass_g", vessel.held().grams())
+                .put(VOLUME_20C.key(), essentials.millilitres())
+                .put(STRENGTH.key(), essentials.strength())
+                .put(SUGAR.key(), essentials.sugar())
+                .put(ACIDITY.key(), essentials.acidity());
+        maybe(fields, "mean_age_days", vessel.meanDays());
+        maybe(fields, "youngest_days", vessel.youngestDays());
+        return cost(fields, vessel.held().outlay());
+    }
+
+    private static void maybe(Fields fields, String key, @Nullable Double value) {
+        if (value == null) {
+            fields.putNone(key);
+        } else {
+            fields.put(key, value);
+        }
+    }
+
+    private static Fields cost(Fields fields, Outlay outlay) {
+        Fields money = new Fields();
+        outlay.money().forEach(money::put);
+        return fields.put("cost", money).put("cost_known", outlay.complete());
+    }
+
+    private static Fields line(Line line) {
+        Fields typed = new Fields();
+        line.typed().forEach(typed::put);
+        Fields fields = new Fields()
+                .putCount("entry", line.id())
+                .put("at", line.at().toString())
+                .put("kind", line.kind())
+                .put("typed", typed)
+                .put("undone", line.undone());
+        Long undoes = line.undoes();
+        return undoes == null ? fields.putNone("undoes") : fields.putCount("undoes", undoes);
+    }
+
+    private static Fields waiting(Waiting waiting) {
+        return new Fields()
+                .putCount("wait", waiting.id())
+                .put("what", waiting.what().name().toLowerCase(Locale.ROOT))
+                .put("from", waiting.from().toString())
+                .put("until", waiting.until().toString())
+                .put("note", waiting.note());
+    }
+
+    private static Fields bottling(Bottling bottling) {
+        return new Fields()
+                .putCount("first", bottling.first())
+                .putCount("last", bottling.last())
+                .put("each_ml", bottling.fill().millilitres())
+                .put(STRENGTH.key(), bottling.each().essentials().strength())
+                .put("at", bottling.at().toString());
+    }
+
+    /** Returns what waits, with the batch that does. */
+    public static Fields rests(Rests rests) {
+        return waiting(rests.waiting())
+                .put("batch", rests.waiting().batch())
+                .putCount("number", rests.number())
+                .put("title", rests.title())
+                .put("due", rests.due());
+    }
+
+    /** Returns a plan of bottles. */
+    public static Fields bottles(PlanBottling.Found found) {
+        Fields fields = new Fields()
+                .put("fills", found.typed())
+                .putCount("first", found.first())
+                .put("full", found.plan().full().stream().map(BatchFields::fill).toList());
+        BottlePlan.Last last = found.plan().last();
+        if (last == null) {
+            fields.putNone("last");
+        } else {
+            fields.put(
+                    "last", new Fields().put("size_ml", last.size()).put("filled_ml", last.millilitres()));
+        }
+        return fields.put("unfilled_ml", found.plan().unfilled())
+                .put("part_of_make", found.part())
+                .put("sizes", found.rooms().stream().map(BatchFields::room).toList())
+                .putTexts("lots", found.lots());
+    }
+
+    private static Fields fill(Event.Fill fill) {
+        return new Fields().putCount("count", fill.count()).put("each_ml", fill.millilitres());
+    }
+
+    private static Fields room(PlanBottling.Room room) {
+        Fields fields = new Fields()
+                .put("size_ml", room.size())
+                .put("fill_to_ml", room.fillTo())
+                .put("at_40c_ml", room.warmest());
+        maybe(fields, "full_at_c", room.fullAt().isPresent() ? Double.valueOf(room.fullAt().getAsDouble()) : null);
+        return cost(fields, room.cost());
+    }
+
+    /** Returns the keys of all of a list. */
+    public static Fields list(String key, List<Fields> rows) {
+        return new Fields().put(key, rows);
+    }
+}

@@ -1,0 +1,139 @@
+package org.stillroom.studio.cli;
+
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.stillroom.core.liquid.Essentials;
+import org.stillroom.core.quantity.QuantityWords;
+import org.stillroom.core.quantity.Volume;
+import org.stillroom.studio.answer.BatchFields;
+import org.stillroom.studio.answer.Fields;
+import org.stillroom.studio.usecase.batch.ShowBatch.Line;
+import org.stillroom.studio.usecase.batch.ShowBatch.Rests;
+import org.stillroom.studio.usecase.batch.ShowBatch.Told;
+import org.stillroom.studio.usecase.batch.ShowBatch.Vessel;
+
+/** Batches and what waits, on a screen. */
+final class BatchAnswer {
+    private BatchAnswer() {}
+
+    /** All batches. */
+    record All(List<Told> batches) implements Answer {
+        @Override
+        public Fields fields() {
+            return BatchFields.list(
+                    "batches", batches.stream().map(BatchFields::head).toList());
+        }
+
+        @Override
+        public void print(Page page) {
+            page.heading("Batches, latest first");
+            if (batches.isEmpty()) {
+                page.paragraph("There is none yet: a make that is finished becomes one.");
+                return;
+            }
+            Table table = vesselTable("batch", "");
+            for (Told batch : batches) {
+                String title = batch.title();
+                String number = "" + batch.number();
+                if (batch.vessels().isEmpty()) {
+                    table.row(number, title, "nothing left", "", "", "");
+                }
+                batch.vessels().forEach(vessel -> row(table, number, title, vessel));
+            }
+            page.table(table);
+        }
+    }
+
+    /** One batch with its log. */
+    record One(Told batch) implements Answer {
+        @Override
+        public Fields fields() {
+            return BatchFields.whole(batch);
+        }
+
+        @Override
+        public void print(Page page) {
+            page.heading("Batch " + batch.number() + ": " + batch.title());
+            Table table = vesselTable("", "");
+            batch.vessels().forEach(vessel -> row(table, "", "", vessel));
+            if (batch.vessels().isEmpty()) {
+                page.paragraph("Nothing is left of it.");
+            } else {
+                page.table(table);
+            }
+            page.blank();
+            page.heading("Log");
+            if (batch.log().isEmpty()) {
+                page.paragraph("Nothing was written of it yet.");
+            }
+            batch.log().forEach(line -> page.paragraph(words(line)));
+            batch.waits()
+                    .forEach(waiting -> page.paragraph("Waits until " + waiting.until() + ": "
+                            + waiting.what().name().toLowerCase(Locale.ROOT) + "."));
+        }
+
+        private static String words(Line line) {
+            List<String> typed = new ArrayList<>();
+            for (Map.Entry<String, String> each : line.typed().entrySet()) {
+                typed.add(each.getKey() + " " + each.getValue());
+            }
+            typed.sort(String::compareTo);
+            String what = line.kind().substring(line.kind().indexOf('.') + 1);
+            return line.id() + "  " + line.at().atZone(ZoneId.systemDefault()).toLocalDate() + "  " + what
+                    + (typed.isEmpty() ? "" : ": " + String.join(", ", typed))
+                    + (line.undone() ? " (taken back)" : "");
+        }
+    }
+
+    /** What waits. */
+    record Resting(List<Rests> rests) implements Answer {
+        @Override
+        public Fields fields() {
+            return BatchFields.list(
+                    "rest", rests.stream().map(BatchFields::rests).toList());
+        }
+
+        @Override
+        public void print(Page page) {
+            page.heading("What waits, by day");
+            if (rests.isEmpty()) {
+                page.paragraph("Nothing waits.");
+                return;
+            }
+            Table table = new Table().text("until").text("").text("batch").figure("number").text("");
+            for (Rests each : rests) {
+                table.row(
+                        each.waiting().until().toString(),
+                        each.waiting().what().name().toLowerCase(Locale.ROOT),
+                        each.number() + " " + each.title(),
+                        "" + each.waiting().id(),
+                        each.due() ? "ready" : "");
+            }
+            page.table(table);
+        }
+    }
+
+    private static Table vesselTable(String batch, String title) {
+        return new Table()
+                .text(batch)
+                .text(title)
+                .text("vessel")
+                .figure("volume")
+                .figure("% vol")
+                .figure("sugar, g/L");
+    }
+
+    private static void row(Table table, String number, String title, Vessel vessel) {
+        Essentials essentials = vessel.held().essentials();
+        table.row(
+                number,
+                title,
+                vessel.name(),
+                QuantityWords.metric(new Volume(essentials.millilitres())),
+                Figure.decimals(essentials.strength(), 1),
+                Figure.decimals(essentials.sugar(), 0));
+    }
+}

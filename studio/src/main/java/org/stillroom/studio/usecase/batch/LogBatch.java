@@ -1,0 +1,135 @@
+package org.stillroom.studio.usecase.batch;
+
+import java.time.Clock;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.stillroom.core.batch.Place;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
+import org.stillroom.studio.store.Batch;
+import org.stillroom.studio.store.Store;
+import org.stillroom.studio.usecase.batch.RecordBatch.Outcome;
+import org.stillroom.studio.usecase.shelf.LotOnShelf;
+import org.stillroom.studio.usecase.shelf.MakersOunce;
+import org.stillroom.studio.usecase.shelf.ShelfLots;
+
+/** Writes an entry into the log of a batch by the name of what was done: for pages, other programs and the command line alike. */
+public final class LogBatch {
+    private final Store store;
+    private final RecordBatch record;
+    private final RecordRest rest;
+    private final Notes notes;
+
+    public LogBatch(Store store, Clock clock) {
+        this.store = store;
+        this.record = new RecordBatch(store, clock);
+        this.rest = new RecordRest(store, clock);
+        this.notes = new Notes(store, clock);
+    }
+
+    /** What can be written, and the fields that each has. */
+    public enum Act {
+        MOVED,
+        MEASURED,
+        ADDED,
+        LOST,
+        EVAPORATED,
+        BOTTLED,
+        WAITS,
+        NOTED;
+
+        /** Returns it as it is written. */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+
+        public static Optional<Act> of(String word) {
+            return Arrays.stream(values())
+                    .filter(act -> act.word().equals(word.strip()))
+                    .findFirst();
+        }
+
+        /** Returns the names of its fields. */
+        public List<String> fields() {
+            return switch (this) {
+                case MOVED -> List.of("vessel", "to", "batch", "amount", "sediment", "filter", "sample", "day", "note");
+                case MEASURED -> List.of("vessel", "strength", "sugar", "volume", "acidity", "day", "note");
+                case ADDED -> List.of("vessel", "what", "amount", "day", "note");
+                case LOST -> List.of("vessel", "amount", "cause", "day", "note");
+                case EVAPORATED -> List.of("vessel", "amount", "strength", "day", "note");
+                case BOTTLED -> List.of("vessel", "fills", "lots", "sediment", "filter", "sample", "day", "note");
+                case WAITS -> List.of("what", "days", "until", "note");
+                case NOTED -> List.of("note", "score", "day");
+            };
+        }
+    }
+
+    /** Logs it as a form has sent it: every field is there. */
+    public Outcome answer(Batch batch, Act act, Map<String, String> typed, String request) {
+        return switch (act) {
+            case MOVED -> record.moved(batch, typed, request);
+            case MEASURED -> record.measured(batch, typed, request);
+            case ADDED -> record.added(batch, typed, request);
+            case LOST -> record.lost(batch, typed, request);
+            case EVAPORATED -> record.evaporated(batch, typed, request);
+            case BOTTLED -> record.bottled(batch, typed, request);
+            case WAITS -> rest.waits(batch, typed, request);
+            case NOTED -> notes.noted(batch, typed, null, request);
+        };
+    }
+
+    /**
+     * Logs it as somebody has written it who does not fill in a form: the one vessel that something is in need not be named, a lot goes by
+     * its name too, and a field of another act is refused.
+     */
+    public Outcome written(Batch batch, Act act, Map<String, String> typed, String request) {
+        List<Finding> problems = typed.keySet().stream()
+                .filter(field -> !act.fields().contains(field))
+                .map(field -> Finding.of(
+                        "field-of-another",
+                        Severity.STOP,
+                        field,
+                        "not asked",
+                        "Nothing of the kind is said of what was " + act.word() + ".",
+                        "It takes: " + String.join(", ", act.fields()) + "."))
+                .toList();
+        if (!problems.isEmpty()) {
+            return new Outcome.NotKept(problems);
+        }
+        Map<String, String> whole = new LinkedHashMap<>(typed);
+        if (act.fields().contains("vessel") && !whole.containsKey("vessel")) {
+            onlyVessel(batch).ifPresent(vessel -> whole.put("vessel", vessel));
+        }
+        if (act == Act.ADDED) {
+            whole.computeIfPresent("what", (field, what) -> lot(what));
+        }
+        return answer(batch, act, whole, request);
+    }
+
+    /** Returns the one vessel of a batch that something is in, where there is just one. */
+    public Optional<String> onlyVessel(Batch batch) {
+        List<String> vessels = Book.open(store).cellar().vessels(batch.id()).entrySet().stream()
+                .filter(each -> !each.getValue().isEmpty())
+                .map(Map.Entry::getKey)
+                .map(Place::vessel)
+                .toList();
+        return vessels.size() == 1 ? Optional.of(vessels.get(0)) : Optional.empty();
+    }
+
+    /** Returns the id of the lot to use first under a name; what is none stays as it is. */
+    private String lot(String what) {
+        if (RecordBatch.KITCHEN.contains(what) || store.lots().lot(what).isPresent()) {
+            return what;
+        }
+        List<LotOnShelf> shelf =
+                new ShelfLots(MakersOunce.of(store.settings())).of(store.lots().all());
+        return ShelfLots.named(what, shelf).stream()
+                .findFirst()
+                .map(lot -> lot.lot().id())
+                .orElse(what);
+    }
+}

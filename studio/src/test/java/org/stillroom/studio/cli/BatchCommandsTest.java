@@ -1,0 +1,96 @@
+package org.stillroom.studio.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.stillroom.studio.store.DataFolder;
+import org.stillroom.studio.store.Store;
+import org.stillroom.studio.usecase.make.BeginMake;
+import org.stillroom.studio.usecase.make.FinishMake;
+import org.stillroom.studio.usecase.make.MakeState;
+import org.stillroom.studio.usecase.make.RecordStep;
+import org.stillroom.studio.usecase.make.ShowMake;
+import tools.jackson.databind.JsonNode;
+
+/** Batches on the command line: listed, shown, written of, and what waits. */
+class BatchCommandsTest {
+    @TempDir
+    private Path dir;
+
+    private String data = "";
+
+    @BeforeEach
+    void make() {
+        data = " --data " + dir;
+        try (Store store = Store.open(new DataFolder(dir))) {
+            String recipe = store.recipes().create("Pear", "a");
+            store.recipes().save(recipe, 0, "Pear", """
+                    stillroom: 1
+                    title: Pear
+                    rest: 14 days
+                    target: {volume: 2 L, strength: 28 %, sugar: 180 g/L}
+                    lines:
+                      - {use: spirit 96 % vol, amount: free}
+                      - {use: white sugar, amount: free}
+                      - {use: water, amount: free}
+                    """, "pear.yaml", "b");
+            BeginMake.Outcome begun =
+                    new BeginMake(store).answer(recipe, 1, new BeginMake.Wish("", false, Map.of()), "c");
+            String make = ((BeginMake.Outcome.Begun) begun).make().id();
+            ShowMake show = new ShowMake(store);
+            int step = 0;
+            for (MakeState state = show.answer(make); state.here() != null; state = show.answer(make)) {
+                new RecordStep(store).done(state, state.here(), state.seen(), "d" + step++);
+            }
+            new FinishMake(store).answer(show.answer(make), "e");
+        }
+    }
+
+    @Test
+    void batchesAreListedAndOneIsShownWithItsLog() {
+        assertThat(Desk.type("batches" + data).out()).contains("Pear", "28.0", "180");
+        JsonNode one = Desk.ask("batches 1" + data).json();
+        assertThat(one.at("/vessels/0/strength_vol_percent").doubleValue()).isCloseTo(28.0, within(0.2));
+        Desk.Run missing = Desk.type("batches 9" + data);
+        assertThat(missing.exit()).isEqualTo(3);
+        assertThat(missing.err()).contains("no batch 9");
+        assertThat(Desk.type("batches --data " + dir.resolve("nowhere")).exit()).isEqualTo(3);
+    }
+
+    @Test
+    void whatWasDoneIsWrittenDown() {
+        Desk.Run run = Desk.type("log 1 moved --to demijohn --sediment 30ml --note racked" + data);
+        assertThat(run.exit()).as(run.err()).isZero();
+        assertThat(run.out()).contains("demijohn", "moved", "sediment 30ml");
+        JsonNode lost = Desk.ask("log 1 lost --amount 100ml" + data).json();
+        assertThat(lost.at("/vessels/0/volume_20c_ml").doubleValue()).isCloseTo(1870.0, within(10.0));
+        assertThat(lost.get("log").size()).isEqualTo(2);
+    }
+
+    @Test
+    void whatCannotBeWrittenIsSaidWithItsFieldAndKeepsNothing() {
+        Desk.Run field = Desk.type("log 1 lost --amount 10ml --fills 2x100ml" + data);
+        assertThat(field.exit()).isEqualTo(2);
+        assertThat(field.err()).contains("fills", "It takes");
+        assertThat(Desk.type("log 1 drunk" + data).err()).contains("\"drunk\"", "evaporated");
+        assertThat(Desk.type("log 1 lost --amount 9L" + data).exit()).isEqualTo(2);
+        assertThat(Desk.ask("batches 1" + data).json().get("log").size()).isZero();
+    }
+
+    @Test
+    void whatWaitsIsToldPostponedAndSeenTo() {
+        JsonNode rest = Desk.ask("rest" + data).json().at("/rest/0");
+        String wait = rest.get("wait").asString();
+        JsonNode later = Desk.ask("rest --postpone=" + wait + " --days 7~days" + data).json();
+        assertThat(later.at("/rest/0/until").asString())
+                .isGreaterThan(rest.get("until").asString());
+        assertThat(Desk.type("rest" + data).out()).contains("marrying", "1 Pear");
+        assertThat(Desk.type("rest --done=" + wait + data).out()).contains("Nothing waits");
+        assertThat(Desk.type("rest --done=4711" + data).exit()).isEqualTo(3);
+    }
+}

@@ -1,0 +1,160 @@
+package org.stillroom.studio.web.api;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.stillroom.studio.web.api.OtherProgram.Answer;
+import tools.jackson.databind.JsonNode;
+
+/** The log of batches for other programs: the same entries as the pages, each once. */
+class BatchesByApiTest {
+    private static final String RECIPE = "{\"recipe\": {\"stillroom\": 1, \"title\": \"Pear\", \"rest\": \"14 days\","
+            + " \"target\": {\"volume\": \"2 L\", \"strength\": \"28 %\", \"sugar\": \"180 g/L\"},"
+            + " \"lines\": [{\"use\": \"spirit 96 % vol\", \"amount\": \"free\"},"
+            + " {\"use\": \"white sugar\", \"amount\": \"free\"}, {\"use\": \"water\", \"amount\": \"free\"}]}}";
+
+    @TempDir
+    private Path dir;
+
+    private OtherProgram program;
+    private String batch = "";
+
+    @BeforeEach
+    void make() throws Exception {
+        program = new OtherProgram(dir);
+        String recipe = program.post("/recipes", RECIPE).text("recipe");
+        JsonNode state = program.post("/makes", "{\"recipe\": \"" + recipe + "\"}").json();
+        String make = state.get("id").asString();
+        while (!state.get("here").isNull()) {
+            String step = state.get("here").asString();
+            state = program.post("/makes/" + make + "/record", "{\"step\": \"" + step + "\", \"did\": \"done\"}")
+                    .json();
+        }
+        batch = program.post("/makes/" + make + "/finish", "").text("id");
+    }
+
+    @AfterEach
+    void close() {
+        program.close();
+    }
+
+    private static double volume(JsonNode batch) {
+        return batch.at("/vessels/0/volume_20c_ml").doubleValue();
+    }
+
+    @Test
+    void aBatchIsFoundByItsNumberWithWhatIsInIt() throws Exception {
+        JsonNode head = program.get("/batches").json().at("/batches/0");
+        assertThat(head.get("id").asString()).isEqualTo(batch);
+        assertThat(volume(head)).isCloseTo(2000.0, within(10.0));
+        JsonNode one = program.get("/batches/1").json();
+        assertThat(one.at("/vessels/0/strength_vol_percent").doubleValue()).isCloseTo(28.0, within(0.2));
+        assertThat(one.get("waits").get(0).get("what").asString()).isEqualTo("marrying");
+        assertThat(program.get("/batches/7").status()).isEqualTo(404);
+    }
+
+    @Test
+    void whatWasDoneIsWrittenOnceHoweverOftenItIsSent() throws Exception {
+        String entry = "{\"act\": \"lost\", \"amount\": \"100 ml\", \"cause\": \"SAMPLE\", \"note\": \"tasted\"}";
+        double before = volume(program.get("/batches/1").json());
+        program.post("/batches/1/log", entry, "Idempotency-Key", "one");
+        JsonNode after = program.post("/batches/1/log", entry, "Idempotency-Key", "one").json();
+        assertThat(after.get("log")).hasSize(1);
+        assertThat(after.at("/log/0/typed/note").asString()).isEqualTo("tasted");
+        assertThat(volume(after)).isCloseTo(before - 100.0, within(0.1));
+
+        long id = after.at("/log/0/entry").longValue();
+        JsonNode back = program.post("/batches/1/take-back/" + id, "").json();
+        assertThat(volume(back)).isCloseTo(before, within(1e-6));
+        assertThat(back.at("/log/0/undone").booleanValue()).isTrue();
+    }
+
+    @Test
+    void twoWhoWriteAtOnceBothCount() throws Exception {
+        double before = volume(program.get("/batches/1").json());
+        ExecutorService two = Executors.newFixedThreadPool(2);
+        try {
+            List<Callable<Integer>> writings = new ArrayList<>();
+            for (int i = 0; i < 10; i++) {
+                writings.add(() -> program.post("/batches/1/log", "{\"act\": \"lost\", \"amount\": \"10 ml\"}")
+                        .status());
+            }
+            for (Future<Integer> each : two.invokeAll(writings)) {
+                assertThat(each.get()).isEqualTo(200);
+            }
+        } finally {
+            two.shutdownNow();
+        }
+        JsonNode after = program.get("/batches/1").json();
+        assertThat(after.get("log")).hasSize(10);
+        assertThat(volume(after)).isCloseTo(before - 100.0, within(0.1));
+    }
+
+    @Test
+    void whatCannotBeIsRefusedWithItsFieldAndKeepsNothing() throws Exception {
+        Answer much = program.post("/batches/1/log", "{\"act\": \"lost\", \"amount\": \"9 L\"}");
+        assertThat(much.status()).isEqualTo(422);
+        Answer other = program.post("/batches/1/log", "{\"act\": \"lost\", \"fills\": \"2 x 100 ml\"}");
+        assertThat(other.status()).isEqualTo(400);
+        assertThat(other.finding().get("where").asString()).isEqualTo("fills");
+        Answer act = program.post("/batches/1/log", "{\"act\": \"drunk\"}");
+        assertThat(act.status()).isEqualTo(400);
+        assertThat(act.body()).contains("evaporated");
+        assertThat(program.get("/batches/1").json().get("log")).isEmpty();
+    }
+
+    @Test
+    void aLotIsAddedByItsNameAndDrawnDown() throws Exception {
+        program.post(
+                "/lots",
+                "{\"lots\": [{\"name\": \"pear brandy\", \"kind\": \"spirit\", \"strength\": \"45 %\", \"left\": \"300 ml\"}]}");
+        JsonNode after = program.post(
+                        "/batches/1/log", "{\"act\": \"added\", \"what\": \"pear brandy\", \"amount\": \"50 ml\"}")
+                .json();
+        assertThat(after.get("log")).hasSize(1);
+        assertThat(program.get("/lots").json().at("/lots/0/left").asString()).contains("250");
+    }
+
+    @Test
+    void whatWaitsIsPostponedAndSeenTo() throws Exception {
+        JsonNode rest = program.get("/rest").json().at("/rest/0");
+        String wait = rest.get("wait").asString();
+        String later = program.post("/rest/" + wait + "/postpone", "{\"days\": \"7 days\"}")
+                .json()
+                .at("/rest/0/until")
+                .asString();
+        assertThat(later).isGreaterThan(rest.get("until").asString());
+        assertThat(program.post("/rest/" + wait + "/postpone", "{\"days\": \"soon\"}").status())
+                .isEqualTo(422);
+        assertThat(program.post("/rest/" + wait + "/done", "").json().get("rest")).isEmpty();
+        assertThat(program.post("/rest/99999/done", "").status()).isEqualTo(404);
+    }
+
+    @Test
+    void bottlesArePlannedAndThenWritten() throws Exception {
+        JsonNode plan = program.post(
+                        "/batches/1/bottling",
+                        "{\"sizes\": [{\"size\": \"500 ml\", \"count\": 3}, {\"size\": \"350 ml\", \"brim\": \"365 ml\"}]}")
+                .json();
+        assertThat(plan.at("/full/0/count").intValue()).isPositive();
+        String fills = plan.get("fills").asString();
+        JsonNode after = program.post("/batches/1/log", "{\"act\": \"bottled\", \"fills\": \"" + fills + "\"}")
+                .json();
+        assertThat(after.at("/bottles/0/each_ml").doubleValue())
+                .isEqualTo(plan.at("/full/0/each_ml").doubleValue());
+        assertThat(after.get("vessels")).as("what is left in %s", fills).isEmpty();
+        assertThat(program.post("/batches/1/bottling", "{\"sizes\": []}").status())
+                .isEqualTo(422);
+    }
+}
