@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -64,6 +65,46 @@ class BatchStoryTest {
 
     private static void send(Locator form) {
         form.locator("button").click();
+    }
+
+    /** Every form of a batch does its work by submit alone, in German too; a gauge estimate is handed over by its button. */
+    @Test
+    void aBatchIsGaugedRackedAndLeftToRestWithoutAScript() {
+        Page page = browser.open(studio.page("/make/" + make + "/finish"), RealBrowser.Device.PHONE, options -> {
+            options.setJavaScriptEnabled(false);
+            options.setLocale("de-DE");
+        });
+        page.locator("main form button").click();
+        page.locator("main a[href^='/rest/batch/']").click();
+        String batch = page.url();
+
+        page.locator("a[href^='/make/gauge?batch=']").click();
+        page.locator("#density").fill("0.9815 g/ml");
+        page.locator("#refractometer").fill("14 Bx");
+        page.locator("form.sheet[action='/make/gauge'] button").last().click();
+        assertThat(page.locator("h2#h-found")).hasText("Was darin ist");
+        page.locator("form[action$='/measured'] button").click();
+        page.waitForURL(batch);
+        assertThat(page.locator(".log-rows li").first()).containsText("±");
+        assertThat(page.locator(".log-rows li").first()).containsText("vermessen");
+
+        Locator moved = form(page, "moved");
+        fill(moved, "to", "Ballon");
+        fill(moved, "sediment", "60 ml");
+        send(moved);
+        assertThat(page.locator(".cellar h3").first()).hasText("Ballon");
+
+        Locator waits = form(page, "waits");
+        fill(waits, "days", "2 Wochen");
+        send(waits);
+        assertThat(page.locator(".waits-for")).isVisible();
+
+        Locator lost = form(page, "lost");
+        fill(lost, "amount", "99 L");
+        send(lost);
+        assertThat(page.locator("form[action$='/lost'] .remark.is-over").first())
+                .isVisible();
+        assertThat(page.locator("form[action$='/lost'] [name=amount]")).hasValue("99 L");
     }
 
     @ParameterizedTest

@@ -15,15 +15,15 @@ final class OtherWords {
         TypedNumber number = phrase.number(WAIT);
         String words = phrase.rest();
         return switch (Units.key(words)) {
-            case "minute", "minutes", "min", "mins" -> days(number, 24 * 60, 1);
-            case "hour", "hours", "h", "hr", "hrs" -> days(number, 24, 1);
-            case "day", "days", "d" -> days(number, 1, 1);
-            case "week", "weeks", "wk", "wks", "w" -> days(number, 1, 7);
-            case "month", "months" -> {
+            case "minute", "minutes", "min", "mins", "minuten" -> days(number, 24 * 60, 1);
+            case "hour", "hours", "h", "hr", "hrs", "stunde", "stunden", "std" -> days(number, 24, 1);
+            case "day", "days", "d", "tag", "tage", "tagen" -> days(number, 1, 1);
+            case "week", "weeks", "wk", "wks", "w", "woche", "wochen" -> days(number, 1, 7);
+            case "month", "months", "monat", "monate", "monaten" -> {
                 phrase.assume("a month is taken as 30 days");
                 yield days(number, 1, 30);
             }
-            case "year", "years" -> {
+            case "year", "years", "jahr", "jahre", "jahren" -> {
                 phrase.assume("a year is taken as 365 days");
                 yield days(number, 1, 365);
             }

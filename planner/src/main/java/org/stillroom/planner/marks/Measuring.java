@@ -131,7 +131,8 @@ public final class Measuring {
         Instrument shows = typed.shownBy(bench, portion);
         Instrument used = shows == null ? bench.forLine(portion, where(line)) : shows;
         Take nearest = used.nearest(portion);
-        boolean readsElse = !plain(typed.words()).equals(plain(nearest.reading().words())); // to the digits that are told
+        boolean readsElse =
+                !plain(typed.words()).equals(plain(nearest.reading().words())); // to the digits that are told
         if (shows == null && typed.manner() == Reading.Manner.AS_TYPED && readsElse) {
             findings.add(notOnTheMarks(line, typed.words(), nearest.reading()));
         }

@@ -34,7 +34,9 @@ public final class BatchFields {
                 .put("make", batch.make())
                 .put("made", batch.made().toString())
                 .put("body", batch.body())
-                .put("vessels", batch.vessels().stream().map(BatchFields::vessel).toList());
+                .put(
+                        "vessels",
+                        batch.vessels().stream().map(BatchFields::vessel).toList());
     }
 
     /** Returns a batch with its log besides. */
@@ -42,7 +44,9 @@ public final class BatchFields {
         return head(batch)
                 .put("log", batch.log().stream().map(BatchFields::line).toList())
                 .put("waits", batch.waits().stream().map(BatchFields::waiting).toList())
-                .put("bottles", batch.bottles().stream().map(BatchFields::bottling).toList());
+                .put(
+                        "bottles",
+                        batch.bottles().stream().map(BatchFields::bottling).toList());
     }
 
     private static Fields vessel(Vessel vessel) {
@@ -123,8 +127,7 @@ public final class BatchFields {
         if (last == null) {
             fields.putNone("last");
         } else {
-            fields.put(
-                    "last", new Fields().put("size_ml", last.size()).put("filled_ml", last.millilitres()));
+            fields.put("last", new Fields().put("size_ml", last.size()).put("filled_ml", last.millilitres()));
         }
         return fields.put("unfilled_ml", found.plan().unfilled())
                 .put("part_of_make", found.part())
@@ -141,7 +144,10 @@ public final class BatchFields {
                 .put("size_ml", room.size())
                 .put("fill_to_ml", room.fillTo())
                 .put("at_40c_ml", room.warmest());
-        maybe(fields, "full_at_c", room.fullAt().isPresent() ? Double.valueOf(room.fullAt().getAsDouble()) : null);
+        maybe(
+                fields,
+                "full_at_c",
+                room.fullAt().isPresent() ? Double.valueOf(room.fullAt().getAsDouble()) : null);
         return cost(fields, room.cost());
     }
 

@@ -103,7 +103,12 @@ final class BatchAnswer {
                 page.paragraph("Nothing waits.");
                 return;
             }
-            Table table = new Table().text("until").text("").text("batch").figure("number").text("");
+            Table table = new Table()
+                    .text("until")
+                    .text("")
+                    .text("batch")
+                    .figure("number")
+                    .text("");
             for (Rests each : rests) {
                 table.row(
                         each.waiting().until().toString(),

@@ -33,7 +33,9 @@ final class BatchOptions {
         } catch (NoSuchElementException missing) {
             String message = missing.getMessage();
             throw Refusal.notFound(
-                    "", (message == null ? "it is not there" : message) + ".", "stillroom batches lists what is there.");
+                    "",
+                    (message == null ? "it is not there" : message) + ".",
+                    "stillroom batches lists what is there.");
         }
     }
 

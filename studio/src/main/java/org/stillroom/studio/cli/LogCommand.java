@@ -64,7 +64,9 @@ final class LogCommand extends Subcommand {
                         "Write one of: "
                                 + String.join(
                                         ", ",
-                                        Arrays.stream(Act.values()).map(Act::word).toList())
+                                        Arrays.stream(Act.values())
+                                                .map(Act::word)
+                                                .toList())
                                 + "."));
         Map<String, String> typed = new LinkedHashMap<>();
         options.typed().forEach((field, texts) -> typed.put(field, texts.get(0)));

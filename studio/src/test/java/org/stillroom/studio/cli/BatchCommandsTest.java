@@ -86,7 +86,8 @@ class BatchCommandsTest {
     void whatWaitsIsToldPostponedAndSeenTo() {
         JsonNode rest = Desk.ask("rest" + data).json().at("/rest/0");
         String wait = rest.get("wait").asString();
-        JsonNode later = Desk.ask("rest --postpone=" + wait + " --days 7~days" + data).json();
+        JsonNode later =
+                Desk.ask("rest --postpone=" + wait + " --days 7~days" + data).json();
         assertThat(later.at("/rest/0/until").asString())
                 .isGreaterThan(rest.get("until").asString());
         assertThat(Desk.type("rest" + data).out()).contains("marrying", "1 Pear");

@@ -159,7 +159,9 @@ public final class ShowBatch {
                 batch.made(),
                 batch.body(),
                 vessels,
-                book.entries(batch.id()).stream().map(entry -> line(book, entry)).toList(),
+                book.entries(batch.id()).stream()
+                        .map(entry -> line(book, entry))
+                        .toList(),
                 waits.stream()
                         .filter(waiting -> waiting.batch().equals(batch.id()) && !waiting.done())
                         .toList(),

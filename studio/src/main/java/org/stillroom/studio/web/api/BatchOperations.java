@@ -316,7 +316,9 @@ final class BatchOperations {
                                         .with("sugar_g_per_l", Schemas.number("g/L at 20 °C"))
                                         .with("acidity_as_citric_g_per_l", Schemas.number("g/L at 20 °C, as citric"))
                                         .with("mean_age_days", Schemas.orNull(Schemas.number("by its alcohol")))
-                                        .with("youngest_days", Schemas.orNull(Schemas.number("of its youngest alcohol"))))
+                                        .with(
+                                                "youngest_days",
+                                                Schemas.orNull(Schemas.number("of its youngest alcohol"))))
                                 .schema()));
     }
 
@@ -369,7 +371,9 @@ final class BatchOperations {
                                         .with("size_ml", Schemas.number("mL"))
                                         .with("fill_to_ml", Schemas.number("mL at the temperature of filling"))
                                         .with("at_40c_ml", Schemas.number("mL that it takes at 40 °C"))
-                                        .with("full_at_c", Schemas.orNull(Schemas.number("°C at which it is full to the brim"))))
+                                        .with(
+                                                "full_at_c",
+                                                Schemas.orNull(Schemas.number("°C at which it is full to the brim"))))
                                 .schema()))
                 .with("lots", Schemas.list(Schemas.text("bottles of the shelf, as the log takes them")))
                 .schema();

@@ -19,18 +19,17 @@ final class HistoryOperations {
     }
 
     List<Operation> all() {
-        return List.of(
-                Operation.of(
-                                Operation.Method.GET,
-                                "/history",
-                                "history",
-                                "Everything that happened, latest first, a hundred entries at a time.",
-                                this::history)
-                        .query("before", "entries below this id only; the next page begins at the last id of this one")
-                        .query("subject", "what it happened to, such as lot:k3m9x2w8ab; all of it, oldest first")
-                        .answers(Schemas.group()
-                                .with("entries", Schemas.list(Schemas.ref("HistoryEntry")))
-                                .schema()));
+        return List.of(Operation.of(
+                        Operation.Method.GET,
+                        "/history",
+                        "history",
+                        "Everything that happened, latest first, a hundred entries at a time.",
+                        this::history)
+                .query("before", "entries below this id only; the next page begins at the last id of this one")
+                .query("subject", "what it happened to, such as lot:k3m9x2w8ab; all of it, oldest first")
+                .answers(Schemas.group()
+                        .with("entries", Schemas.list(Schemas.ref("HistoryEntry")))
+                        .schema()));
     }
 
     private Reply history(Call call) {

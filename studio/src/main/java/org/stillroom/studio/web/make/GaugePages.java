@@ -18,6 +18,7 @@ import org.stillroom.studio.store.Instrument;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.CorrectBatch;
 import org.stillroom.studio.usecase.PouredFlavours;
+import org.stillroom.studio.usecase.batch.Book;
 import org.stillroom.studio.usecase.left.ShelfAdditions;
 import org.stillroom.studio.usecase.make.BatchSheet;
 import org.stillroom.studio.usecase.make.FinishMake;
@@ -67,7 +68,8 @@ final class GaugePages {
         List<Instrument> shelf = OwnInstruments.choices(store.instruments().all());
         Measured poured = batch.map(this::poured).orElse(null);
         GuideView guide = GuideView.of(visit, batch.map(Batch::id).orElse(""), poured);
-        GaugeView asked = new GaugeView(texts, visit.words(), batch.orElse(null), sheet, shelf, guide);
+        List<String> vessels = batch.map(this::vessels).orElse(List.of());
+        GaugeView asked = new GaugeView(texts, visit.words(), batch.orElse(null), sheet, shelf, vessels, guide);
         if (!asked.isAsked()) {
             return asked;
         }
@@ -88,6 +90,13 @@ final class GaugePages {
         OwnInstruments own = new OwnInstruments(MakersOunce.of(store.settings()));
         return DeskQuestion.ask(
                 FieldNames.PLAIN, () -> own.with(OwnInstruments.named("instrument", chosen, shelf), typed(texts)));
+    }
+
+    private List<String> vessels(Batch batch) {
+        return Book.open(store).cellar().vessels(batch.id()).entrySet().stream()
+                .filter(each -> !each.getValue().isEmpty())
+                .map(each -> each.getKey().vessel())
+                .toList();
     }
 
     /** Returns what went into a batch, where that can still be worked out. */

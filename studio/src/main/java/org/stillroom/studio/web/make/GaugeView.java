@@ -1,6 +1,7 @@
 package org.stillroom.studio.web.make;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -11,6 +12,7 @@ import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.plan.Asked;
 import org.stillroom.core.plan.Correction;
 import org.stillroom.core.quantity.Mass;
+import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.studio.answer.desk.GaugeQuestion;
@@ -29,6 +31,7 @@ import org.stillroom.studio.wording.Words;
  * @param batch whose vessel it is, or null
  * @param sheet of that batch, or null
  * @param shelf the maker's own instruments that gauge
+ * @param vessels of the batch that something is in
  * @param guide what would serve before anything is measured
  * @param problems with what was typed
  * @param found what is in the vessel, or null when nothing was asked or it cannot be told
@@ -40,6 +43,7 @@ public record GaugeView(
         @Nullable Batch batch,
         @Nullable BatchSheet sheet,
         List<Instrument> shelf,
+        List<String> vessels,
         GuideView guide,
         List<Finding> problems,
         GaugeQuestion.@Nullable Found found,
@@ -61,6 +65,7 @@ public record GaugeView(
 
     public GaugeView {
         shelf = List.copyOf(shelf);
+        vessels = List.copyOf(vessels);
         problems = List.copyOf(problems);
     }
 
@@ -70,8 +75,9 @@ public record GaugeView(
             @Nullable Batch batch,
             @Nullable BatchSheet sheet,
             List<Instrument> shelf,
+            List<String> vessels,
             GuideView guide) {
-        this(texts, words, batch, sheet, shelf, guide, List.of(), null, null);
+        this(texts, words, batch, sheet, shelf, vessels, guide, List.of(), null, null);
     }
 
     private static String own(String kind) {
@@ -114,15 +120,15 @@ public record GaugeView(
     }
 
     GaugeView objecting(List<Finding> wrong) {
-        return new GaugeView(texts, words, batch, sheet, shelf, guide, wrong, found, correction);
+        return new GaugeView(texts, words, batch, sheet, shelf, vessels, guide, wrong, found, correction);
     }
 
     GaugeView finding(GaugeQuestion.Found now) {
-        return new GaugeView(texts, words, batch, sheet, shelf, guide, problems, now, correction);
+        return new GaugeView(texts, words, batch, sheet, shelf, vessels, guide, problems, now, correction);
     }
 
     GaugeView correcting(CorrectBatch.Found ways) {
-        return new GaugeView(texts, words, batch, sheet, shelf, guide, problems, found, ways);
+        return new GaugeView(texts, words, batch, sheet, shelf, vessels, guide, problems, found, ways);
     }
 
     boolean isAsked() {
@@ -184,6 +190,28 @@ public record GaugeView(
                 words.number(interval.value(), decimals),
                 words.number(interval.low(), decimals),
                 words.number(interval.high(), decimals));
+    }
+
+    /** Returns the estimate as the log of a batch takes what was measured, with its doubt. */
+    public Map<String, String> measured() {
+        Map<String, String> measured = new LinkedHashMap<>();
+        if (found != null) {
+            measured.put("strength", range(found.gauged().strength(), 2, "%"));
+            measured.put("sugar", range(found.gauged().sugar(), 1, "g/L"));
+            Interval volume = found.gauged().volume();
+            if (volume != null && text("volume").isBlank() && text("mass").isBlank()) {
+                return measured; // nobody read how much there is: what the log says of that stays
+            }
+            if (volume != null) {
+                measured.put("volume", QuantityWords.fixed(volume.value(), 1) + " ml");
+            }
+        }
+        return measured;
+    }
+
+    private static String range(Interval interval, int decimals, String unit) {
+        return QuantityWords.fixed(interval.low(), decimals) + ".." + QuantityWords.fixed(interval.high(), decimals)
+                + " " + unit;
     }
 
     /** Returns what to add, such as "43 mL of spirit of 96%". */

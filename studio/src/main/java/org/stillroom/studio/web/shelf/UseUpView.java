@@ -38,7 +38,9 @@ public record UseUpView(Words words, PlanUseUp.Outcome.@Nullable Found found, Li
 
     public String heading() {
         UseUp useUp = there().useUp();
-        long whole = useUp.used().stream().filter(each -> each.part() > CouldMake.ALMOST_ALL).count();
+        long whole = useUp.used().stream()
+                .filter(each -> each.part() > CouldMake.ALMOST_ALL)
+                .count();
         return words.say(
                 useUp.isAll() ? "left.usesAll" : "left.usesPart",
                 words.amount(new Volume(useUp.plan().millilitres())),

@@ -34,7 +34,8 @@ class BatchesByApiTest {
     void make() throws Exception {
         program = new OtherProgram(dir);
         String recipe = program.post("/recipes", RECIPE).text("recipe");
-        JsonNode state = program.post("/makes", "{\"recipe\": \"" + recipe + "\"}").json();
+        JsonNode state =
+                program.post("/makes", "{\"recipe\": \"" + recipe + "\"}").json();
         String make = state.get("id").asString();
         while (!state.get("here").isNull()) {
             String step = state.get("here").asString();
@@ -69,7 +70,8 @@ class BatchesByApiTest {
         String entry = "{\"act\": \"lost\", \"amount\": \"100 ml\", \"cause\": \"SAMPLE\", \"note\": \"tasted\"}";
         double before = volume(program.get("/batches/1").json());
         program.post("/batches/1/log", entry, "Idempotency-Key", "one");
-        JsonNode after = program.post("/batches/1/log", entry, "Idempotency-Key", "one").json();
+        JsonNode after =
+                program.post("/batches/1/log", entry, "Idempotency-Key", "one").json();
         assertThat(after.get("log")).hasSize(1);
         assertThat(after.at("/log/0/typed/note").asString()).isEqualTo("tasted");
         assertThat(volume(after)).isCloseTo(before - 100.0, within(0.1));
@@ -135,9 +137,11 @@ class BatchesByApiTest {
                 .at("/rest/0/until")
                 .asString();
         assertThat(later).isGreaterThan(rest.get("until").asString());
-        assertThat(program.post("/rest/" + wait + "/postpone", "{\"days\": \"soon\"}").status())
+        assertThat(program.post("/rest/" + wait + "/postpone", "{\"days\": \"soon\"}")
+                        .status())
                 .isEqualTo(422);
-        assertThat(program.post("/rest/" + wait + "/done", "").json().get("rest")).isEmpty();
+        assertThat(program.post("/rest/" + wait + "/done", "").json().get("rest"))
+                .isEmpty();
         assertThat(program.post("/rest/99999/done", "").status()).isEqualTo(404);
     }
 

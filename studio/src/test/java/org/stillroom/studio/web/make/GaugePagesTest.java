@@ -126,7 +126,21 @@ class GaugePagesTest {
                 .contains("bay tincture", "flavour of what was named stays")
                 .doesNotContain("Only what is on the shelf");
         LotSheet sheet = new LotSheet(
-                "white sugar", "sugar", Map.of(), null, null, 1000, "g", null, null, null, null, null, null, false, null);
+                "white sugar",
+                "sugar",
+                Map.of(),
+                null,
+                null,
+                1000,
+                "g",
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                false,
+                null);
         store.lots().add(List.of(new Lots.NewLot(sheet, 820)), "lot");
         assertThat(get(asked, "de").body()).contains("Nur was im Regal steht", "white sugar");
     }

@@ -348,7 +348,8 @@ class ShelfRoomTest {
         HttpResponse<String> used = get(
                 "/shelf/left/use-up?extract=bay+tincture&extract=quince+macerate&strength=28+%25&sugar=200+g%2FL&most=2+L");
         assertThat(used.statusCode()).isEqualTo(200);
-        assertThat(used.body()).contains("takes all of it; bottles emptied: 2, used in part: 0", "Compose it", "title: ");
+        assertThat(used.body())
+                .contains("takes all of it; bottles emptied: 2, used in part: 0", "Compose it", "title: ");
         HttpResponse<String> bounded = get("/shelf/left/use-up?extract=bay+tincture&most-0=10+ml%2FL&most=1+L");
         assertThat(bounded.body()).contains("takes as much as can be; bottles emptied: 0, used in part: 1");
         assertThat(get("/shelf/left/use-up").statusCode()).isEqualTo(422);
