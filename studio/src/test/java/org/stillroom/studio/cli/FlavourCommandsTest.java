@@ -395,4 +395,19 @@ class FlavourCommandsTest {
         assertThat(Desk.type(root + " --again 300ml --percolate 300ml").exit()).isEqualTo(2);
         assertThat(Desk.type(root + " --again 0ml").exit()).isEqualTo(2);
     }
+
+    /** 0.4 g/L in the middle, doubling: 0.1 to 1.6 g/L; 50 mL of the strongest hold 80 mg. */
+    @Test
+    void dosesForATrialGoByRatios() {
+        JsonNode ladder = Desk.ask("ladder --dose 0.4g/L").json().get("ladder");
+        assertThat(ladder.size()).isEqualTo(5);
+        assertThat(ladder.get(0).get("g_per_l").doubleValue()).isCloseTo(0.1, within(1e-12));
+        assertThat(ladder.get(2).get("g_per_l").doubleValue()).isCloseTo(0.4, within(1e-12));
+        assertThat(ladder.get(4).get("mg").doubleValue()).isCloseTo(80, within(1e-9));
+        assertThat(rules(Desk.ask("ladder --dose 24drops/L").json())).containsExactly("ladder-of-drops");
+        assertThat(rules(Desk.ask("ladder --dose 80drops/L --rungs 3").json())).isEmpty();
+        assertThat(Desk.type("ladder --dose 0.4g/L --rungs 4").err()).contains("4 is not an odd number");
+        assertThat(Desk.type("ladder --dose 0.4g/L --times 1").err()).contains("above 1");
+        assertThat(Desk.type("ladder --dose 0g/L").err()).contains("a dose of nothing");
+    }
 }

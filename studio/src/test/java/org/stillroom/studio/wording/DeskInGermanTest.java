@@ -24,8 +24,24 @@ class DeskInGermanTest {
     private static final Words GERMAN = new Words(Language.GERMAN, UnitSystem.METRIC);
 
     /** Bare units, and words that are the same in both languages. */
-    private static final Set<String> SAME =
-            Set.of("", "g", "mg", "mL", "mL/L", "g/L", "%", "% (°Bx)", "°C", "g/g", "% vol", "kg/m³", "mg/kg", "± % vol", "± g/L", "% vol, 90 %");
+    private static final Set<String> SAME = Set.of(
+            "",
+            "g",
+            "mg",
+            "mL",
+            "mL/L",
+            "µL",
+            "g/L",
+            "%",
+            "% (°Bx)",
+            "°C",
+            "g/g",
+            "% vol",
+            "kg/m³",
+            "mg/kg",
+            "± % vol",
+            "± g/L",
+            "% vol, 90 %");
 
     /** What each method has to be minded for stays English; what is typed into a command is no language. */
     private static final List<String> STAY = List.of("readings: What to mind", "calibrate: To gauge with it");

@@ -27,6 +27,7 @@ public final class DeskQuestions {
                 new MacerateQuestion(),
                 new ExtractQuestion(),
                 new CombineQuestion(),
+                new LadderQuestion(),
                 new StillQuestion(),
                 new MatchQuestion(List.of(), Grounds.SHIPPED),
                 new CalibrateQuestion(),
