@@ -156,12 +156,7 @@ class FindingsInGermanTest {
 
     @TestFactory
     Stream<DynamicTest> findingsOfTheExamplesAreGerman() throws IOException {
-        List<Path> files;
-        try (Stream<Path> all = Files.walk(ROOT.resolve("examples"))) {
-            files = all.filter(file -> file.toString().endsWith(".yaml"))
-                    .sorted()
-                    .toList();
-        }
+        List<Path> files = examples();
         assertThat(files).hasSizeGreaterThan(6);
         return files.stream()
                 .map(file -> DynamicTest.dynamicTest(file.getFileName().toString(), () -> areGerman(ofFile(file))));
@@ -169,14 +164,16 @@ class FindingsInGermanTest {
 
     @TestFactory
     Stream<DynamicTest> theOrderOfMixingIsGerman() throws IOException {
-        List<Path> files;
-        try (Stream<Path> all = Files.list(ROOT.resolve("examples"))) {
-            files = all.filter(file -> file.toString().endsWith(".yaml"))
+        return examples().stream()
+                .map(file -> DynamicTest.dynamicTest(file.getFileName().toString(), () -> stepsAreGerman(file)));
+    }
+
+    private static List<Path> examples() throws IOException {
+        try (Stream<Path> all = Files.walk(ROOT.resolve("examples"))) {
+            return all.filter(file -> file.toString().endsWith(".yaml"))
                     .sorted()
                     .toList();
         }
-        return files.stream()
-                .map(file -> DynamicTest.dynamicTest(file.getFileName().toString(), () -> stepsAreGerman(file)));
     }
 
     private static void stepsAreGerman(Path file) {

@@ -75,6 +75,7 @@ public record LineRow(
         String reading = words.units() == UnitSystem.US
                 ? measured.reading().us()
                 : measured.reading().words();
-        return words.marked(reading) + ", " + measured.reading().instrument();
+        return words.marked(reading) + ", "
+                + words.told("instrument", measured.reading().instrument()).text();
     }
 }

@@ -145,7 +145,7 @@ public final class MakeView {
     }
 
     public String instrument(MakeStep.Pour pour) {
-        return pour.asked().reading().instrument();
+        return words.told("instrument", pour.asked().reading().instrument()).text();
     }
 
     /** Returns whether the weight says more than what is asked. */
