@@ -66,7 +66,10 @@ public record ClarityView(TellClarity.Found found, Words words) {
                                 words.number(clarity.chances().highLoad(), 2))),
                 new Row(words.say("clarity.oil"), words.number(clarity.oils().gramsPerLitre(), 3), "g/L"),
                 new Row(words.say("clarity.separates"), words.number(clarity.separated(), 3), "g/L"),
-                new Row(words.say("clarity.leading"), clarity.leading(), ""));
+                new Row(
+                        words.say("clarity.leading"),
+                        words.told("oil-clouding", clarity.leading()).text(),
+                        ""));
     }
 
     /** Returns what the doubt comes from, the most first, in a sentence. */
