@@ -13,6 +13,7 @@ import org.stillroom.studio.answer.FindingFields;
 import org.stillroom.studio.answer.desk.Objections;
 import org.stillroom.studio.answer.desk.PlanWishes;
 import org.stillroom.studio.sheet.DaySheet;
+import org.stillroom.studio.sheet.Saying;
 import org.stillroom.studio.sheet.SheetOptions;
 import org.stillroom.studio.usecase.PlanRecipe;
 import org.stillroom.studio.usecase.WorkedPlan;
@@ -76,7 +77,7 @@ final class SheetCommand extends Subcommand {
 
     private SheetOptions options() {
         SheetOptions.Units in = chosen("--units", units, SheetOptions.Units.values());
-        return new SheetOptions(chosen("--paper", paper, SheetOptions.Paper.values()), in);
+        return new SheetOptions(chosen("--paper", paper, SheetOptions.Paper.values()), in, Saying.ENGLISH);
     }
 
     private static <E extends Enum<E>> E chosen(String option, String text, E[] choices) {

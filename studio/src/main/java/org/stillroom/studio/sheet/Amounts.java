@@ -26,7 +26,7 @@ final class Amounts {
 
     void write(Markup page, String heading) {
         page.element(heading, "Amounts, in order of mixing");
-        page.open("div", "class", "scroll", "tabindex", "0", "role", "region", "aria-label", label());
+        page.open("div", "class", "scroll", "tabindex", "0", "role", "region", "aria-label", page.said(label()));
         page.open("table", "class", "weigh");
         head(page);
         page.open("tbody");
@@ -62,11 +62,13 @@ final class Amounts {
         page.open("tr");
         boolean taken = total != null;
         box(page, "box", taken ? "tick" : "");
-        page.open("th", "scope", "row").element("strong", line.name());
-        page.text(" ").element("small", Described.line(line.exact())).close();
+        page.open("th", "scope", "row").open("strong").typed(line.name()).close();
+        page.text(" ").open("small");
+        Described.write(page, line.exact());
+        page.close().close();
         page.open("td", "class", "take").text(take(line));
         if (!line.reading().instrument().isEmpty()) {
-            page.text(" ").element("small", line.reading().instrument());
+            page.text(" ").open("small").typed(line.reading().instrument()).close();
         }
         page.close();
         page.element("td", bare(Told.grams(line.exact().grams()), "g"), "class", "n");

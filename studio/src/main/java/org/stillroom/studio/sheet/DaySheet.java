@@ -16,11 +16,11 @@ public final class DaySheet {
     /** Returns the sheet as a whole HTML document that is well-formed XML too. */
     public static String html(WorkedPlan worked, SheetOptions options) {
         String title = worked.plan().recipe().title();
-        Markup page = new Markup();
-        page.open("html", "lang", "en").open("head");
+        Markup page = new Markup(options.saying());
+        page.open("html", "lang", options.saying().tag()).open("head");
         page.empty("meta", "charset", "utf-8");
         page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
-        page.element("title", "Day sheet: " + title);
+        page.open("title").text("Day sheet:").typed(" " + title).close();
         page.style(Styles.everywhere(options.paper(), title));
         page.style(Styles.onScreen(), "media", "screen").close();
         page.open("body").open("main", "class", "leaf");
@@ -41,7 +41,7 @@ public final class DaySheet {
 
     private static void top(Markup page, WorkedPlan worked) {
         page.open("div", "class", "top");
-        page.element("h1", worked.plan().recipe().title());
+        page.open("h1").typed(worked.plan().recipe().title()).close();
         page.open("p").text("Day sheet. Made by ");
         page.element("span", "", "class", "gap wide").text(" on ").element("span", "", "class", "gap wide");
         page.text(" batch ").element("span", "", "class", "gap");

@@ -16,7 +16,7 @@ import org.stillroom.core.quantity.VolumeBasis;
 final class Described {
     private Described() {}
 
-    static String line(PlannedLine line) {
+    static void write(Markup page, PlannedLine line) {
         Ingredient ingredient = line.ingredient().ingredient();
         List<String> words = new ArrayList<>();
         if (!line.name().contains(ingredient.kind().label())) {
@@ -29,9 +29,14 @@ final class Described {
         if (ingredient.sugar() != null) {
             words.add(Told.kept(ingredient.sugar().text()) + " sugar");
         }
+        for (int i = 0; i < words.size(); i++) {
+            page.typed(i == 0 ? "" : ", ").text(words.get(i));
+        }
         String note =
                 line.line().note() == null ? ingredient.note() : line.line().note();
-        return String.join(", ", words) + (note == null ? "" : (words.isEmpty() ? "" : ". ") + note);
+        if (note != null) {
+            page.typed(words.isEmpty() ? "" : ". ").typed(note);
+        }
     }
 
     /** Returns the strength of an ingredient as it goes into the liquid, % vol at 20 °C; 0 where it has none. */

@@ -7,6 +7,16 @@ import java.util.Deque;
 final class Markup {
     private final StringBuilder out = new StringBuilder();
     private final Deque<String> open = new ArrayDeque<>();
+    private final Saying saying;
+
+    /** Writes as the program says it. */
+    Markup() {
+        this(Saying.ENGLISH);
+    }
+
+    Markup(Saying saying) {
+        this.saying = saying;
+    }
 
     /** Opens an element; attributes come as name and value in turn. */
     Markup open(String element, String... attributes) {
@@ -20,9 +30,25 @@ final class Markup {
         return this;
     }
 
+    /** Adds what the sheet says, in its language. */
     Markup text(String text) {
+        return told(Saying.SHEET, text);
+    }
+
+    /** Adds what a rule says, in the language of the sheet. */
+    Markup told(String rule, String text) {
+        return typed(saying.said(rule, text));
+    }
+
+    /** Adds what a person typed, as it is. */
+    Markup typed(String text) {
         escape(text);
         return this;
+    }
+
+    /** Returns what the sheet says in its language, for where it is no text of its own. */
+    String said(String text) {
+        return saying.said(Saying.SHEET, text);
     }
 
     /** Adds an element that holds text alone. */

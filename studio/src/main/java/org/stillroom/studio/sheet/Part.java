@@ -1,6 +1,6 @@
 package org.stillroom.studio.sheet;
 
-import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -42,7 +42,10 @@ record Part(WorkedPlan worked, Plan.@Nullable StagePlan stage, int number, int o
     void write(Markup page, SheetOptions options) {
         page.open("section", "class", number == 1 ? "part" : "part next");
         if (of > 1) {
-            page.element("h2", "Part " + number + " of " + of + ": " + recipe().title());
+            page.open("h2")
+                    .text("Part " + number + " of " + of + ":")
+                    .typed(" " + recipe().title())
+                    .close();
         }
         if (stage != null) {
             leaves(page, stage);
@@ -67,17 +70,17 @@ record Part(WorkedPlan worked, Plan.@Nullable StagePlan stage, int number, int o
 
     private void leaves(Markup page, Plan.StagePlan stage) {
         Recipe recipe = recipe();
-        String wait = recipe.rest() == null ? "" : " Wait " + recipe.rest().text() + ".";
-        String loss = recipe.loss() == null
-                ? " No loss is reckoned with."
-                : " Loss reckoned with: " + recipe.loss().text() + ".";
-        page.element(
-                "p",
-                "Comes first: it is used as " + stage.ingredient() + "." + wait + loss + " It leaves "
-                        + Told.grams(stage.yieldGrams()) + ", " + Told.millilitres(stage.yieldMillilitres())
-                        + " at 20 °C.",
-                "class",
-                "lead");
+        page.open("p", "class", "lead").text("Comes first: it is used as " + stage.ingredient() + ".");
+        if (recipe.rest() != null) {
+            page.text(" Wait " + recipe.rest().text() + ".");
+        }
+        page.text(
+                recipe.loss() == null
+                        ? " No loss is reckoned with."
+                        : " Loss reckoned with: " + recipe.loss().text() + ".");
+        page.text(" It leaves " + Told.grams(stage.yieldGrams()) + ", " + Told.millilitres(stage.yieldMillilitres())
+                        + " at 20 °C.")
+                .close();
     }
 
     private void stops(Markup page) {
@@ -90,12 +93,19 @@ record Part(WorkedPlan worked, Plan.@Nullable StagePlan stage, int number, int o
         page.text(worked.plan().reached() ? " Stop" : " Stop: cannot be reached. These amounts are the nearest.");
         page.close();
         List<Finding> stops = of(Severity.STOP);
-        stops.forEach(stop -> page.open("p").element("strong", stop.message()).close());
-        stops.stream()
-                .map(Part::remedy)
-                .filter(remedy -> !remedy.isEmpty())
-                .distinct()
-                .forEach(remedy -> page.element("p", remedy));
+        stops.forEach(stop -> page.open("p")
+                .open("strong")
+                .told(stop.rule(), stop.message())
+                .close()
+                .close());
+        Set<String> said = new HashSet<>();
+        for (Finding stop : stops) {
+            if (!stop.remedy().isEmpty() && said.add(stop.remedy())) {
+                page.open("p");
+                remedy(page, stop);
+                page.close();
+            }
+        }
         page.close();
     }
 
@@ -113,27 +123,45 @@ record Part(WorkedPlan worked, Plan.@Nullable StagePlan stage, int number, int o
     }
 
     private void cautions(Markup page) {
-        List<String> texts = new ArrayList<>();
-        of(Severity.CAUTION).forEach(finding -> texts.add(finding.message() + " " + remedy(finding)));
-        Caution.of(worked.plan()).forEach(caution -> texts.add(caution.text()));
-        List<String> known = of(Severity.NOTE).stream()
+        List<Finding> cautions = of(Severity.CAUTION);
+        List<Caution> usual = Caution.of(worked.plan());
+        List<Finding> known = of(Severity.NOTE).stream()
                 .filter(note -> SAID_ON_SHEETS.contains(note.rule()))
-                .map(note -> (note.message() + " " + note.remedy()).strip())
                 .toList();
-        if (texts.isEmpty() && known.isEmpty()) {
+        if (cautions.isEmpty() && usual.isEmpty() && known.isEmpty()) {
             return;
         }
         page.element(heading(), "To mind").open("ul", "class", "mind");
-        texts.forEach(text -> item(page, text));
-        known.forEach(text -> page.open("li").text(text).close());
+        for (Finding caution : cautions) {
+            near(page);
+            page.told(caution.rule(), caution.message()).typed(" ");
+            remedy(page, caution);
+            page.close();
+        }
+        for (Caution caution : usual) {
+            near(page);
+            page.text(caution.text()).close();
+        }
+        for (Finding note : known) {
+            page.open("li").told(note.rule(), note.message());
+            if (!note.remedy().isEmpty()) {
+                page.typed(" ").told(note.rule(), note.remedy());
+            }
+            page.close();
+        }
         page.close();
     }
 
-    private static void item(Markup page, String text) {
+    private static void near(Markup page) {
         page.open("li");
         Mark.NEAR.draw(page);
-        page.element("strong", " " + Mark.NEAR.word() + ". ").text(text);
-        page.close();
+        page.element("strong", " " + Mark.NEAR.word() + ". ");
+    }
+
+    private static void remedy(Markup page, Finding finding) {
+        if (!finding.remedy().isEmpty()) {
+            page.text("What to do:").typed(" ").told(finding.rule(), finding.remedy());
+        }
     }
 
     private List<Finding> of(Severity severity) {
@@ -142,15 +170,11 @@ record Part(WorkedPlan worked, Plan.@Nullable StagePlan stage, int number, int o
                 .toList();
     }
 
-    private static String remedy(Finding finding) {
-        return finding.remedy().isEmpty() ? "" : "What to do: " + finding.remedy();
-    }
-
     private void blanks(Markup page) {
         page.element(heading(), "Seen, smelt, changed");
         String notes = recipe().notes();
         if (notes != null) {
-            page.element("p", notes, "class", "typed");
+            page.open("p", "class", "typed").typed(notes).close();
         }
         page.element("p", "", "class", "blank").element("p", "", "class", "blank");
     }

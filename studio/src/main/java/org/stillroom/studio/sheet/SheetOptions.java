@@ -5,10 +5,11 @@ package org.stillroom.studio.sheet;
  *
  * @param paper what it is printed on
  * @param units in which amounts to take are told; exact amounts stay in g and mL
+ * @param saying the language that it is written in
  */
-public record SheetOptions(Paper paper, Units units) {
-    /** A sheet on A4 in grams and millilitres. */
-    public static final SheetOptions USUAL = new SheetOptions(Paper.A4, Units.METRIC);
+public record SheetOptions(Paper paper, Units units, Saying saying) {
+    /** A sheet in English on A4 in grams and millilitres. */
+    public static final SheetOptions USUAL = new SheetOptions(Paper.A4, Units.METRIC, Saying.ENGLISH);
 
     /** Paper sizes, upright. */
     public enum Paper {

@@ -12,7 +12,13 @@ import org.stillroom.studio.usecase.WorkedPlan;
 
 /** The steps with their tick boxes, the reason small; among them the measuring when all is in and cool. */
 final class Steps {
+    /** The group of the phrasebook for the order of mixing. */
+    private static final String MIXING = "mixing";
+
     private final WorkedPlan worked;
+
+    /** What a rule says of an ingredient. */
+    private record Minded(String name, String rule, String verdict) {}
 
     Steps(WorkedPlan worked) {
         this.worked = worked;
@@ -47,24 +53,36 @@ final class Steps {
     }
 
     private void step(Markup page, MixingStep step) {
-        page.open("li").element("span", "", "class", "tick").open("div").text(step.what());
-        if (!step.why().isEmpty()) {
-            page.text(" ").element("small", step.why());
+        page.open("li").element("span", "", "class", "tick").open("div");
+        if (step.act() == MixingStep.Act.OWN) {
+            page.typed(step.what());
+        } else {
+            page.told(MIXING, step.what());
         }
-        mind(step).forEach(verdict -> page.text(" ").element("strong", "To mind: " + verdict + "."));
+        if (!step.why().isEmpty()) {
+            page.text(" ").open("small").told(MIXING, step.why()).close();
+        }
+        mind(step)
+                .forEach(minded -> page.text(" ")
+                        .open("strong")
+                        .text("To mind:")
+                        .typed(" " + minded.name() + ", ")
+                        .told(minded.rule(), minded.verdict())
+                        .typed(".")
+                        .close());
         page.close().close();
     }
 
     /** Returns what rules say of the ingredients that go in at a step; the whole of it stands under the steps. */
-    private List<String> mind(MixingStep step) {
-        List<String> verdicts = new ArrayList<>();
+    private List<Minded> mind(MixingStep step) {
+        List<Minded> verdicts = new ArrayList<>();
         for (int line : step.lines()) {
             String name = worked.plan().lines().get(line).name();
             for (Finding finding : worked.findings()) {
                 boolean its =
                         finding.where().equals(name) || finding.where().startsWith("line " + (line + 1) + ", " + name);
                 if (its && finding.severity() != Severity.NOTE && Rules.isOne(finding.rule())) {
-                    verdicts.add(name + ", " + finding.verdict());
+                    verdicts.add(new Minded(name, finding.rule(), finding.verdict()));
                 }
             }
         }
@@ -74,7 +92,9 @@ final class Steps {
     private void measure(Markup page) {
         String expected = Told.figure(worked.measured().result().density() / 1000.0, 4, "g/mL");
         page.open("li").element("span", "", "class", "tick").open("div");
-        page.text("Measure when cool. Expect " + expected + " at 20 °C. Found ");
+        page.text("Measure when cool.")
+                .text(" Expect " + expected + " at 20 °C.")
+                .text(" Found ");
         page.element("span", "", "class", "gap").text(Told.kept(" g/mL at "));
         page.element("span", "", "class", "gap").text(Told.kept(" °C"));
         page.close().close();

@@ -1,6 +1,8 @@
 package org.stillroom.studio.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.clarity.Verdict;
 import org.stillroom.core.liquid.Contents;
@@ -42,25 +44,37 @@ final class TrianglePlate {
         if (PLATE.shows(here)) {
             drawing(page);
         }
-        page.element("p", words()).close();
+        page.open("p").typed(said(page)).close().close();
     }
 
-    private String words() {
-        return "By mass, of spirit, water and sugar alone: " + share(here.ethanol()) + " ethanol, "
-                + share(here.water())
-                + " water, " + share(here.sugar()) + " sugar."
-                + (PLATE.shows(here) ? " The lines are of equal strength, % vol at 20 °C." : "")
-                + (haze == null ? "" : " " + words(haze));
+    /** Returns it in sentences. */
+    private List<String> words() {
+        List<String> words = new ArrayList<>();
+        words.add("By mass, of spirit, water and sugar alone: " + share(here.ethanol()) + " ethanol, "
+                + share(here.water()) + " water, " + share(here.sugar()) + " sugar.");
+        if (PLATE.shows(here)) {
+            words.add("The lines are of equal strength, % vol at 20 °C.");
+        }
+        if (haze != null) {
+            words.addAll(words(haze));
+        }
+        return words;
     }
 
-    private String words(HazeShade shade) {
-        String shades = PLATE.shows(here) ? "Light grey is where it would be hazy, dark grey where cloudy. " : "";
+    private List<String> words(HazeShade shade) {
         String oil = QuantityWords.fixed(shade.gramsPerLitre(), shade.gramsPerLitre() < 0.1 ? 3 : 2);
         String strength = shade.verdict() == Verdict.CLEAR || shade.clearFrom().isEmpty()
                 ? ""
                 : ", clear from " + Told.figure(shade.clearFrom().getAsDouble(), 1, "% vol") + " at this sugar";
-        return shades + "With its " + Told.kept(oil + " g/L") + " of oil it is "
+        String looks = "With its " + Told.kept(oil + " g/L") + " of oil it is "
                 + shade.verdict().label() + " by the forecast at 20 °C" + strength + ".";
+        return PLATE.shows(here)
+                ? List.of("Light grey is where it would be hazy, dark grey where cloudy.", looks)
+                : List.of(looks);
+    }
+
+    private String said(Markup page) {
+        return words().stream().map(page::said).collect(Collectors.joining(" "));
     }
 
     private static String share(double part) {
@@ -83,9 +97,9 @@ final class TrianglePlate {
                 "role",
                 "img",
                 "alt",
-                "Mixing triangle",
+                page.said("Mixing triangle"),
                 "aria-label",
-                "Mixing triangle. " + words());
+                page.said("Mixing triangle") + ". " + said(page));
         if (haze != null) {
             area(page, haze.hazy(), HAZY);
             area(page, haze.cloudy(), CLOUDY);

@@ -71,9 +71,10 @@ final class WhatItWillBe {
                 .element("strong", Told.figure(value, shown, unit))
                 .close();
         page.open("td");
-        page.text(Told.kept(QuantityWords.fixed(band.low(), shown) + " to " + QuantityWords.fixed(band.high(), shown))
-                + "; doubt " + DoubtWord.of(figure, estimate).label()
-                + (band.mostFrom().isEmpty() ? "" : ";"));
+        page.text(Told.kept(QuantityWords.fixed(band.low(), shown) + " to " + QuantityWords.fixed(band.high(), shown)))
+                .typed("; ")
+                .text("doubt " + DoubtWord.of(figure, estimate).label())
+                .typed(band.mostFrom().isEmpty() ? "" : ";");
         if (!band.mostFrom().isEmpty()) {
             page.text(" ").element("small", "most from " + band.mostFrom());
         }

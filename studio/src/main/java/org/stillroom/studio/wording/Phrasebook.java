@@ -7,13 +7,13 @@ import java.io.InputStreamReader;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
@@ -24,35 +24,32 @@ import org.jspecify.annotations.Nullable;
  */
 final class Phrasebook {
     /** Names of the files that a book is written in. */
-    private static final List<String> PARTS = List.of("findings", "desk");
+    private static final List<String> PARTS = List.of("findings", "desk", "sheet");
 
-    private static final Map<Language, Phrasebook> BOOKS = books();
+    private static final Map<Language, Optional<Phrasebook>> BOOKS = new ConcurrentHashMap<>();
     /** The group that any rule may take from. */
     private static final String ANY = "*";
 
     private final Map<String, PhraseGroup> groups = new TreeMap<>();
 
-    private static Map<Language, Phrasebook> books() {
-        Map<Language, Phrasebook> books = new EnumMap<>(Language.class);
-        for (Language language : Language.values()) {
-            for (String part : PARTS) {
-                String name = part + "_" + language.tag() + ".txt";
-                try (InputStream file = Phrasebook.class.getResourceAsStream(name)) {
-                    if (file != null) {
-                        books.computeIfAbsent(language, any -> new Phrasebook())
-                                .take(name, new InputStreamReader(file, StandardCharsets.UTF_8));
-                    }
-                } catch (IOException e) {
-                    throw new UncheckedIOException("the phrases " + name + " of the program cannot be read", e);
-                }
-            }
-        }
-        return books;
-    }
-
     /** Returns the book of a language, or nothing for the language that the program itself is written in. */
     static Optional<Phrasebook> of(Language language) {
-        return Optional.ofNullable(BOOKS.get(language));
+        return BOOKS.computeIfAbsent(language, Phrasebook::read);
+    }
+
+    private static Optional<Phrasebook> read(Language language) {
+        Phrasebook book = new Phrasebook();
+        for (String part : PARTS) {
+            String name = part + "_" + language.tag() + ".txt";
+            try (InputStream file = Phrasebook.class.getResourceAsStream(name)) {
+                if (file != null) {
+                    book.take(name, new InputStreamReader(file, StandardCharsets.UTF_8));
+                }
+            } catch (IOException e) {
+                throw new UncheckedIOException("the phrases " + name + " of the program cannot be read", e);
+            }
+        }
+        return book.groups.isEmpty() ? Optional.empty() : Optional.of(book);
     }
 
     /**

@@ -8,6 +8,7 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.ResourceBundle;
+import java.util.regex.Pattern;
 import org.stillroom.core.quantity.Amount;
 import org.stillroom.core.quantity.QuantityWords;
 
@@ -20,6 +21,9 @@ public final class Words {
     private static final String BUNDLES = "org.stillroom.studio.wording.";
     private static final ResourceBundle.Control ENGLISH_ELSE =
             ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
+
+    /** Longer than a unit. */
+    private static final Pattern WORD = Pattern.compile("\\p{L}{3}");
 
     private final Language language;
     private final UnitSystem units;
@@ -61,6 +65,13 @@ public final class Words {
                 .flatMap(book -> book.translate(rule, english, this::marked))
                 .map(found -> new Spoken(found, language))
                 .orElseGet(() -> new Spoken(english, Language.ENGLISH));
+    }
+
+    /** Returns the same as a text alone; figures with units at most get the decimal mark of the language. */
+    public String toldOrMarked(String rule, String english) {
+        Spoken told = told(rule, english);
+        boolean bare = told.language() != language && !WORD.matcher(english).find();
+        return bare ? marked(english) : told.text();
     }
 
     /** Returns a number with just so many decimals, with the decimal mark of the language. */

@@ -32,7 +32,8 @@ import org.w3c.dom.NodeList;
 
 class DaySheetTest {
     private static final Path EXAMPLES = Path.of("..", "examples");
-    private static final SheetOptions ON_LETTER = new SheetOptions(SheetOptions.Paper.LETTER, SheetOptions.Units.US);
+    private static final SheetOptions ON_LETTER =
+            new SheetOptions(SheetOptions.Paper.LETTER, SheetOptions.Units.US, Saying.ENGLISH);
     private static final double POINTS_PER_MILLIMETRE = 72 / 25.4;
 
     private static final String HOSTILE = """

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.sheet.DaySheet;
+import org.stillroom.studio.sheet.Saying;
 import org.stillroom.studio.sheet.SheetOptions;
 import org.stillroom.studio.store.Revision;
 import org.stillroom.studio.store.Store;
@@ -23,6 +24,7 @@ import org.stillroom.studio.usecase.make.ShowMake;
 import org.stillroom.studio.web.frame.Doors;
 import org.stillroom.studio.web.frame.Visit;
 import org.stillroom.studio.wording.UnitSystem;
+import org.stillroom.studio.wording.Words;
 
 /** The day sheet of a revision, or of a make in its size, to print or as a PDF. */
 final class SheetPages {
@@ -98,7 +100,10 @@ final class SheetPages {
     private static SheetOptions options(Visit visit) {
         SheetOptions.Paper paper =
                 visit.field("paper").equals("letter") ? SheetOptions.Paper.LETTER : SheetOptions.Paper.A4;
+        Words words = visit.words();
         return new SheetOptions(
-                paper, visit.words().units() == UnitSystem.US ? SheetOptions.Units.US : SheetOptions.Units.METRIC);
+                paper,
+                words.units() == UnitSystem.US ? SheetOptions.Units.US : SheetOptions.Units.METRIC,
+                new Saying(words.language().tag(), words::toldOrMarked));
     }
 }
