@@ -1,7 +1,5 @@
 package org.stillroom.core.alcohol;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.stillroom.core.quantity.Root;
 import org.stillroom.core.quantity.Temperature;
 
@@ -48,7 +46,6 @@ public final class EthanolWater {
         {-2.788074354782409e-8, 1.345612883493354e-8}
     };
 
-    private static final double[][] BY_FRACTION = byFraction();
     private static final Isotherm TWENTY = isotherm(20.0);
 
     private EthanolWater() {}
@@ -70,33 +67,17 @@ public final class EthanolWater {
         return isotherm(celsius);
     }
 
-    /** Returns the coefficients turned about: for each power of p those of the powers of t − 20, from the zeroth on. */
-    private static double[][] byFraction() {
-        double[][] rows = new double[A.length][];
-        for (int k = 0; k < rows.length; k++) {
-            List<Double> row = new ArrayList<>(List.of(A[k]));
-            for (int i = 0; i < B.length; i++) {
-                if (k == 0) {
-                    row.add(B[i]);
-                } else if (i < C.length && k <= C[i].length) {
-                    row.add(C[i][k - 1]);
+    private static Isotherm isotherm(double celsius) {
+        double[] ofFraction = A.clone();
+        double power = 1.0;
+        for (int k = 0; k < B.length; k++) {
+            power *= celsius - 20.0;
+            ofFraction[0] += B[k] * power;
+            if (k < C.length) {
+                for (int j = 0; j < C[k].length; j++) {
+                    ofFraction[j + 1] += C[k][j] * power;
                 }
             }
-            rows[k] = row.stream().mapToDouble(Double::doubleValue).toArray();
-        }
-        return rows;
-    }
-
-    private static Isotherm isotherm(double celsius) {
-        double fromTwenty = celsius - 20.0;
-        double[] ofFraction = new double[BY_FRACTION.length];
-        for (int k = 0; k < ofFraction.length; k++) {
-            double[] row = BY_FRACTION[k];
-            double sum = row[row.length - 1];
-            for (int i = row.length - 2; i >= 0; i--) {
-                sum = sum * fromTwenty + row[i];
-            }
-            ofFraction[k] = sum;
         }
         return new Isotherm(ofFraction);
     }
