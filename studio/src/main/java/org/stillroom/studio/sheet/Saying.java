@@ -35,8 +35,9 @@ public record Saying(String tag, Speaker speaker) {
         if (said.equals(bare)) {
             return english;
         }
-        int start = english.length() - english.stripLeading().length();
-        int end = english.stripTrailing().length();
+        String plain = english.replace(NO_BREAK_SPACE, ' ');
+        int start = plain.length() - plain.stripLeading().length();
+        int end = plain.stripTrailing().length();
         boolean whole = english.indexOf(' ') < 0;
         return english.substring(0, start)
                 + (whole ? said.replace(' ', NO_BREAK_SPACE) : said)
