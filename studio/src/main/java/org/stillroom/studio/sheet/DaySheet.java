@@ -21,7 +21,7 @@ public final class DaySheet {
         page.empty("meta", "charset", "utf-8");
         page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
         page.open("title").text("Day sheet:").typed(" " + title).close();
-        page.style(Styles.everywhere(options.paper(), title));
+        page.style(Styles.everywhere(options, title));
         page.style(Styles.onScreen(), "media", "screen").close();
         page.open("body").open("main", "class", "leaf");
         top(page, worked);

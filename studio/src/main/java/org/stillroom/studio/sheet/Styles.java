@@ -11,10 +11,12 @@ final class Styles {
     private Styles() {}
 
     /** Returns the rules for paper and screen alike, the page's size and foot among them. */
-    static String everywhere(SheetOptions.Paper paper, String title) {
-        return "@page { size: " + paper.label() + "; margin: 10mm 13mm 13mm; "
+    static String everywhere(SheetOptions options, String title) {
+        Saying saying = options.saying();
+        return "@page { size: " + options.paper().label() + "; margin: 10mm 13mm 13mm; "
                 + "@bottom-left { content: " + string(title) + "; font: 7.5pt \"DejaVu Sans\"; color: #333; } "
-                + "@bottom-right { content: \"page \" counter(page) \" of \" counter(pages); font: 7.5pt \"DejaVu Sans\";"
+                + "@bottom-right { content: " + string(saying.said(Saying.SHEET, "page ")) + " counter(page) "
+                + string(saying.said(Saying.SHEET, " of ")) + " counter(pages); font: 7.5pt \"DejaVu Sans\";"
                 + " color: #333; } }\n"
                 + read("sheet.css");
     }

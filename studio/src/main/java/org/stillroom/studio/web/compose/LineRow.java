@@ -1,5 +1,7 @@
 package org.stillroom.studio.web.compose;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.ingredient.DoseUnits;
 import org.stillroom.core.quantity.QuantityWords;
@@ -24,6 +26,10 @@ public record LineRow(
         @Nullable MeasuredLine measured,
         @Nullable DoseUnits dose) {
     private static final String NOT_KNOWN = "–";
+    /** Nobody counts more. */
+    private static final double MOST_DROPS = 200.0;
+    /** From a thousand on the larger unit is enough. */
+    private static final double SMALL = 1000.0;
 
     public boolean isFree() {
         return amount.strip().equals("free");
@@ -43,24 +49,24 @@ public record LineRow(
         return words.number(amount, amount < 10 ? 2 : 1);
     }
 
-    /** Returns the dose in every unit; empty where it is none. */
+    /** Returns the dose in the units that it is measured in; empty where it is none. */
     public String doses(Words words) {
         if (dose == null) {
             return "";
         }
-        String drops = figures(dose.drops(), words);
-        String mass = figures(dose.grams(), words);
-        String milligrams = figures(dose.milligrams(), words);
-        if (dose.millilitres().isEmpty()) {
-            return words.say("compose.doseByMass", drops, mass, milligrams);
+        List<String> ways = new ArrayList<>();
+        if (dose.drops() <= MOST_DROPS) {
+            ways.add(words.say("compose.doseDrops", figures(dose.drops(), words)));
         }
-        return words.say(
-                "compose.dose",
-                drops,
-                figures(dose.millilitres().getAsDouble(), words),
-                figures(dose.microlitres().getAsDouble(), words),
-                mass,
-                milligrams);
+        dose.millilitres().ifPresent(each -> ways.add(figures(each, words) + "\u00a0mL"));
+        dose.microlitres().stream()
+                .filter(each -> each < SMALL)
+                .forEach(each -> ways.add(figures(each, words) + "\u00a0µL"));
+        ways.add(figures(dose.grams(), words) + "\u00a0g");
+        if (dose.milligrams() < SMALL) {
+            ways.add(figures(dose.milligrams(), words) + "\u00a0mg");
+        }
+        return words.say("compose.dose", String.join(", ", ways));
     }
 
     private static String figures(double value, Words words) {
