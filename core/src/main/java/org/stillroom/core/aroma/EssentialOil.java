@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import org.stillroom.core.reference.Standing;
 
 /**
@@ -11,7 +12,7 @@ import org.stillroom.core.reference.Standing;
  *
  * @param name the name that we show, without the word oil
  * @param aliases other names that mean the same oil
- * @param gramsPerMillilitre density near 20 °C
+ * @param gramsPerMillilitre density near 20 °C where {@link Materials} does not state it, else null; {@link OilDensity} asks both
  * @param shares typical part of the mass, by CAS number or by the label of a {@link ConstituentGroup}; what is missing to 1 is not
  *     known
  * @param standing how the composition came to us
@@ -22,7 +23,7 @@ import org.stillroom.core.reference.Standing;
 public record EssentialOil(
         String name,
         List<String> aliases,
-        double gramsPerMillilitre,
+        @Nullable Double gramsPerMillilitre,
         Map<String, Double> shares,
         Standing standing,
         String source,

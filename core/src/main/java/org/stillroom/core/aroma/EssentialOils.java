@@ -14,9 +14,6 @@ import org.stillroom.core.reference.Tables;
  * {@link Materials} at the middle of their ranges.
  */
 public final class EssentialOils {
-    /** Density where none is stated, g/mL: most oils lie from 0.84 to 0.98. Own estimate. */
-    private static final double USUAL_DENSITY = 0.9;
-
     private static final List<EssentialOil> ALL =
             withMaterials(read(Tables.open("aroma/oils.csv"), Tables.open("aroma/oil_compositions.csv")));
     private static final Map<String, EssentialOil> BY_NAME = byName(ALL);
@@ -79,11 +76,10 @@ public final class EssentialOils {
                 shares.put(key, range.middle() / 100.0 / over);
             }
         });
-        Material.@Nullable Range density = material.density();
         return new EssentialOil(
                 material.name(),
                 aliases,
-                density == null ? USUAL_DENSITY : density.middle(),
+                null,
                 shares,
                 analysis.standing(),
                 "middle of the range: " + analysis.group(),
@@ -117,7 +113,7 @@ public final class EssentialOils {
         return new EssentialOil(
                 row.text("name"),
                 aliases.isEmpty() ? List.of() : List.of(aliases.split(";", -1)),
-                row.number("density_g_per_ml"),
+                row.textOrEmpty("density_g_per_ml").isEmpty() ? null : row.number("density_g_per_ml"),
                 own,
                 row.standing("status"),
                 row.textOrEmpty("source"),

@@ -34,10 +34,9 @@ public final class OfficialDropper {
 
     private OfficialDropper() {}
 
-    /** Returns what a drop of the liquid weighs, g. */
+    /** Returns what a drop of a liquid that is no oil weighs, g. */
     public static double gramsPerDrop(Contents liquid) {
-        boolean oil = liquid.grams(Substance.OIL) > 0.5 * liquid.total();
-        return gramsPerDrop(oil ? OIL_TENSION : tension(liquid));
+        return gramsPerDrop(tension(liquid));
     }
 
     /**

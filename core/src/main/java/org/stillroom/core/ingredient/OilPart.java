@@ -3,11 +3,13 @@ package org.stillroom.core.ingredient;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.aroma.Constituent;
 import org.stillroom.core.aroma.Constituents;
 import org.stillroom.core.aroma.EssentialOil;
 import org.stillroom.core.aroma.EssentialOils;
+import org.stillroom.core.aroma.OilDensity;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.quantity.Share;
 import org.stillroom.core.quantity.Typed;
@@ -49,6 +51,17 @@ public record OilPart(String name, double part) {
             parts.add(new OilPart(ingredient.name(), rest));
         }
         return parts;
+    }
+
+    /** Returns the density of an oil by its name, else by the oils that are named in it. */
+    static OilDensity density(Ingredient oil) {
+        @Nullable OilDensity named = OilDensity.known(oil.name());
+        if (named != null || oil.aroma() == null) {
+            return named == null ? OilDensity.of(oil.name()) : named;
+        }
+        Map<String, Double> parts = new TreeMap<>();
+        of(oil).forEach(each -> parts.merge(each.name(), each.part(), Double::sum));
+        return OilDensity.ofParts(parts);
     }
 
     private static double all(Ingredient ingredient, Aroma aroma) {

@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.acid.Acid;
 import org.stillroom.core.alcohol.Strengths;
+import org.stillroom.core.aroma.OilDensity;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.liquid.VolumeModel;
@@ -31,6 +32,9 @@ import org.stillroom.core.reference.Source;
 public record Resolution(@Nullable Resolved resolved, List<Finding> findings) {
     /** How far a measure of grains lies from its usual weight: a cup of sugar is 190 to 210 g. Common practice, no source. */
     static final double BULK_DENSITY_DOUBT = 0.05;
+
+    /** Oil from which on a liquid is an oil, part of its mass. */
+    private static final double NEARLY_ALL = 0.9;
 
     private static final double DRIED_PLANT_WATER = 0.10;
 
@@ -93,10 +97,23 @@ public record Resolution(@Nullable Resolved resolved, List<Finding> findings) {
                     solid ? BULK_DENSITY_DOUBT : 0.0,
                     solid);
         }
+        @Nullable OilDensity oil = oilDensity(ingredient, perGram);
+        if (oil != null) {
+            OptionalDouble ofOil = OptionalDouble.of(oil.gramsPerMillilitre());
+            return new Resolved(ingredient, perGram, marc, upper, ofOil, oil.relativeDoubt(), false);
+        }
         OptionalDouble density = solid
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(perGram.total() / VolumeModel.atTwenty().millilitres(perGram.toGrams()));
         return new Resolved(ingredient, perGram, marc, upper, density, 0.0, solid);
+    }
+
+    /** Returns the density of an oil that nobody measured, or null where it is something else or its own density is said. */
+    static @Nullable OilDensity oilDensity(Ingredient ingredient, Contents perGram) {
+        boolean oil = ingredient.kind() == Kind.ESSENTIAL_OIL
+                && ingredient.density() == null
+                && perGram.grams(Substance.OIL) > NEARLY_ALL * perGram.total();
+        return oil ? OilPart.density(ingredient) : null;
     }
 
     private static boolean isSolid(Kind kind) {

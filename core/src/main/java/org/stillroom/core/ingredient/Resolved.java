@@ -2,7 +2,9 @@ package org.stillroom.core.ingredient;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import org.stillroom.core.drops.OfficialDropper;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.aroma.OilDensity;
+import org.stillroom.core.drops.DropLiquid;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.quantity.Amount;
 import org.stillroom.core.quantity.Mass;
@@ -44,6 +46,11 @@ public record Resolved(
         return OilPart.of(ingredient);
     }
 
+    /** Returns where its density comes from when it is an oil that nobody measured, else null. */
+    public @Nullable OilDensity oilDensity() {
+        return Resolution.oilDensity(ingredient, perGram);
+    }
+
     /** Returns what a drop of it weighs, g: from the maker's own dropper where that is said, else from the official one. */
     public double gramsPerDrop() {
         Typed<Amount> drop = ingredient.drop();
@@ -52,6 +59,6 @@ public record Resolved(
         }
         return drop != null && drop.value() instanceof Volume volume && gramsPerMillilitre.isPresent()
                 ? volume.millilitres() * gramsPerMillilitre.getAsDouble()
-                : OfficialDropper.gramsPerDrop(perGram);
+                : DropLiquid.gramsPerDrop(ingredient.name(), perGram);
     }
 }

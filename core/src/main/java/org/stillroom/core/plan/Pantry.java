@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
-import org.stillroom.core.drops.OfficialDropper;
+import org.stillroom.core.aroma.OilDensity;
 import org.stillroom.core.ingredient.Generic;
 import org.stillroom.core.ingredient.Generics;
 import org.stillroom.core.ingredient.Ingredient;
@@ -122,6 +122,7 @@ final class Pantry {
     private @Nullable Double gramsOfVolume(Resolved ingredient, Volume volume, String text, String what) {
         OptionalDouble density = ingredient.gramsPerMillilitre();
         if (density.isPresent()) {
+            tellDensity(ingredient);
             return volume.millilitres() * density.getAsDouble();
         }
         findings.add(Finding.of(
@@ -134,6 +135,14 @@ final class Pantry {
         return null;
     }
 
+    /** A volume of an oil is a mass by the density that a table states of it: says so, once of each. */
+    private void tellDensity(Resolved ingredient) {
+        @Nullable OilDensity oil = ingredient.oilDensity();
+        if (oil != null && !findings.contains(oil.told(ingredient.name()))) {
+            findings.add(oil.told(ingredient.name()));
+        }
+    }
+
     private @Nullable Double gramsPerDrop(Resolved ingredient) {
         Typed<Amount> drop = ingredient.ingredient().drop();
         if (drop != null && drop.value() instanceof Mass mass) {
@@ -142,7 +151,7 @@ final class Pantry {
         if (drop != null && drop.value() instanceof Volume volume) {
             return gramsOfVolume(ingredient, volume, drop.text(), "one drop of");
         }
-        double estimate = OfficialDropper.gramsPerDrop(ingredient.perGram());
+        double estimate = ingredient.gramsPerDrop();
         findings.add(new Finding(
                 "drop-estimated",
                 Severity.CAUTION,

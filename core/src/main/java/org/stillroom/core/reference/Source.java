@@ -75,6 +75,9 @@ public enum Source {
             "Intake guidance by EFSA, JECFA, EMA, SCF, BfR and single papers, named with year in the row",
             Standing.READ),
     INTAKE_RECALLED("Intake guidance by the bodies named in the row, recalled", Standing.FROM_MEMORY),
+    OIL_DENSITIES("Densities of essential oils by standards and pharmacopoeias, named in the row", Standing.SECONDARY),
+    OIL_DENSITIES_RECALLED(
+            "Densities of essential oils by standards, pharmacopoeias and trade, recalled", Standing.FROM_MEMORY),
     OIL_RANGES(
             "Ranges of constituents of oils and plants: EU regulations, pharmacopoeia and trade figures, basis in the row",
             Standing.SECONDARY),

@@ -19,6 +19,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.stillroom.core.aroma.ConstituentGroup;
 import org.stillroom.core.aroma.EssentialOil;
 import org.stillroom.core.aroma.EssentialOils;
+import org.stillroom.core.aroma.OilDensity;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.published.Published;
@@ -40,7 +41,7 @@ class HeldAgainstTheWorldTest {
         for (Table.Row row : Published.rows("oil_in_alcohol.csv")) {
             EssentialOil oil = Objects.requireNonNull(EssentialOils.find(row.text("oil")), row.text("oil"));
             double volumes = row.number("volumes");
-            double grams = 1000.0 * oil.gramsPerMillilitre() / (volumes + 1.0);
+            double grams = 1000.0 * OilDensity.of(oil.name()).gramsPerMillilitre() / (volumes + 1.0);
             Medium medium = medium(row.number("alcohol") * volumes / (volumes + 1.0), 0, 20);
             held.add(new Held(oil.name(), grams, whole(oil, grams).load(medium)));
         }

@@ -66,7 +66,8 @@ class DropsTest {
         assertThat(named("0 %").gramsPerDrop()).isEqualTo(0.050);
         assertThat(1.0 / millilitresPerDrop(named("lemon oil"))).isCloseTo(45.2, within(0.2));
         assertThat(DropLiquid.named("moon dust")).isNull();
-        assertThat(DropLiquid.oil("moon dust").density()).isNull();
+        assertThat(DropLiquid.unknown("moon dust").density()).isNull();
+        assertThat(DropLiquid.named("saffron")).isNull();
         assertThat(Objects.requireNonNull(named("lemon").withDensity(0.9).density())
                         .middle())
                 .isEqualTo(0.9);

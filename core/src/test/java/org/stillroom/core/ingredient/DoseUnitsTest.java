@@ -7,7 +7,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.stillroom.core.drops.OfficialDropper;
+import org.stillroom.core.drops.DropLiquid;
 import org.stillroom.core.quantity.Amount;
 import org.stillroom.core.quantity.Density;
 import org.stillroom.core.quantity.Mass;
@@ -32,7 +32,7 @@ class DoseUnitsTest {
     void aDropByVolumeWeighsWhatTheDensitySaysAndOneThatNobodyKnowsIsTheOfficialOne() {
         assertThat(oil(new Volume(0.03)).gramsPerDrop()).isCloseTo(0.0255, within(1e-9));
         assertThat(oil(null).gramsPerDrop())
-                .isEqualTo(OfficialDropper.gramsPerDrop(oil(null).perGram()));
+                .isEqualTo(DropLiquid.oil("lemon oil").gramsPerDrop());
     }
 
     @Test

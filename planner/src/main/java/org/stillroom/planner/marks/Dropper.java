@@ -2,7 +2,6 @@ package org.stillroom.planner.marks;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.stillroom.core.drops.OfficialDropper;
 import org.stillroom.core.quantity.Drops;
 import org.stillroom.core.reference.Source;
 
@@ -12,9 +11,6 @@ import org.stillroom.core.reference.Source;
  * @param name what the maker calls it
  */
 record Dropper(String name) implements Instrument {
-    /** How far drops of one weighed dropper differ; from memory, after the pharmacopoeial allowance of 10 %. */
-    private static final double WEIGHED_DROPPER = OfficialDropper.ALLOWANCE;
-
     @Override
     public boolean canTake(Portion portion) {
         return !portion.isSolid();
@@ -38,7 +34,12 @@ record Dropper(String name) implements Instrument {
         List<Reading.Filling> fillings = List.of();
         Reading reading = Reading.rounded(new Drops(count), (double) count, "drops", name, fillings, words);
         double grams = count * portion.gramsPerDrop();
-        double part = portion.dropWeighed() ? WEIGHED_DROPPER : OfficialDropper.RELATIVE_DOUBT;
-        return new Take(reading, grams, part * grams, 0.5 * portion.gramsPerDrop(), false, Source.SURFACE_TENSION);
+        return new Take(
+                reading,
+                grams,
+                portion.dropDoubt() * grams,
+                0.5 * portion.gramsPerDrop(),
+                false,
+                Source.SURFACE_TENSION);
     }
 }

@@ -111,7 +111,7 @@ public final class WeighDrops {
                         100.0 * (weighings == null && own != null ? OfficialDropper.ALLOWANCE : spread(weighings)),
                         0.0),
                 dose == null ? null : restated(dose, liquid, drop, asked.batch()),
-                weighings == null && own != null ? List.of(byWater()) : findings(liquid, weighings));
+                findings(asked));
     }
 
     private static double spread(@Nullable DropWeighings weighings) {
@@ -173,12 +173,22 @@ public final class WeighDrops {
         return new Estimate(millilitres, ofVolume * millilitres);
     }
 
-    private static List<Finding> findings(DropLiquid liquid, @Nullable DropWeighings weighings) {
+    private static List<Finding> findings(Asked asked) {
         List<Finding> findings = new ArrayList<>();
-        if (weighings == null) {
-            findings.add(byRule());
-            return findings;
+        DropLiquid liquid = asked.liquid();
+        if (asked.weighings() != null) {
+            findings.addAll(ofWeighings(liquid, asked.weighings()));
+        } else {
+            findings.add(asked.waterDrop() == null ? byRule() : byWater());
         }
+        if (liquid.oil() != null) {
+            findings.add(liquid.oil().told(liquid.name()));
+        }
+        return findings;
+    }
+
+    private static List<Finding> ofWeighings(DropLiquid liquid, DropWeighings weighings) {
+        List<Finding> findings = new ArrayList<>();
         int runs = weighings.grams().size();
         findings.add(note(
                 "drop-weighed",

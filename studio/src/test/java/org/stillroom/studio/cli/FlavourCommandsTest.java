@@ -11,6 +11,8 @@ import java.util.List;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.stillroom.studio.store.DataFolder;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.shelf.Bottles;
@@ -33,7 +35,7 @@ class FlavourCommandsTest {
         assertThat(weighed.number("drop_mass_mg")).isCloseTo(20.4, within(1e-9));
         assertThat(weighed.number("spread_percent")).isCloseTo(100 * 0.03 / 1.02, within(1e-9));
         assertThat(weighed.number("drops_per_ml")).isCloseTo(0.854 / 0.0204, within(1e-9)); // 0.850 to 0.858 g/mL
-        assertThat(rules(weighed.json())).containsExactly("drop-weighed");
+        assertThat(rules(weighed.json())).containsExactly("drop-weighed", "oil-density");
         Desk.Run rule = Desk.ask("drops --liquid 96%");
         assertThat(rule.number("drop_mass_mg")).isCloseTo(15.7, within(0.05));
         assertThat(rules(rule.json())).containsExactly("drop-by-rule");
@@ -50,6 +52,50 @@ class FlavourCommandsTest {
         assertThat(Desk.ask("drops --liquid lemon --count 50 --mass 1g --dose 0.2g")
                         .number("dose_drops"))
                 .isCloseTo(10, within(1e-9));
+    }
+
+    /** One way to a density and to a drop: what drops say of an oil, plan takes. */
+    @ParameterizedTest
+    @CsvSource({"clove bud oil, 1.049", "lemon oil, 0.854", "wintergreen oil, 1.1815", "dwarf pine oil, 0.862"})
+    void plansTakeOilsAtTheDensityAndTheDropThatDropsTells(String oil, double density) throws IOException {
+        JsonNode byVolume = planned(oil, "1 ml/L");
+        Desk.Run drops = Desk.ask("drops --dose 1ml --liquid " + oil.replace(' ', '~'));
+        assertThat(byVolume.get("mass_g").doubleValue())
+                .isCloseTo(density, within(1e-9))
+                .isCloseTo(drops.number("dose_g"), within(1e-12));
+        assertThat(planned(oil, "1 drop/L").get("mass_g").doubleValue())
+                .isCloseTo(drops.number("drop_mass_mg") / 1000.0, within(1e-12));
+    }
+
+    @Test
+    void anOilThatNoTableKnowsHasABroadDensityThatIsAskedFor() throws IOException {
+        Desk.Run drops = Desk.ask("drops --count 50 --mass 1g --dose 1ml --liquid yuzu~oil");
+        assertThat(drops.number("dose_g")).isBetween(0.94, 0.97);
+        assertThat(drops.json().get("doubt").get("dose_g").doubleValue()).isBetween(0.09, 0.12);
+        assertThat(planned("yuzu oil", "1 ml/L").get("mass_g").doubleValue())
+                .isCloseTo(drops.number("dose_g"), within(1e-12));
+        assertThat(rules(drops.json())).containsExactly("drop-weighed", "oil-density");
+        assertThat(Desk.ask("drops --count 50 --mass 1g --liquid moon~dust")
+                        .json()
+                        .get("drops_per_ml")
+                        .isNull())
+                .isTrue();
+    }
+
+    private JsonNode planned(String oil, String dose) throws IOException {
+        Path file = folder.resolve("oil.yaml");
+        Files.writeString(file, """
+                stillroom: 1
+                title: One oil
+                target: {volume: 1 L, strength: 60 %%}
+                ingredients:
+                  - {name: %s, kind: essential oil}
+                lines:
+                  - {use: spirit 96 %%, amount: free}
+                  - {use: %s, dose: %s}
+                  - {use: water, amount: free}
+                """.formatted(oil, oil, dose));
+        return Desk.ask("plan " + file).json().get("lines").get(1);
     }
 
     @Test

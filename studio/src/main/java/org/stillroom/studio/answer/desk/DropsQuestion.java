@@ -4,6 +4,7 @@ import static org.stillroom.studio.answer.desk.AskedTexts.TEXT;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.drops.DropLiquid;
@@ -140,10 +141,16 @@ final class DropsQuestion extends DeskQuestion {
                     "Name an oil of the table, water or a strength such as 40%; or weigh drops: "
                             + asked.write("count", "50", "mass", "1.02g") + ".");
         }
-        Optional<DropLiquid> named = liquid.or(() -> Optional.of(DropLiquid.oil(text.strip())));
+        String bare = text.strip();
+        Optional<DropLiquid> named =
+                liquid.or(() -> Optional.of(saysOil(bare) ? DropLiquid.oil(bare) : DropLiquid.unknown(bare)));
         return asked.read("density", TEXT::density)
                 .map(density -> named.map(each -> each.withDensity(density.kilogramsPerCubicMetre() / 1000.0)))
                 .orElse(named);
+    }
+
+    private static boolean saysOil(String name) {
+        return name.toLowerCase(Locale.ROOT).matches("(.*\\W)?oil(\\W.*)?");
     }
 
     private static Optional<DropLiquid> known(String text) {

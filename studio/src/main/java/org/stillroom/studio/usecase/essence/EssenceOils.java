@@ -2,35 +2,34 @@ package org.stillroom.studio.usecase.essence;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.stillroom.core.aroma.Material;
+import org.stillroom.core.aroma.OilDensity;
 import org.stillroom.core.drops.DropLiquid;
 import org.stillroom.core.quantity.Density;
 import org.stillroom.core.quantity.Mass;
+import org.stillroom.core.reference.Finding;
 import org.stillroom.planner.drops.OilDrop;
 import org.stillroom.studio.recipefile.EssenceSheet;
-import org.stillroom.studio.usecase.Impossible;
 
 /**
  * The oils of an essence by mass and by drop.
  *
  * @param drops parts and drops, in the order asked
  * @param byRule names of the oils whose drops nobody weighed
+ * @param densities what is to be said of densities that the parts rest on
  */
-record EssenceOils(List<OilDrop> drops, List<String> byRule) {
+record EssenceOils(List<OilDrop> drops, List<String> byRule, List<Finding> densities) {
     EssenceOils {
+        densities = List.copyOf(densities);
         drops = List.copyOf(drops);
         byRule = List.copyOf(byRule);
     }
 
-    /**
-     * Returns the oils that are asked.
-     *
-     * @throws Impossible when parts by volume are asked of an oil whose density is not known
-     */
+    /** Returns the oils that are asked. */
     static EssenceOils of(EssenceSheet sheet) {
         List<Double> grams = new ArrayList<>();
         List<Double> drops = new ArrayList<>();
         List<String> byRule = new ArrayList<>();
+        List<Finding> densities = new ArrayList<>();
         for (EssenceSheet.Oil oil : sheet.oils()) {
             Mass weighed = oil.drop();
             if (weighed == null) {
@@ -41,7 +40,7 @@ record EssenceOils(List<OilDrop> drops, List<String> byRule) {
             grams.add(oil.parts()
                     * switch (sheet.by()) {
                         case MASS -> 1.0;
-                        case VOLUME -> density(oil);
+                        case VOLUME -> density(oil, densities);
                         case DROPS -> drop;
                     });
         }
@@ -50,7 +49,7 @@ record EssenceOils(List<OilDrop> drops, List<String> byRule) {
         for (int i = 0; i < grams.size(); i++) {
             oils.add(new OilDrop(sheet.oils().get(i).name(), grams.get(i) / sum, drops.get(i)));
         }
-        return new EssenceOils(oils, byRule);
+        return new EssenceOils(oils, byRule, densities);
     }
 
     private static DropLiquid liquid(EssenceSheet.Oil oil) {
@@ -58,18 +57,13 @@ record EssenceOils(List<OilDrop> drops, List<String> byRule) {
         return known == null ? DropLiquid.oil(oil.name()) : known;
     }
 
-    private static double density(EssenceSheet.Oil oil) {
+    private static double density(EssenceSheet.Oil oil, List<Finding> told) {
         Density own = oil.density();
         if (own != null) {
             return own.kilogramsPerCubicMetre() / 1000.0;
         }
-        Material.Range range = liquid(oil).density();
-        if (range == null) {
-            throw new Impossible(
-                    oil.name(),
-                    "its density is not known, and the parts are by volume.",
-                    "Give its density, such as 0.9 g/ml.");
-        }
-        return range.middle();
+        OilDensity density = OilDensity.of(oil.name());
+        told.add(density.told(oil.name()));
+        return density.gramsPerMillilitre();
     }
 }

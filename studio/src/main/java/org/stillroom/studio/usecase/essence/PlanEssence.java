@@ -91,6 +91,7 @@ public final class PlanEssence {
         if (!oils.byRule().isEmpty()) {
             findings.add(EssenceFindings.byRule(oils.byRule()));
         }
+        findings.addAll(oils.densities());
         double perBatch = sheet.together().grams() * sheet.batch().litres();
         Essence asked = new Essence(
                 oils.drops(), perBatch, dose(), sheet.mark().millilitres(), sheet.tolerance() / 100.0, sheet.batches());

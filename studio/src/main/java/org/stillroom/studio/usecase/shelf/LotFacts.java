@@ -39,6 +39,8 @@ public record LotFacts(List<Fact> facts, @Nullable Generic generic, List<Finding
         SHEET,
         /** The ingredient that its name or kind stands for. */
         GENERIC,
+        /** The table of materials states it of an oil of its name, or the range of oils at large. */
+        TABLE,
         /** It follows from what is in it. */
         CONTENTS
     }
@@ -74,7 +76,11 @@ public record LotFacts(List<Fact> facts, @Nullable Generic generic, List<Finding
         }
         boolean completed = !Generics.completed(listed).equals(listed);
         Generic generic = completed ? Generics.find(listed.name()) : null;
-        return Optional.of(new LotFacts(facts(listed, resolved), generic, resolution.findings()));
+        List<Finding> findings = new ArrayList<>(resolution.findings());
+        if (resolved.oilDensity() != null) {
+            findings.add(resolved.oilDensity().told(listed.name()));
+        }
+        return Optional.of(new LotFacts(facts(listed, resolved), generic, findings));
     }
 
     private static List<Fact> facts(Ingredient listed, Resolved resolved) {
@@ -122,11 +128,14 @@ public record LotFacts(List<Fact> facts, @Nullable Generic generic, List<Finding
             return;
         }
         double density = resolved.gramsPerMillilitre().getAsDouble();
-        boolean typed = listed.density() != null;
-        double doubt = typed || resolved.solid()
-                ? density * resolved.relativeDensityDoubt()
-                : estimate(figures, upper, Figure.DENSITY).doubt() / 1000.0;
-        TakenFrom from = typed ? TakenFrom.SHEET : resolved.solid() ? TakenFrom.GENERIC : TakenFrom.CONTENTS;
+        TakenFrom from = listed.density() != null
+                ? TakenFrom.SHEET
+                : resolved.oilDensity() != null
+                        ? TakenFrom.TABLE
+                        : resolved.solid() ? TakenFrom.GENERIC : TakenFrom.CONTENTS;
+        double doubt = from == TakenFrom.CONTENTS
+                ? estimate(figures, upper, Figure.DENSITY).doubt() / 1000.0
+                : density * resolved.relativeDensityDoubt();
         facts.add(new Fact(What.DENSITY, new Estimate(density, doubt), from));
     }
 }

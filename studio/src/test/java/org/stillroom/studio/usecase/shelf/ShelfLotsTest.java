@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.stillroom.core.quantity.OunceMeaning;
+import org.stillroom.core.reference.Finding;
 import org.stillroom.studio.recipefile.RecipeReader;
 import org.stillroom.studio.recipefile.RecipeReading;
 import org.stillroom.studio.recipefile.SheetReading;
@@ -57,6 +58,28 @@ class ShelfLotsTest {
         assertThat(weighed.grams()).isEqualTo(474.0, within(1e-9));
         assertThat(Objects.requireNonNull(weighed.millilitres()).value()).isEqualTo(500.0, within(0.1));
         assertThat(weighed.left().unit()).isEqualTo("ml");
+    }
+
+    /** 10 mL of clove bud oil at 1.049 g/mL, the middle of 1.038 to 1.060 (USP, as quoted): the sheet says where from. */
+    @Test
+    void anOilIsWeighedAndToldAtTheDensityOfItsTable() {
+        LotOnShelf clove = Bottles.onShelf(
+                "a", "name", "Clove bud oil", "kind", "essential oil", "left", "10 ml", "full", "10 ml");
+        assertThat(Objects.requireNonNull(weighed(clove, "20 g", "30.49 g").millilitres())
+                        .value())
+                .isEqualTo(10.0, within(1e-9));
+        LotFacts facts = LotFacts.of(clove).orElseThrow();
+        assertThat(facts.facts()).singleElement().satisfies(fact -> {
+            assertThat(fact.takenFrom()).isEqualTo(LotFacts.TakenFrom.TABLE);
+            assertThat(fact.estimate().value()).isEqualTo(1.049, within(1e-12));
+            assertThat(fact.estimate().doubt()).isEqualTo(0.011, within(1e-12));
+        });
+        assertThat(facts.findings()).extracting(Finding::rule).containsExactly("oil-density");
+        LotFacts own = LotFacts.of(
+                        Bottles.onShelf("b", "name", "Clove bud oil", "kind", "essential oil", "density", "1.05 g/ml"))
+                .orElseThrow();
+        assertThat(own.facts().get(0).takenFrom()).isEqualTo(LotFacts.TakenFrom.SHEET);
+        assertThat(own.findings()).isEmpty();
     }
 
     @Test
