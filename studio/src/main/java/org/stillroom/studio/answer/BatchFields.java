@@ -13,6 +13,8 @@ import org.stillroom.core.batch.Bottling;
 import org.stillroom.core.batch.Event;
 import org.stillroom.core.batch.Outlay;
 import org.stillroom.core.liquid.Essentials;
+import org.stillroom.planner.shopping.Money;
+import org.stillroom.studio.usecase.batch.LogBatch;
 import org.stillroom.studio.usecase.batch.PlanBottling;
 import org.stillroom.studio.usecase.batch.ShowBatch.Line;
 import org.stillroom.studio.usecase.batch.ShowBatch.Rests;
@@ -72,14 +74,19 @@ public final class BatchFields {
     }
 
     private static Fields cost(Fields fields, Outlay outlay) {
-        Fields money = new Fields();
-        outlay.money().forEach(money::put);
-        return fields.put("cost", money).put("cost_known", outlay.complete());
+        List<Fields> sums = outlay.money().entrySet().stream()
+                .map(sum -> PlanFields.money(new Money(sum.getKey(), sum.getValue())))
+                .toList();
+        return fields.put("cost", sums).put("cost_known", outlay.complete());
     }
 
     private static Fields line(Line line) {
         Fields typed = new Fields();
-        line.typed().forEach(typed::put);
+        line.typed().forEach((field, text) -> {
+            if (LogBatch.FIELDS.contains(field)) { // a form may have been made to send others
+                typed.put(field, text);
+            }
+        });
         Fields fields = new Fields()
                 .putCount("entry", line.id())
                 .put("at", line.at().toString())

@@ -27,8 +27,12 @@ class BatchCommandsTest {
     @BeforeEach
     void make() {
         data = " --data " + dir;
+        make("");
+    }
+
+    private void make(String ingredients) {
         try (Store store = Store.open(new DataFolder(dir))) {
-            String recipe = store.recipes().create("Pear", "a");
+            String recipe = store.recipes().create("Pear", "a" + ingredients);
             store.recipes().save(recipe, 0, "Pear", """
                     stillroom: 1
                     title: Pear
@@ -38,16 +42,16 @@ class BatchCommandsTest {
                       - {use: spirit 96 % vol, amount: free}
                       - {use: white sugar, amount: free}
                       - {use: water, amount: free}
-                    """, "pear.yaml", "b");
-            BeginMake.Outcome begun =
-                    new BeginMake(store).answer(recipe, 1, new BeginMake.Wish("", false, Map.of()), "c");
+                    """ + ingredients, "pear.yaml", "b" + ingredients);
+            BeginMake.Outcome begun = new BeginMake(store)
+                    .answer(recipe, 1, new BeginMake.Wish("", false, Map.of()), "c" + ingredients);
             String make = ((BeginMake.Outcome.Begun) begun).make().id();
             ShowMake show = new ShowMake(store);
             int step = 0;
             for (MakeState state = show.answer(make); state.here() != null; state = show.answer(make)) {
-                new RecordStep(store).done(state, state.here(), state.seen(), "d" + step++);
+                new RecordStep(store).done(state, state.here(), state.seen(), "d" + step++ + ingredients);
             }
-            new FinishMake(store).answer(show.answer(make), "e");
+            new FinishMake(store).answer(show.answer(make), "e" + ingredients);
         }
     }
 
@@ -70,6 +74,18 @@ class BatchCommandsTest {
         JsonNode lost = Desk.ask("log 1 lost --amount 100ml" + data).json();
         assertThat(lost.at("/vessels/0/volume_20c_ml").doubleValue()).isCloseTo(1870.0, within(10.0));
         assertThat(lost.get("log").size()).isEqualTo(2);
+    }
+
+    @Test
+    void whatABatchHasCostIsToldToScripts() {
+        make("ingredients:\n  - {name: spirit 96 % vol, kind: spirit, strength: 96 %, price: 18 EUR/L}\n");
+        for (String command : new String[] {"batches 2", "log 2 lost --amount 10ml"}) {
+            JsonNode cost = Desk.ask(command + data).json().at("/vessels/0/cost/0");
+            assertThat(cost.get("currency").asString()).as(command).isEqualTo("EUR");
+            assertThat(cost.get("amount").doubleValue()).as(command).isCloseTo(560.0 / 960.0 * 18.0, within(0.05));
+        }
+        assertThat(Desk.ask("batches" + data).json().at("/batches/0/vessels/0/cost"))
+                .hasSize(1);
     }
 
     @Test

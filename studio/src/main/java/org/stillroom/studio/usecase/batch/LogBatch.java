@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.stillroom.core.batch.Place;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
@@ -19,6 +21,11 @@ import org.stillroom.studio.usecase.shelf.ShelfLots;
 
 /** Writes an entry into the log of a batch by the name of what was done: for pages, other programs and the command line alike. */
 public final class LogBatch {
+    /** The names of all fields of all acts. */
+    public static final Set<String> FIELDS = Arrays.stream(Act.values())
+            .flatMap(act -> act.fields().stream())
+            .collect(Collectors.toUnmodifiableSet());
+
     private final Store store;
     private final RecordBatch record;
     private final RecordRest rest;

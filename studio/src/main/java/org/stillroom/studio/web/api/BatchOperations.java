@@ -323,7 +323,12 @@ final class BatchOperations {
     }
 
     private static Schemas.Group money(Schemas.Group group) {
-        return group.with("cost", Schemas.named(Schemas.number(""), "by currency"))
+        return group.with(
+                        "cost",
+                        Schemas.list(Schemas.group()
+                                .with("amount", Schemas.number(""))
+                                .with("currency", Schemas.text(""))
+                                .schema()))
                 .with("cost_known", Schemas.flag("whether every price was known"));
     }
 

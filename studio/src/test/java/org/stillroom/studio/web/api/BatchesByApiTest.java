@@ -14,6 +14,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.stillroom.studio.store.Batches;
 import org.stillroom.studio.web.api.OtherProgram.Answer;
 import tools.jackson.databind.JsonNode;
 
@@ -33,16 +34,21 @@ class BatchesByApiTest {
     @BeforeEach
     void make() throws Exception {
         program = new OtherProgram(dir);
+        batch = made("").text("id");
+    }
+
+    /** Makes the recipe to the end, with what else is wished, and answers with the batch. */
+    private Answer made(String wishes) throws Exception {
         String recipe = program.post("/recipes", RECIPE).text("recipe");
-        JsonNode state =
-                program.post("/makes", "{\"recipe\": \"" + recipe + "\"}").json();
+        JsonNode state = program.post("/makes", "{\"recipe\": \"" + recipe + "\"" + wishes + "}")
+                .json();
         String make = state.get("id").asString();
         while (!state.get("here").isNull()) {
             String step = state.get("here").asString();
             state = program.post("/makes/" + make + "/record", "{\"step\": \"" + step + "\", \"did\": \"done\"}")
                     .json();
         }
-        batch = program.post("/makes/" + make + "/finish", "").text("id");
+        return program.post("/makes/" + make + "/finish", "");
     }
 
     @AfterEach
@@ -126,6 +132,74 @@ class BatchesByApiTest {
                 .json();
         assertThat(after.get("log")).hasSize(1);
         assertThat(program.get("/lots").json().at("/lots/0/left").asString()).contains("250");
+    }
+
+    /** Money stands in the answer as a value, whatever its currency is called; no answer fails over what it tells of. */
+    @Test
+    void everyOperationAnswersForABatchThatHasACost() throws Exception {
+        String spirit = program.post(
+                        "/lots",
+                        "{\"lots\": [{\"name\": \"spirit 96 % vol\", \"kind\": \"spirit\", \"strength\": \"96 %\","
+                                + " \"left\": \"3 L\", \"full\": \"3 L\", \"paid\": \"54 EUR\"}]}")
+                .json()
+                .at("/lots/0/id")
+                .asString();
+        String two = made(", \"lots\": {\"spirit 96 % vol\": [\"" + spirit + "\"]}").text("id");
+
+        JsonNode head = program.get("/batches").json().at("/batches/0");
+        assertThat(head.get("id").asString()).isEqualTo(two);
+        JsonNode cost = head.at("/vessels/0/cost/0");
+        assertThat(cost.get("currency").asString()).isEqualTo("EUR");
+        assertThat(cost.get("amount").doubleValue())
+                .as("0.56 L of ethanol in a spirit of 96 % vol at 18 EUR/L")
+                .isCloseTo(560.0 / 960.0 * 18.0, within(0.05));
+
+        String log = "/batches/" + two + "/log";
+        for (String entry : List.of(
+                "{\"act\": \"measured\", \"strength\": \"27.4 %\"}",
+                "{\"act\": \"moved\", \"to\": \"cask\", \"sediment\": \"20 ml\"}",
+                "{\"act\": \"moved\", \"to\": \"1\", \"batch\": \"" + batch + "\", \"amount\": \"100 ml\"}",
+                "{\"act\": \"added\", \"what\": \"" + spirit + "\", \"amount\": \"50 ml\"}",
+                "{\"act\": \"lost\", \"amount\": \"10 ml\"}",
+                "{\"act\": \"evaporated\", \"amount\": \"10 g\"}",
+                "{\"act\": \"waits\", \"what\": \"CLEARING\", \"days\": \"3 days\"}",
+                "{\"act\": \"noted\", \"note\": \"round\"}",
+                "{\"act\": \"bottled\", \"fills\": \"2 x 350 ml\"}")) {
+            Answer answer = program.post(log, entry);
+            assertThat(answer.status()).as("%s: %s", entry, answer.body()).isEqualTo(200);
+        }
+        JsonNode now = program.get("/batches/" + two).json();
+        assertThat(now.get("log")).hasSize(9);
+        assertThat(now.at("/vessels/0/cost/0/currency").asString()).isEqualTo("EUR");
+        Answer bottling = program.post(
+                "/batches/" + two + "/bottling", "{\"sizes\": [{\"size\": \"200 ml\"}], \"filter\": \"10 ml\"}");
+        assertThat(bottling.json().at("/sizes/0/cost/0/currency").asString()).isEqualTo("EUR");
+        for (String after : List.of("/rest/" + now.at("/waits/0/wait") + "/postpone", "/rest/-2/done")) {
+            assertThat(program.post(after, after.endsWith("done") ? "" : "{\"days\": \"2 days\"}")
+                            .status())
+                    .isEqualTo(200);
+        }
+        long last = now.at("/log/8/entry").longValue();
+        assertThat(program.post("/batches/" + two + "/take-back/" + last, "").status())
+                .isEqualTo(200);
+    }
+
+    @Test
+    void aFieldThatNobodyAsksForIsNotToldOf() throws Exception {
+        program.store()
+                .batches()
+                .append(
+                        new Batches.Writing(
+                                batch,
+                                "batch.noted",
+                                "{\"at\": \"2026-01-02T03:04:05Z\", \"typed\": {\"note\": \"dry\", \"No-Field\": \"x\"}}",
+                                null,
+                                List.of()),
+                        (batches, log) -> {},
+                        "made up");
+        Answer answer = program.get("/batches/1");
+        assertThat(answer.status()).as(answer.body()).isEqualTo(200);
+        assertThat(answer.json().at("/log/0/typed").propertyNames()).containsExactly("note");
     }
 
     @Test
