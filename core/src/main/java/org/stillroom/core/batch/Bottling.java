@@ -10,7 +10,7 @@ import java.time.Instant;
  * @param batch id
  * @param first number of the first
  * @param fill how many and how full
- * @param each what is in one of them
+ * @param each what is in one of them, and what one has cost, with the empty bottle where that is counted
  */
 public record Bottling(long entry, Instant at, String batch, int first, Event.Fill fill, Held each) {
     /** Returns the number of the last. */

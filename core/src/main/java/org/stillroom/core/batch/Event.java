@@ -137,8 +137,13 @@ public sealed interface Event {
      *
      * @param count at least 1
      * @param millilitres in each at 20 °C, above 0
+     * @param bottle what one empty bottle has cost, with its stopper and label; null where that is not counted
      */
-    record Fill(int count, double millilitres) {
+    record Fill(int count, double millilitres, @Nullable Outlay bottle) {
+        public Fill(int count, double millilitres) {
+            this(count, millilitres, null);
+        }
+
         public Fill {
             if (!(count >= 1 && count <= 100_000)) {
                 throw new IllegalArgumentException("1 to 100000 bottles are filled at once, not " + count);

@@ -148,7 +148,9 @@ final class Happening {
         for (Event.Fill fill : bottled.fills()) {
             double part = fill.millilitres() / bottled.millilitres();
             Contents each = held.contents().times(share * inBottles * part / held.grams());
-            Held bottle = new Held(each, held.births(), taken.outlay().times(part));
+            Outlay empty = fill.bottle() == null ? Outlay.NONE : fill.bottle();
+            Held bottle =
+                    new Held(each, held.births(), taken.outlay().times(part).plus(empty));
             bottlings.add(new Bottling(entry.id(), entry.at(), bottled.place().batch(), number, fill, bottle));
             number += fill.count();
         }

@@ -250,6 +250,16 @@ class CellarTest {
     }
 
     @Test
+    void anEmptyBottleIsPaidByWhatIsInIt() {
+        says(0, new Event.Begun(JAR, liqueur(1.0, 28, 180), Outlay.of(10.0, "EUR")));
+        Outlay glass = Outlay.of(0.9, "EUR");
+        says(1, new Event.Bottled(JAR, List.of(new Event.Fill(2, 400, glass), new Event.Fill(1, 200)), 1, List.of()));
+        List<Bottling> bottlings = cellar().bottlings("quince");
+        assertThat(euros(bottlings.get(0))).isCloseTo(4.0 + 0.9, within(1e-9));
+        assertThat(euros(bottlings.get(1))).isCloseTo(2.0, within(1e-9));
+    }
+
+    @Test
     void aMeasuringSlipLessThanThereIsEmptiesTheVesselToo() {
         twoBatches();
         says(1, some(JAR, DEMIJOHN, 1999));

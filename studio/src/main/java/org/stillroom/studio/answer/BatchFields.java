@@ -107,12 +107,14 @@ public final class BatchFields {
     }
 
     private static Fields bottling(Bottling bottling) {
-        return new Fields()
+        Fields fields = new Fields()
                 .putCount("first", bottling.first())
                 .putCount("last", bottling.last())
                 .put("each_ml", bottling.fill().millilitres())
                 .put(STRENGTH.key(), bottling.each().essentials().strength())
                 .put("at", bottling.at().toString());
+        return cost(fields, bottling.each().outlay())
+                .put("bottle_counted", bottling.fill().bottle() != null);
     }
 
     /** Returns what waits, with the batch that does. */
@@ -139,7 +141,7 @@ public final class BatchFields {
         return fields.put("unfilled_ml", found.plan().unfilled())
                 .put("part_of_make", found.part())
                 .put("sizes", found.rooms().stream().map(BatchFields::room).toList())
-                .putTexts("lots", found.lots());
+                .put("lots", found.typedLots());
     }
 
     private static Fields fill(Event.Fill fill) {
@@ -155,7 +157,7 @@ public final class BatchFields {
                 fields,
                 "full_at_c",
                 room.fullAt().isPresent() ? Double.valueOf(room.fullAt().getAsDouble()) : null);
-        return cost(fields, room.cost());
+        return cost(fields, room.cost()).put("bottle_counted", room.bottleCounted());
     }
 
     /** Returns the keys of all of a list. */

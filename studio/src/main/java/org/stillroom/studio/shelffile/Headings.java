@@ -28,6 +28,8 @@ final class Headings {
         also(LotKeys.NOTE, "notes", "notiz", "bemerkung");
         also(LotKeys.ANALYSIS, "analyse");
         also(LotKeys.RATIO, "verhältnis");
+        also(LotKeys.HOLDS, "bottle size", "fasst");
+        also(LotKeys.BRIM, "to the brim", "randvoll");
         also("strength", "alcohol", "abv", "stärke", "alkohol", "alkoholgehalt");
         also("tolerance", "toleranz");
         also("sugar", "zucker");
@@ -60,6 +62,7 @@ final class Headings {
         kinds("hydrosol", "hydrolat", "sugar", "zucker", "syrup", "sirup", "honey", "honig", "juice", "saft");
         kinds("fresh plant", "frische pflanze", "dried plant", "getrocknete pflanze", "acid", "säure", "salt", "salz");
         kinds("glycerol", "glycerin", "dairy", "milch und rahm", "egg", "ei", "water", "wasser", "other", "anderes");
+        kinds("empty bottles", "leere flaschen", "labels and stoppers", "etiketten und verschlüsse");
     }
 
     private Headings() {}

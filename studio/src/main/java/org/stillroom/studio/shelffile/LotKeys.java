@@ -23,6 +23,11 @@ public final class LotKeys {
     /** Ratio of plant to spirit; it is told of an extract and decides nothing in a recipe. */
     public static final String RATIO = "ratio";
 
+    /** What one empty bottle holds, and what it holds up to its brim. */
+    public static final String HOLDS = "holds";
+
+    public static final String BRIM = "brim";
+
     /** What an ingredient is known by; what a lot knows better itself (how much there is, its note) is not among them. */
     public static final List<String> INGREDIENT = ingredient();
 
@@ -42,6 +47,7 @@ public final class LotKeys {
         List<String> keys =
                 new ArrayList<>(List.of(ID, NAME, KIND, LABEL, LEFT, FULL, OPENED, TARE, PAID, SUPPLIER, SET_ASIDE));
         keys.addAll(INGREDIENT);
+        keys.addAll(List.of(HOLDS, BRIM));
         keys.add(NOTE);
         keys.add(ANALYSIS);
         return List.copyOf(keys);

@@ -43,8 +43,8 @@ class BatchCommandsTest {
                       - {use: white sugar, amount: free}
                       - {use: water, amount: free}
                     """ + ingredients, "pear.yaml", "b" + ingredients);
-            BeginMake.Outcome begun = new BeginMake(store)
-                    .answer(recipe, 1, new BeginMake.Wish("", false, Map.of()), "c" + ingredients);
+            BeginMake.Outcome begun =
+                    new BeginMake(store).answer(recipe, 1, new BeginMake.Wish("", false, Map.of()), "c" + ingredients);
             String make = ((BeginMake.Outcome.Begun) begun).make().id();
             ShowMake show = new ShowMake(store);
             int step = 0;

@@ -89,7 +89,23 @@ final class EventBodies {
             @Nullable Double strength,
             Map<String, String> typed) {}
 
-    record FillBody(int count, double millilitres) {}
+    /** Money, and whether it is all that was spent. */
+    record MoneyBody(Map<String, Double> money, boolean known) {}
+
+    record FillBody(int count, double millilitres, @Nullable MoneyBody bottle) {
+        static FillBody of(Event.Fill fill) {
+            Outlay bottle = fill.bottle();
+            return new FillBody(
+                    fill.count(),
+                    fill.millilitres(),
+                    bottle == null ? null : new MoneyBody(bottle.money(), bottle.complete()));
+        }
+
+        Event.Fill value() {
+            return new Event.Fill(
+                    count, millilitres, bottle == null ? null : new Outlay(bottle.money(), bottle.known()));
+        }
+    }
 
     record BottledBody(
             Instant at,
@@ -155,9 +171,8 @@ final class EventBodies {
             }
             case BOTTLED -> {
                 BottledBody said = LogBodies.read(body, BottledBody.class);
-                List<Event.Fill> fills = said.fills().stream()
-                        .map(fill -> new Event.Fill(fill.count(), fill.millilitres()))
-                        .toList();
+                List<Event.Fill> fills =
+                        said.fills().stream().map(FillBody::value).toList();
                 yield new Event.Bottled(new Place(batch, said.vessel()), fills, said.first(), values(said.losses()));
             }
             case UNDONE -> {

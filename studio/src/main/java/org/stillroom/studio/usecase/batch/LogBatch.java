@@ -22,9 +22,8 @@ import org.stillroom.studio.usecase.shelf.ShelfLots;
 /** Writes an entry into the log of a batch by the name of what was done: for pages, other programs and the command line alike. */
 public final class LogBatch {
     /** The names of all fields of all acts. */
-    public static final Set<String> FIELDS = Arrays.stream(Act.values())
-            .flatMap(act -> act.fields().stream())
-            .collect(Collectors.toUnmodifiableSet());
+    public static final Set<String> FIELDS =
+            Arrays.stream(Act.values()).flatMap(act -> act.fields().stream()).collect(Collectors.toUnmodifiableSet());
 
     private final Store store;
     private final RecordBatch record;

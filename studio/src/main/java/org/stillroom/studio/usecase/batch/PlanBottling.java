@@ -19,10 +19,12 @@ import org.stillroom.core.quantity.QuantityText;
 import org.stillroom.core.quantity.Temperature;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.reference.Finding;
+import org.stillroom.studio.shelffile.LotKeys;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.Lot;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.shelf.MakersOunce;
+import org.stillroom.studio.usecase.shelf.Packing;
 import org.stillroom.studio.usecase.shelf.Stock;
 
 /** Works out how many of which bottles a vessel fills, how full each may be, and what one has cost. */
@@ -47,7 +49,8 @@ public final class PlanBottling {
      * @param warmest mL that its content takes at 40 °C
      * @param brimful mL that it holds to the brim, or null when that was not said
      * @param fullAt temperature at which it is full to the brim, °C; empty up to 40 °C, or when it is not known
-     * @param cost of what is in it
+     * @param cost of one, with what is in it, and with the empty bottle and its label where they are counted
+     * @param bottleCounted whether they are
      */
     public record Room(
             double size,
@@ -55,7 +58,8 @@ public final class PlanBottling {
             double warmest,
             @Nullable Double brimful,
             OptionalDouble fullAt,
-            Outlay cost) {}
+            Outlay cost,
+            boolean bottleCounted) {}
 
     /**
      * What is told.
@@ -66,13 +70,26 @@ public final class PlanBottling {
      * @param first number of the first bottle
      * @param part of what the make left that comes into these bottles
      * @param celsius temperature at which they are filled
-     * @param lots bottles that the shelf gives, such as "id:3", for {@link RecordBatch#bottled}
+     * @param lots what the shelf gives, for {@link RecordBatch#bottled}
      */
     public record Found(
-            Held held, BottlePlan plan, List<Room> rooms, int first, double part, double celsius, List<String> lots) {
+            Held held,
+            BottlePlan plan,
+            List<Room> rooms,
+            int first,
+            double part,
+            double celsius,
+            List<FromShelf> lots) {
         public Found {
             rooms = List.copyOf(rooms);
             lots = List.copyOf(lots);
+        }
+
+        /** Returns what the shelf gives as it is typed, such as "id:3; id:3". */
+        public String typedLots() {
+            return String.join(
+                    "; ",
+                    lots.stream().map(lot -> lot.lot().id() + ":" + lot.count()).toList());
         }
 
         /** Returns the bottles as they are typed, such as "3 x 500 ml; 1 x 420 ml"; the last one in whole mL, as it can be measured. */
@@ -89,6 +106,9 @@ public final class PlanBottling {
         }
     }
 
+    /** So many pieces of a lot. */
+    public record FromShelf(Lot lot, int count) {}
+
     /** What comes of a question: what is told, or why it cannot be; never both. */
     public record Answer(@Nullable Found found, List<Finding> problems) {
         public Answer {
@@ -96,11 +116,9 @@ public final class PlanBottling {
         }
     }
 
-    /** Returns the lots of the shelf that are counted in pieces: empty bottles may be among them. */
-    public List<Lot> counted() {
-        return store.lots().all().stream()
-                .filter(lot -> lot.sheet().unit().equals(Stock.PIECES) && lot.left() >= 1.0)
-                .toList();
+    /** Returns the empty bottles, or the labels and stoppers, that stand on the shelf. */
+    public List<Lot> onShelf(Packing packing) {
+        return packing.among(store.lots().all());
     }
 
     /** A row of the form, understood. */
@@ -111,7 +129,8 @@ public final class PlanBottling {
 
     /**
      * Returns the bottles for a vessel: {@code size1} to {@code size3} with {@code count1} and {@code brim1} of each and maybe the lot
-     * {@code lot1} that they come from, what is lost as {@code filter}, and the {@code temperature} at which they are filled.
+     * {@code lot1} of empty bottles that they come from, which knows these better; lots of labels and stoppers of which each bottle gets
+     * one, {@code each}; what is lost as {@code filter}, and the {@code temperature} at which they are filled.
      */
     public Answer answer(Book book, Batch batch, Map<String, String> typed) {
         Typing typing = new Typing(typed, MakersOunce.of(store.settings()));
@@ -146,18 +165,74 @@ public final class PlanBottling {
             return new Answer(null, typing.problems());
         }
         BottlePlan plan = BottlePlan.of(volume, rows.stream().map(Row::size).toList());
-        return new Answer(found(book, batch, held, rows, plan, at), List.of());
+        List<FromShelf> lots = lots(typing, rows, plan);
+        Typing packing = new Typing(Map.of(Packaged.FIELD, text(lots)), MakersOunce.of(store.settings()));
+        Packaged packaged = Packaged.of(fills(plan), packing, store);
+        List<Finding> problems = new ArrayList<>(typing.problems());
+        problems.addAll(packing.problems());
+        return problems.isEmpty()
+                ? new Answer(found(book, batch, held, rows, plan, at, lots, packaged), List.of())
+                : new Answer(null, problems);
+    }
+
+    private static String text(List<FromShelf> lots) {
+        return String.join(
+                "; ",
+                lots.stream().map(lot -> lot.lot().id() + ":" + lot.count()).toList());
+    }
+
+    private static List<Event.Fill> fills(BottlePlan plan) {
+        List<Event.Fill> fills = new ArrayList<>(plan.full());
+        BottlePlan.Last last = plan.last();
+        if (last != null) {
+            fills.add(new Event.Fill(1, last.millilitres()));
+        }
+        return fills;
+    }
+
+    /** Returns what the shelf gives for a plan: the bottles of each row, and one label or stopper for each of all bottles. */
+    private List<FromShelf> lots(Typing typing, List<Row> rows, BottlePlan plan) {
+        List<FromShelf> lots = new ArrayList<>();
+        for (Row row : rows) {
+            int used = used(plan, row.size().millilitres());
+            if (row.lot() != null && used > 0) {
+                lots.add(new FromShelf(row.lot(), used));
+            }
+        }
+        int all = fills(plan).stream().mapToInt(Event.Fill::count).sum();
+        for (String id : typing.text("each").split(";", -1)) {
+            Lot lot = id.isBlank() ? null : store.lots().lot(id.strip()).orElse(null);
+            if (lot != null && all > 0) {
+                lots.add(new FromShelf(lot, all));
+            } else if (lot == null && !id.isBlank()) {
+                typing.object(
+                        "each",
+                        "lot-not-known",
+                        "There is no lot “" + id.strip() + "” on the shelf.",
+                        "Name it by its id, as the shelf has it.");
+            }
+        }
+        return lots;
     }
 
     private List<Row> rows(Typing typing) {
         List<Row> rows = new ArrayList<>();
         for (int i = 1; i <= SIZES; i++) {
-            Volume size = typing.quantity("size" + i, "ml", QuantityText::volume, "“500 ml”");
-            if (size != null) {
-                Row row = row(typing, size, i);
-                if (row != null) {
-                    rows.add(row);
-                }
+            Lot lot = lot(typing, i);
+            Volume size = size(typing, lot, i);
+            Row row = size == null ? null : row(typing, size, lot, i);
+            if (row != null
+                    && rows.stream()
+                            .anyMatch(other ->
+                                    other.size().millilitres() == row.size().millilitres())) {
+                typing.object(
+                        "size" + i,
+                        "bottle-size-twice",
+                        "Bottles of " + row.size().millilitres() + " mL stand there twice.",
+                        "Name each size once.");
+            }
+            if (row != null) {
+                rows.add(row);
             }
         }
         if (rows.isEmpty() && typing.problems().isEmpty()) {
@@ -166,10 +241,46 @@ public final class PlanBottling {
         return rows;
     }
 
-    private @Nullable Row row(Typing typing, Volume size, int i) {
+    private @Nullable Lot lot(Typing typing, int i) {
+        if (!typing.has("lot" + i)) {
+            return null;
+        }
         Lot lot = store.lots().lot(typing.text("lot" + i)).orElse(null);
+        if (lot == null || Packing.of(lot.sheet().kind()) != Packing.BOTTLES) {
+            typing.object(
+                    "lot" + i,
+                    "no-empty-bottles",
+                    "“" + typing.text("lot" + i) + "” are no empty bottles of the shelf.",
+                    "Put empty bottles on the shelf and name them by their id, or leave it out.");
+            return null;
+        }
+        return lot;
+    }
+
+    /** Returns what a bottle of a row holds; empty bottles of the shelf know it. */
+    private static @Nullable Volume size(Typing typing, @Nullable Lot lot, int i) {
+        Volume typed = typing.quantity("size" + i, "ml", QuantityText::volume, "“500 ml”");
+        if (lot == null) {
+            return typed;
+        }
+        double holds = Packaged.size(lot, LotKeys.HOLDS);
+        if (typed != null && Math.abs(holds - typed.millilitres()) > 0.5) {
+            typing.object(
+                    "size" + i,
+                    "bottle-of-other-size",
+                    "“" + lot.sheet().name() + "” hold " + new Stock(holds, Stock.MILLILITRES).text() + ".",
+                    "Leave the size empty, or choose bottles of that size.");
+        }
+        return typing.has("size" + i) ? typed : new Volume(holds);
+    }
+
+    private static @Nullable Row row(Typing typing, Volume size, @Nullable Lot lot, int i) {
         String count = typing.text("count" + i);
         Volume brim = typing.quantity("brim" + i, "ml", QuantityText::volume, "“520 ml”");
+        double brimOfLot = lot == null ? 0.0 : Packaged.size(lot, LotKeys.BRIM);
+        if (brim == null && brimOfLot > 0.0) {
+            brim = new Volume(brimOfLot);
+        }
         if (!count.isEmpty() && !count.matches("\\d{1,5}")) {
             typing.object(
                     "count" + i,
@@ -191,34 +302,49 @@ public final class PlanBottling {
             typing.object("size" + i, "bottle-size", "A bottle holds 1 mL to 100 L.", "Write a size, such as 500 ml.");
             return null;
         }
-        int there = count.isEmpty() ? (lot == null ? PLENTY : (int) Math.floor(lot.left())) : Integer.parseInt(count);
+        int onShelf = lot == null ? PLENTY : (int) Math.floor(Math.max(0.0, lot.left()));
+        int there = count.isEmpty() ? onShelf : Integer.parseInt(count);
+        if (lot != null && there > onShelf) {
+            typing.object(
+                    "count" + i,
+                    "more-than-on-shelf",
+                    "Only " + onShelf + " of “" + lot.sheet().name() + "” are on the shelf.",
+                    "Take fewer, or count on the shelf how many there are.");
+            return null;
+        }
         return new Row(new BottlePlan.Size(millilitres, there), brim == null ? null : brim.millilitres(), lot);
     }
 
-    private static Found found(Book book, Batch batch, Held held, List<Row> rows, BottlePlan plan, Temperature at) {
+    private static Found found(
+            Book book,
+            Batch batch,
+            Held held,
+            List<Row> rows,
+            BottlePlan plan,
+            Temperature at,
+            List<FromShelf> lots,
+            Packaged packaged) {
         double bottled = plan.full().stream()
                         .mapToDouble(fill -> fill.count() * fill.millilitres())
                         .sum()
                 + (plan.last() == null ? 0.0 : plan.last().millilitres());
         double volume = held.essentials().millilitres();
         List<Room> rooms = new ArrayList<>();
-        List<String> lots = new ArrayList<>();
         for (Row row : rows) {
             double size = row.size().millilitres();
             Double brim = row.brimful();
+            Outlay inIt = bottled > 0.0
+                    ? held.outlay().times(size / bottled * Math.min(1.0, bottledPart(plan, volume)))
+                    : Outlay.UNKNOWN;
+            Outlay empty = empty(packaged, plan, size);
             rooms.add(new Room(
                     size,
                     Headspace.taken(held.contents(), size, at),
                     Headspace.taken(held.contents(), size, new Temperature(Headspace.WARMEST)),
                     brim,
                     brim == null ? OptionalDouble.empty() : Headspace.fullAt(held.contents(), size, brim),
-                    bottled > 0.0
-                            ? held.outlay().times(size / bottled * Math.min(1.0, bottledPart(plan, volume)))
-                            : Outlay.UNKNOWN));
-            int used = used(plan, size);
-            if (row.lot() != null && used > 0) {
-                lots.add(row.lot().id() + ":" + used);
-            }
+                    empty == null ? inIt : inIt.plus(empty),
+                    empty != null));
         }
         double made = book.cellar().flows(batch.id()).stream()
                 .filter(flow -> flow.kind() == Flow.Kind.BEGUN)
@@ -227,6 +353,21 @@ public final class PlanBottling {
                 .sum();
         int first = book.cellar().nextBottle(batch.id());
         return new Found(held, plan, rooms, first, made > 0.0 ? bottled / made : 0.0, at.celsius(), lots);
+    }
+
+    /** Returns what one empty bottle of a size costs with its label, or null where that is not counted. */
+    private static @Nullable Outlay empty(Packaged packaged, BottlePlan plan, double size) {
+        BottlePlan.Last last = plan.last();
+        Outlay ofLast = null;
+        for (Event.Fill fill : packaged.fills()) {
+            if (fill.millilitres() == size) {
+                return fill.bottle();
+            }
+            ofLast = last != null && last.size() == size && fill.millilitres() == last.millilitres()
+                    ? fill.bottle()
+                    : ofLast;
+        }
+        return ofLast;
     }
 
     /** What no bottle takes stays in the vessel with its part of the cost; what is lost is paid by the bottles. */

@@ -319,7 +319,7 @@ public final class RecordBatch {
 
     /**
      * Logs that bottles were filled: {@code fills} such as "3 x 500 ml; 1 x 420 ml", what was lost as {@code filter}, and the empty
-     * bottles that the shelf gave, {@code lots} such as "id:4".
+     * bottles, labels and stoppers that the shelf gave, {@code lots} such as "id:4; id:4", by id or by name.
      */
     public Outcome bottled(Batch batch, Map<String, String> typed, String request) {
         Outcome outcome = bottledFrom(batch, typed, request);
@@ -336,37 +336,26 @@ public final class RecordBatch {
 
     private Outcome bottledFrom(Batch batch, Map<String, String> typed, String request) {
         Typing typing = typing(typed);
-        List<EventBodies.FillBody> fills = new ArrayList<>();
+        List<Event.Fill> fills = new ArrayList<>();
         for (String each : typing.text("fills").split(";", -1)) {
             Bottles bottles = typing.parsed("fills", each, QuantityText::bottles, "“3 x 500 ml”");
             if (bottles != null) {
-                fills.add(
-                        new EventBodies.FillBody(bottles.count(), bottles.each().millilitres()));
+                fills.add(new Event.Fill(bottles.count(), bottles.each().millilitres()));
             }
         }
         List<LossBody> losses = losses(typing);
-        List<BatchSheet.Taken> lots = bottles(typing.text("lots"));
+        Packaged packaged = Packaged.of(fills, typing, store);
         Instant at = moment(typing, batch);
         int first = Book.open(store).cellar().nextBottle(batch.id());
-        EventBodies.BottledBody body =
-                new EventBodies.BottledBody(at, typing.text("vessel"), fills, first, losses, lots, typing.kept());
-        return keep(batch, typing, new Wish(EventBodies.BOTTLED, body, lots), request);
-    }
-
-    private List<BatchSheet.Taken> bottles(String text) {
-        List<BatchSheet.Taken> taken = new ArrayList<>();
-        for (String each : text.split(";", -1)) {
-            String[] parts = each.split(":", -1);
-            Lot lot = store.lots().lot(parts[0]).orElse(null);
-            if (lot != null && parts.length == 2 && parts[1].matches("\\d{1,5}")) {
-                taken.add(new BatchSheet.Taken(
-                        lot.id(),
-                        lot.sheet().label(),
-                        Integer.parseInt(parts[1]),
-                        lot.sheet().unit()));
-            }
-        }
-        return taken;
+        EventBodies.BottledBody body = new EventBodies.BottledBody(
+                at,
+                typing.text("vessel"),
+                packaged.fills().stream().map(EventBodies.FillBody::of).toList(),
+                first,
+                losses,
+                packaged.lots(),
+                typing.kept());
+        return keep(batch, typing, new Wish(EventBodies.BOTTLED, body, packaged.lots()), request);
     }
 
     /** Takes an entry back by one of its own; what it took from the shelf goes back there. */

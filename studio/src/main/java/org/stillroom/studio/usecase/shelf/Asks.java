@@ -115,10 +115,17 @@ public final class Asks {
             further("protein", "1 %"),
             further("density", "1.05 g/ml"));
 
+    private static final List<Asked> BOTTLES = List.of(needed(LotKeys.HOLDS, "350 ml"), usual(LotKeys.BRIM, "365 ml"));
+
     private Asks() {}
 
-    /** Returns what is asked about a kind, what is needed first. */
-    public static List<Asked> of(Kind kind) {
+    /** Returns what is asked about a kind of lot, what is needed first. */
+    public static List<Asked> of(String kind) {
+        Packing packing = Packing.of(kind);
+        return packing == null ? of(ShelfLots.kind(kind)) : packing == Packing.BOTTLES ? BOTTLES : List.of();
+    }
+
+    private static List<Asked> of(Kind kind) {
         return switch (kind) {
             case SPIRIT -> SPIRIT;
             case WINE -> WINE;

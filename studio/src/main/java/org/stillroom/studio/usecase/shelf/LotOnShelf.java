@@ -30,6 +30,11 @@ public record LotOnShelf(Lot lot, @Nullable Ingredient ingredient, List<SheetPro
         return ShelfLots.kind(lot.sheet().kind());
     }
 
+    /** Returns what it is for what is finished, or null where it is an ingredient. */
+    public @Nullable Packing packing() {
+        return Packing.of(lot.sheet().kind());
+    }
+
     /** Returns whether anything can be taken from it: it is not set aside and not known to be empty. */
     public boolean isAvailable() {
         return !lot.sheet().setAside() && (!Stock.isKnown(lot) || lot.left() > 0);

@@ -28,6 +28,9 @@ public final class LotPrices {
      * @param amount in the unit of the lot
      */
     public Outlay of(Lot lot, double amount) {
+        if (lot.sheet().unit().equals(Stock.PIECES)) {
+            return ofPieces(lot, amount);
+        }
         Ingredient ingredient = shelf.of(lot).ingredient();
         Resolved resolved =
                 ingredient == null ? null : Resolution.of(ingredient).resolved();
@@ -41,6 +44,15 @@ public final class LotPrices {
                 density.isPresent() ? of(resolved, amount * density.getAsDouble()) : Outlay.UNKNOWN;
             default -> Outlay.UNKNOWN;
         };
+    }
+
+    private Outlay ofPieces(Lot lot, double count) {
+        Typed<Price> paid = shelf.price(lot.sheet());
+        return paid == null || paid.value().per() != null
+                ? Outlay.UNKNOWN
+                : Outlay.of(
+                        count / lot.sheet().full() * paid.value().amount(),
+                        paid.value().currency());
     }
 
     /** Returns what so many grams of an ingredient cost by its own price; water costs nothing. */

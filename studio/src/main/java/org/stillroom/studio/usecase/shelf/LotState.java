@@ -50,7 +50,7 @@ public sealed interface LotState {
         if (it.sheet().setAside()) {
             return Optional.of(new SetAside());
         }
-        if (lot.ingredient() == null) {
+        if (lot.ingredient() == null && lot.packing() == null) {
             return Optional.of(new NotKnown(
                     lot.problems().isEmpty()
                             ? ""

@@ -21,6 +21,7 @@ import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.quantity.QuantityText;
 import org.stillroom.core.quantity.Typed;
 import org.stillroom.core.quantity.Understanding;
+import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.studio.recipefile.SheetProblem;
@@ -86,13 +87,17 @@ public final class ReadLot {
 
     private SheetReading<NewLot> lot() {
         String name = name();
-        Kind kind = kind();
-        Map<String, String> fields = ingredient(name, kind);
+        String kind = kind();
+        Packing packing = Packing.of(kind);
+        Map<String, String> fields = packing == null ? ingredient(name, kind) : packing(packing);
         @Nullable Stock left = stock(LotKeys.LEFT);
         @Nullable Stock full = stock(LotKeys.FULL);
         @Nullable LocalDate opened = opened();
         check(LotKeys.TARE, QuantityText::mass, "“312 g”");
-        check(LotKeys.PAID, QuantityText::price, "“18.50 EUR” for all of it, or “22 EUR/L”");
+        check(
+                LotKeys.PAID,
+                QuantityText::price,
+                packing == null ? "“18.50 EUR” for all of it, or “22 EUR/L”" : "“12 EUR” for all of them");
         check(LotKeys.RATIO, QuantityText::ratio, "“1:5”");
         boolean setAside = setAside();
         if (left != null && full != null && !left.unit().equals(full.unit())) {
@@ -111,7 +116,7 @@ public final class ReadLot {
 
     private NewLot lot(
             String name,
-            Kind kind,
+            String kind,
             Map<String, String> fields,
             @Nullable Stock left,
             @Nullable Stock full,
@@ -122,7 +127,7 @@ public final class ReadLot {
         Stock now = Objects.requireNonNullElse(left, held);
         LotSheet sheet = new LotSheet(
                 name,
-                kind.label(),
+                kind,
                 fields,
                 text(LotKeys.LABEL),
                 opened,
@@ -170,23 +175,59 @@ public final class ReadLot {
         return name;
     }
 
-    private Kind kind() {
+    private String kind() {
         String text = text(LotKeys.KIND);
-        Kind kind = text == null ? null : ShelfLots.kindNamed(text);
-        if (kind != null) {
-            return kind;
+        List<String> labels = ShelfLots.kinds();
+        for (String label : labels) {
+            if (label.equalsIgnoreCase(text)) {
+                return label;
+            }
         }
-        List<String> labels = List.of(Kind.values()).stream().map(Kind::label).toList();
         problem(
                 LotKeys.KIND,
                 "field-choice",
                 text == null ? "missing" : "not known",
                 text == null ? "What kind of thing it is, is not said." : "“" + text + "” is no kind that is known.",
                 "Known kinds are " + String.join(", ", labels) + ".");
-        return Kind.OTHER;
+        return Kind.OTHER.label();
     }
 
-    private Map<String, String> ingredient(String name, Kind kind) {
+    /** Returns what is known of empty bottles and their like. */
+    private Map<String, String> packing(Packing packing) {
+        Map<String, String> fields = new LinkedHashMap<>();
+        if (packing != Packing.BOTTLES) {
+            return fields;
+        }
+        Typed<Volume> holds = check(LotKeys.HOLDS, QuantityText::volume, "“350 ml”");
+        Typed<Volume> brim = check(LotKeys.BRIM, QuantityText::volume, "“365 ml”");
+        if (text(LotKeys.HOLDS) == null) {
+            problem(
+                    LotKeys.HOLDS,
+                    "field-missing",
+                    "missing",
+                    "It is not said what one holds.",
+                    "Write such as 350 ml.");
+        }
+        if (holds != null
+                && brim != null
+                && brim.value().millilitres() < holds.value().millilitres()) {
+            problem(
+                    LotKeys.BRIM,
+                    "brim-below-size",
+                    "cannot be used",
+                    "To the brim it would hold less than its size.",
+                    "Weigh it empty and full of water.");
+        }
+        for (String key : List.of(LotKeys.HOLDS, LotKeys.BRIM)) {
+            String text = text(key);
+            if (text != null) {
+                fields.put(key, text);
+            }
+        }
+        return fields;
+    }
+
+    private Map<String, String> ingredient(String name, String kind) {
         Map<String, String> fields = new LinkedHashMap<>();
         for (String key : LotKeys.INGREDIENT) {
             String text = text(key);
@@ -195,7 +236,7 @@ public final class ReadLot {
             }
         }
         boolean kindKnown = problems.stream().noneMatch(problem -> problem.key().equals(LotKeys.KIND));
-        SheetReading<?> reading = reader.ingredient(name, kind.label(), ShelfLots.ofIngredient(fields));
+        SheetReading<?> reading = reader.ingredient(name, kind, ShelfLots.ofIngredient(fields));
         if (kindKnown && reading instanceof SheetReading.Refused<?> refused) {
             problems.addAll(refused.problems());
         }
@@ -211,6 +252,15 @@ public final class ReadLot {
         if (pieces.matches() && (isOfPieces() || Character.isLetter(text.charAt(text.length() - 1)))) {
             return new Stock(Double.parseDouble(pieces.group(1).replace(',', '.')), Stock.PIECES);
         }
+        if (Packing.of(typed.getOrDefault(LotKeys.KIND, "")) != null) {
+            problem(
+                    key,
+                    "stock-pieces",
+                    "cannot be used",
+                    "“" + text + "” is no number of pieces.",
+                    "Write such as 12.");
+            return null;
+        }
         Typed<Amount> amount = check(key, QuantityText::amount, "“700 ml” or “250 g”");
         Stock stock = amount == null ? null : Stock.of(amount.value());
         if (amount != null && stock == null) {
@@ -225,7 +275,7 @@ public final class ReadLot {
     }
 
     private boolean isOfPieces() {
-        return usualUnit(ShelfLots.kind(typed.getOrDefault(LotKeys.KIND, ""))).equals(Stock.PIECES);
+        return usualUnit(typed.getOrDefault(LotKeys.KIND, "")).equals(Stock.PIECES);
     }
 
     private <Q> @Nullable Typed<Q> check(
@@ -273,8 +323,12 @@ public final class ReadLot {
         return YES.contains(text);
     }
 
-    /** Returns the unit in which a kind is usually kept. */
-    public static String usualUnit(Kind kind) {
+    /** Returns the unit in which a kind of lot is usually kept. */
+    public static String usualUnit(String kind) {
+        return Packing.of(kind) == null ? usualUnit(ShelfLots.kind(kind)) : Stock.PIECES;
+    }
+
+    private static String usualUnit(Kind kind) {
         return switch (kind) {
             case SUGAR, HONEY, ACID, SALT, FRESH_PLANT, DRIED_PLANT -> Stock.GRAMS;
             case EGG -> Stock.PIECES;

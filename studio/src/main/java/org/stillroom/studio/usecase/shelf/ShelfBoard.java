@@ -1,6 +1,5 @@
 package org.stillroom.studio.usecase.shelf;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import org.stillroom.core.ingredient.Kind;
@@ -12,10 +11,15 @@ public enum ShelfBoard {
     EXTRACTS,
     DRINKS,
     SWEET,
-    FRESH;
+    FRESH,
+    PACKING;
 
-    /** Returns where a kind stands. */
-    public static ShelfBoard of(Kind kind) {
+    /** Returns where a kind of lot stands. */
+    public static ShelfBoard of(String kind) {
+        return Packing.of(kind) == null ? of(ShelfLots.kind(kind)) : PACKING;
+    }
+
+    private static ShelfBoard of(Kind kind) {
         return switch (kind) {
             case SPIRIT, DISTILLATE -> SPIRITS;
             case ESSENTIAL_OIL, ESSENCE, HYDROSOL -> OILS;
@@ -27,8 +31,8 @@ public enum ShelfBoard {
     }
 
     /** Returns the kinds that stand on it. */
-    public List<Kind> kinds() {
-        return Arrays.stream(Kind.values()).filter(kind -> of(kind) == this).toList();
+    public List<String> kinds() {
+        return ShelfLots.kinds().stream().filter(kind -> of(kind) == this).toList();
     }
 
     /** Returns the name under which pages and addresses know it. */

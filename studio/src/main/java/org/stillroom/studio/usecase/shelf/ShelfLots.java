@@ -46,14 +46,20 @@ public final class ShelfLots {
         this.quantities = new QuantityText(ounce);
     }
 
-    /** Returns every lot as the ingredient that it is, in the order given. */
+    /** Returns every lot that is an ingredient as what it is, in the order given. */
     public List<LotOnShelf> of(List<Lot> lots) {
-        return lots.stream().map(this::of).toList();
+        return lots.stream()
+                .filter(lot -> Packing.of(lot.sheet().kind()) == null)
+                .map(this::of)
+                .toList();
     }
 
-    /** Returns a lot as the ingredient that it is. */
+    /** Returns a lot as the ingredient that it is; empty bottles and their like are none. */
     public LotOnShelf of(Lot lot) {
         LotSheet sheet = lot.sheet();
+        if (Packing.of(sheet.kind()) != null) {
+            return new LotOnShelf(lot, null, List.of(), List.of());
+        }
         SheetReading<Ingredient> reading = reader.ingredient(sheet.name(), sheet.kind(), ofIngredient(sheet.fields()));
         if (reading instanceof SheetReading.Understood<Ingredient> understood) {
             return new LotOnShelf(lot, stocked(understood.value(), lot), List.of(), understood.notes());
@@ -89,7 +95,9 @@ public final class ShelfLots {
                 read.note());
     }
 
-    private @Nullable Typed<Price> price(LotSheet sheet) {
+    /** Returns what was paid for a lot, where it is known for how much of it. */
+    @Nullable
+    Typed<Price> price(LotSheet sheet) {
         String paid = sheet.paid();
         if (paid == null || !(quantities.price(paid) instanceof Understanding.Understood<Price> understood)) {
             return null;
@@ -116,12 +124,24 @@ public final class ShelfLots {
         return choices;
     }
 
+    /** Returns the names of all kinds that a lot can be of. */
+    public static List<String> kinds() {
+        List<String> kinds = new ArrayList<>();
+        for (Kind kind : Kind.values()) {
+            kinds.add(kind.label());
+        }
+        for (Packing packing : Packing.values()) {
+            kinds.add(packing.label());
+        }
+        return kinds;
+    }
+
     /** Returns the kind of that name; one that no kind has is "other". */
     public static Kind kind(String label) {
         return Objects.requireNonNullElse(kindNamed(label), Kind.OTHER);
     }
 
-    static @Nullable Kind kindNamed(String label) {
+    private static @Nullable Kind kindNamed(String label) {
         for (Kind kind : Kind.values()) {
             if (kind.label().equalsIgnoreCase(label.strip())) {
                 return kind;

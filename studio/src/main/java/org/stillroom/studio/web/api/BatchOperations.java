@@ -29,7 +29,10 @@ final class BatchOperations {
     private static final String ACT = "act";
     private static final String DAYS = "days";
     private static final String SIZES = "sizes";
-    private static final List<String> BOTTLING = List.of("vessel", SIZES, "filter", "temperature");
+    private static final String EACH = "each";
+    private static final List<String> BOTTLING = List.of("vessel", SIZES, EACH, "filter", "temperature");
+    private static final String BOTTLE_COUNTED = "bottle_counted";
+    private static final String EMPTY_TOO = "whether the cost counts the empty bottle and its label too";
     private static final List<String> OF_SIZE = List.of("size", "count", "brim", "lot");
 
     private final Store store;
@@ -188,6 +191,7 @@ final class BatchOperations {
     private Reply bottling(Call call) throws Exception {
         Body body = call.body().knows(BOTTLING);
         Map<String, String> typed = texts(body, List.of("vessel", "filter", "temperature"));
+        typed.put(EACH, String.join(";", body.texts(EACH)));
         List<Body> sizes = body.objects(SIZES);
         if (sizes.size() > PlanBottling.SIZES) {
             body.wrong(
@@ -253,11 +257,12 @@ final class BatchOperations {
                 .with(
                         SIZES,
                         Schemas.list(Schemas.group()
-                                .with("size", Schemas.typed("of a bottle, such as 350 ml"))
+                                .maybe("size", Schemas.typed("of a bottle, such as 350 ml; a lot knows it"))
                                 .maybe("count", Schemas.typed("how many there are"))
                                 .maybe("brim", Schemas.typed("what it holds to the brim"))
-                                .maybe("lot", Schemas.text("id of the lot of the shelf that they come from"))
+                                .maybe("lot", Schemas.text("id of the empty bottles of the shelf that they come from"))
                                 .schema()))
+                .maybe(EACH, Schemas.list(Schemas.text("id of labels or stoppers of the shelf; each bottle gets one")))
                 .maybe("filter", Schemas.typed("what is lost on the way, such as 20 ml"))
                 .maybe("temperature", Schemas.typed("at which they are filled, such as 18 C"))
                 .schema();
@@ -273,12 +278,13 @@ final class BatchOperations {
                         .with("waits", Schemas.list(waiting().schema()))
                         .with(
                                 "bottles",
-                                Schemas.list(Schemas.group()
-                                        .with("first", Schemas.count("number of the first"))
-                                        .with("last", Schemas.count("number of the last"))
-                                        .with("each_ml", Schemas.number("mL"))
-                                        .with("strength_vol_percent", Schemas.number("% vol at 20 °C"))
-                                        .with("at", Schemas.text("when, ISO 8601"))
+                                Schemas.list(money(Schemas.group()
+                                                .with("first", Schemas.count("number of the first"))
+                                                .with("last", Schemas.count("number of the last"))
+                                                .with("each_ml", Schemas.number("mL"))
+                                                .with("strength_vol_percent", Schemas.number("% vol at 20 °C"))
+                                                .with("at", Schemas.text("when, ISO 8601")))
+                                        .with(BOTTLE_COUNTED, Schemas.flag(EMPTY_TOO))
                                         .schema()))
                         .schema());
         components.put(
@@ -379,8 +385,9 @@ final class BatchOperations {
                                         .with(
                                                 "full_at_c",
                                                 Schemas.orNull(Schemas.number("°C at which it is full to the brim"))))
+                                .with(BOTTLE_COUNTED, Schemas.flag(EMPTY_TOO))
                                 .schema()))
-                .with("lots", Schemas.list(Schemas.text("bottles of the shelf, as the log takes them")))
+                .with("lots", Schemas.text("what the shelf gives, as the log takes it for what was bottled"))
                 .schema();
     }
 }

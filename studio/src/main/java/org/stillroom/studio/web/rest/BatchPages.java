@@ -25,6 +25,7 @@ import org.stillroom.studio.usecase.batch.RecordBatch;
 import org.stillroom.studio.usecase.batch.Waiting;
 import org.stillroom.studio.usecase.batch.Waits;
 import org.stillroom.studio.usecase.make.FinishMake;
+import org.stillroom.studio.usecase.shelf.Packing;
 import org.stillroom.studio.web.frame.Doors;
 import org.stillroom.studio.web.frame.PhotoAnswer;
 import org.stillroom.studio.web.frame.Visit;
@@ -99,9 +100,24 @@ final class BatchPages {
     private void write(Visit visit) {
         Batch batch = batch(visit);
         String act = visit.part("act");
+        Map<String, String> typed = typed(visit);
+        joinLots(typed);
         LogBatch.Act.of(act)
-                .map(what -> log.answer(batch, what, typed(visit), visit.request()))
+                .map(what -> log.answer(batch, what, typed, visit.request()))
                 .ifPresentOrElse(outcome -> answer(visit, batch, act, outcome), visit::notFound);
+    }
+
+    /** Puts the lots of the shelf, each with its number in a field of its own, into the one field that the log has for them. */
+    private static void joinLots(Map<String, String> typed) {
+        List<String> lots = new ArrayList<>();
+        typed.forEach((field, text) -> {
+            if (field.startsWith(BottleView.TAKEN) && !text.isBlank()) {
+                lots.add(field.substring(BottleView.TAKEN.length()) + ":" + text.strip());
+            }
+        });
+        if (!lots.isEmpty()) {
+            typed.put("lots", String.join("; ", lots));
+        }
     }
 
     private void note(Visit visit) throws IOException {
@@ -278,6 +294,9 @@ final class BatchPages {
         choices.add(new Choice("white sugar", words.say("rest.kitchen.sugar")));
         choices.add(new Choice("citric acid", words.say("rest.kitchen.acid")));
         for (Lot lot : store.lots().all()) {
+            if (Packing.of(lot.sheet().kind()) != null) {
+                continue; // goes round a liqueur, not into it
+            }
             String label = lot.sheet().label();
             choices.add(new Choice(lot.id(), lot.sheet().name() + (label == null ? "" : ", " + label)));
         }

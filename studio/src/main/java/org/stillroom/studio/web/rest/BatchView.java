@@ -195,7 +195,8 @@ public final class BatchView {
     }
 
     /** Bottles as they are listed. */
-    public record Filled(String numbers, String each, String strength, String cost, String day, String labels) {}
+    public record Filled(
+            String numbers, String each, String strength, String cost, String costNote, String day, String labels) {}
 
     /** Returns the bottles, as they were filled. */
     public List<Filled> bottles() {
@@ -210,7 +211,8 @@ public final class BatchView {
                 numbers,
                 words.amount(new Volume(bottling.fill().millilitres())),
                 words.number(bottling.each().essentials().strength(), 1) + "\u00a0% vol",
-                cost(bottling.each().outlay().times(1.0 / bottling.fill().count())),
+                cost(bottling.each().outlay()),
+                bottling.fill().bottle() == null ? words.say("rest.withoutBottle") : "",
                 words.moment(bottling.at()),
                 "/rest/batch/" + batch.id() + "/labels/" + bottling.entry() + "-" + bottling.first() + ".pdf");
     }

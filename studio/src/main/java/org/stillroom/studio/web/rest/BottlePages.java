@@ -15,6 +15,7 @@ import org.stillroom.studio.usecase.Impossible;
 import org.stillroom.studio.usecase.batch.Book;
 import org.stillroom.studio.usecase.batch.LabelBottles;
 import org.stillroom.studio.usecase.batch.PlanBottling;
+import org.stillroom.studio.usecase.shelf.Packing;
 import org.stillroom.studio.web.frame.Doors;
 import org.stillroom.studio.web.frame.Visit;
 import org.stillroom.studio.web.rest.BatchForm.Choice;
@@ -42,7 +43,7 @@ final class BottlePages {
         Map<String, String> typed = new LinkedHashMap<>();
         visit.context().queryParamMap().forEach((name, values) -> {
             if (!values.isEmpty()) {
-                typed.put(name, values.get(0));
+                typed.put(name, name.equals("each") ? String.join(";", values) : values.get(0));
             }
         });
         return typed;
@@ -62,13 +63,14 @@ final class BottlePages {
         if (!vessels.isEmpty()) {
             typed.putIfAbsent("vessel", vessels.get(0).value());
         }
-        boolean asked = !visit.field("size1").isBlank();
+        boolean asked = !visit.field("size1").isBlank() || !visit.field("lot1").isBlank();
         PlanBottling.Answer answer =
                 asked ? plan.answer(book, batch, typed) : new PlanBottling.Answer(null, List.<Finding>of());
         if (!answer.problems().isEmpty()) {
             visit.context().status(HttpStatus.UNPROCESSABLE_CONTENT);
         }
-        BottleView view = new BottleView(batch, words, vessels, plan.counted(), typed, answer);
+        BottleView view = new BottleView(
+                batch, words, vessels, plan.onShelf(Packing.BOTTLES), plan.onShelf(Packing.TRIM), typed, answer);
         visit.page(words.say("rest.bottleTitle", RestView.title(words, batch)), RestRoom.KEY)
                 .style("make.css")
                 .style("rest.css")

@@ -7,6 +7,7 @@ import org.stillroom.core.batch.BottlePlan;
 import org.stillroom.core.batch.Headspace;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.reference.Finding;
+import org.stillroom.studio.shelffile.LotKeys;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.Lot;
 import org.stillroom.studio.usecase.batch.PlanBottling;
@@ -17,22 +18,28 @@ import org.stillroom.studio.wording.Words;
  * Bottling in the words of its reader.
  *
  * @param vessels that something is in
- * @param counted lots of the shelf that are counted in pieces
+ * @param empty bottles of the shelf
+ * @param trim labels and stoppers of the shelf
  * @param typed what was asked
  */
 public record BottleView(
         Batch batch,
         Words words,
         List<BatchForm.Choice> vessels,
-        List<Lot> counted,
+        List<Lot> empty,
+        List<Lot> trim,
         Map<String, String> typed,
         PlanBottling.Answer answer) {
     /** A closed bottle that is full below this warmth is in danger on a windowsill, °C. Common practice, no source. */
     private static final double WINDOWSILL = 35.0;
 
+    /** Begins the name of a field that says how many of a lot were taken. */
+    static final String TAKEN = "taken-";
+
     public BottleView {
         vessels = List.copyOf(vessels);
-        counted = List.copyOf(counted);
+        empty = List.copyOf(empty);
+        trim = List.copyOf(trim);
         typed = Map.copyOf(typed);
     }
 
@@ -45,7 +52,14 @@ public record BottleView(
     }
 
     public String lot(Lot lot) {
-        return lot.sheet().name() + " (" + words.marked(Stock.left(lot).number()) + ")";
+        String size = lot.sheet().fields().getOrDefault(LotKeys.HOLDS, "");
+        return lot.sheet().name() + (size.isEmpty() ? "" : ", " + size) + " ("
+                + words.say("rest.piecesLeft", words.marked(Stock.left(lot).number())) + ")";
+    }
+
+    /** Returns whether each bottle is to get one of a lot. */
+    public boolean isForEach(Lot lot) {
+        return List.of(text("each").split(";", -1)).contains(lot.id());
     }
 
     public List<Finding> problems() {
@@ -95,7 +109,12 @@ public record BottleView(
         return room.fullAt().getAsDouble() < WINDOWSILL ? "over" : "near";
     }
 
+    /** Returns what one bottle costs; empty where nothing is known of it. */
     public String cost(PlanBottling.Room room) {
-        return room.cost().money().isEmpty() ? "" : BatchView.cost(words, room.cost());
+        return room.cost().money().isEmpty()
+                ? ""
+                : words.say(
+                        room.bottleCounted() ? "rest.wholeCost" : "rest.bottleCost",
+                        BatchView.cost(words, room.cost()));
     }
 }

@@ -20,6 +20,12 @@ record Desk(Store store, RecipesTaking recipes) {
         return MakersOunce.of(store.settings());
     }
 
+    /** Returns what stands on the shelf, empty bottles and their like included. */
+    List<LotOnShelf> everything() {
+        return store.lots().all().stream().map(new ShelfLots(ounce())::of).toList();
+    }
+
+    /** Returns the lots that are ingredients. */
     List<LotOnShelf> lots() {
         return new ShelfLots(ounce()).of(store.lots().all());
     }

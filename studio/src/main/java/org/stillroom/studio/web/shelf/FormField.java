@@ -8,6 +8,7 @@ import org.stillroom.core.ingredient.Kind;
 import org.stillroom.studio.recipefile.SheetProblem;
 import org.stillroom.studio.usecase.shelf.Asked;
 import org.stillroom.studio.usecase.shelf.Asks;
+import org.stillroom.studio.usecase.shelf.ShelfLots;
 import org.stillroom.studio.wording.Words;
 
 /**
@@ -44,7 +45,7 @@ public record FormField(
 
     /** Returns the fields of a kind that are needed or usual, or the further ones. */
     static List<FormField> of(
-            Kind kind, boolean further, Map<String, String> typed, List<SheetProblem> problems, Words words) {
+            String kind, boolean further, Map<String, String> typed, List<SheetProblem> problems, Words words) {
         List<FormField> fields = new ArrayList<>();
         for (Asked asked : Asks.of(kind)) {
             if (further == (asked.need() == Asked.Need.FURTHER)) {
@@ -61,7 +62,8 @@ public record FormField(
         return fields;
     }
 
-    private static String helpKey(Kind kind, String key) {
+    private static String helpKey(String label, String key) {
+        Kind kind = ShelfLots.kind(label);
         if (key.equals("strength") && kind == Kind.ESSENCE) {
             return "strength_essence";
         }

@@ -36,7 +36,7 @@ public final class ListPage {
     public record Board(ShelfBoard board, String name, int all, List<LotRow> rows) {}
 
     private void show(Visit visit) {
-        List<LotOnShelf> lots = desk.lots();
+        List<LotOnShelf> lots = desk.everything();
         String undo = visit.field("removed");
         if (lots.isEmpty()) {
             visit.page(visit.words().say("shelf.title"), ShelfRoom.KEY)
@@ -60,7 +60,7 @@ public final class ListPage {
         List<Board> boards = new ArrayList<>();
         for (ShelfBoard board : ShelfBoard.values()) {
             List<LotOnShelf> on = lots.stream()
-                    .filter(lot -> ShelfBoard.of(lot.kind()) == board)
+                    .filter(lot -> ShelfBoard.of(lot.lot().sheet().kind()) == board)
                     .toList();
             if (on.isEmpty()) {
                 continue;

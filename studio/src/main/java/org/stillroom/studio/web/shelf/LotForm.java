@@ -10,6 +10,7 @@ import org.stillroom.studio.recipefile.SheetProblem;
 import org.stillroom.studio.shelffile.LotKeys;
 import org.stillroom.studio.usecase.shelf.Asked;
 import org.stillroom.studio.usecase.shelf.Asks;
+import org.stillroom.studio.usecase.shelf.Packing;
 import org.stillroom.studio.usecase.shelf.ReadLot;
 import org.stillroom.studio.usecase.shelf.ShelfLots;
 import org.stillroom.studio.usecase.shelf.Stock;
@@ -25,7 +26,7 @@ import org.stillroom.studio.wording.Words;
  * @param problems all that is wrong
  */
 public record LotForm(
-        Kind kind,
+        String kind,
         String kindName,
         List<FormField> fields,
         List<FormField> further,
@@ -38,7 +39,9 @@ public record LotForm(
     }
 
     static LotForm of(Map<String, String> typed, List<SheetProblem> problems, Words words) {
-        Kind kind = ShelfLots.kind(Shown.typed(typed, LotKeys.KIND));
+        String typedKind = Shown.typed(typed, LotKeys.KIND);
+        Packing packing = Packing.of(typedKind);
+        String kind = packing == null ? ShelfLots.kind(typedKind).label() : packing.label();
         return new LotForm(
                 kind,
                 new Shown(words).kind(kind),
@@ -94,12 +97,17 @@ public record LotForm(
                 .anyMatch(field -> !field.typed().isEmpty() || !field.problems().isEmpty());
     }
 
+    /** Returns whether it is counted and goes round a liqueur, not into it. */
+    public boolean isPacking() {
+        return Packing.of(kind) != null;
+    }
+
     /** Returns an amount in the unit in which the kind is usually kept, as an example. */
     public String amountExample() {
         return switch (ReadLot.usualUnit(kind)) {
             case Stock.GRAMS -> "1 kg";
-            case Stock.PIECES -> "6";
-            default -> kind == Kind.ESSENTIAL_OIL ? "10 ml" : "700 ml";
+            case Stock.PIECES -> isPacking() ? "12" : "6";
+            default -> kind.equals(Kind.ESSENTIAL_OIL.label()) ? "10 ml" : "700 ml";
         };
     }
 

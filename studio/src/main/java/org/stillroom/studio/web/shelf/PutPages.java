@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import org.stillroom.core.ingredient.Generic;
 import org.stillroom.core.ingredient.Generics;
-import org.stillroom.core.ingredient.Kind;
 import org.stillroom.studio.recipefile.SheetProblem;
 import org.stillroom.studio.recipefile.SheetReading;
 import org.stillroom.studio.shelffile.LotKeys;
@@ -15,6 +14,7 @@ import org.stillroom.studio.store.Lot;
 import org.stillroom.studio.store.Lots.NewLot;
 import org.stillroom.studio.usecase.shelf.ReadLot;
 import org.stillroom.studio.usecase.shelf.ShelfBoard;
+import org.stillroom.studio.usecase.shelf.ShelfLots;
 import org.stillroom.studio.usecase.shelf.StarterBottles;
 import org.stillroom.studio.web.frame.Doors;
 import org.stillroom.studio.web.frame.Visit;
@@ -46,7 +46,7 @@ public final class PutPages {
                 .map(board -> new KindChoice(
                         visit.words().say("shelf.board." + board.key()),
                         board.kinds().stream()
-                                .map(kind -> new Choice(kind.label().replace(' ', '-'), shown.kind(kind)))
+                                .map(kind -> new Choice(kind.replace(' ', '-'), shown.kind(kind)))
                                 .toList()))
                 .toList();
         visit.page(visit.words().say("shelf.put"), ShelfRoom.KEY)
@@ -64,7 +64,7 @@ public final class PutPages {
 
     private void form(Visit visit) {
         String label = visit.part("kind").replace('-', ' ');
-        if (Arrays.stream(Kind.values()).noneMatch(kind -> kind.label().equals(label))) {
+        if (!ShelfLots.kinds().contains(label)) {
             visit.notFound();
             return;
         }

@@ -11,6 +11,7 @@ import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.quantity.Amount;
 import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.Volume;
+import org.stillroom.studio.shelffile.LotKeys;
 import org.stillroom.studio.store.LotSheet;
 import org.stillroom.studio.usecase.shelf.LotFacts;
 import org.stillroom.studio.usecase.shelf.LotOnShelf;
@@ -38,8 +39,8 @@ public record Shown(Words words) {
     /** A state at a glance: the class that sets its colour, its mark, its word and a sentence. */
     public record State(String accent, String mark, String word, String sentence) {}
 
-    String kind(Kind kind) {
-        return words.say("shelf.kind." + kind.label().replace(' ', '_'));
+    String kind(String kind) {
+        return words.say("shelf.kind." + kind.replace(' ', '_'));
     }
 
     Figure stock(Stock stock) {
@@ -78,7 +79,11 @@ public record Shown(Words words) {
             parts.add(ratio);
         }
         if (parts.isEmpty() || lot.kind() == Kind.ESSENTIAL_OIL) {
-            parts.add(0, kind(lot.kind()));
+            String kind = lot.packing() == null ? lot.kind().label() : sheet.kind();
+            parts.add(0, kind(kind));
+        }
+        if (sheet.fields().containsKey(LotKeys.HOLDS)) {
+            parts.add(sheet.fields().get(LotKeys.HOLDS));
         }
         if (sheet.label() != null) {
             parts.add(sheet.label());

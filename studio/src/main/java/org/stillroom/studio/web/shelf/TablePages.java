@@ -97,7 +97,7 @@ final class TablePages {
     }
 
     private void json(Visit visit) {
-        List<ExportShelf.Entry> entries = ExportShelf.entries(desk.lots());
+        List<ExportShelf.Entry> entries = ExportShelf.entries(desk.everything());
         download(visit, "shelf.json", "application/json", Json.of(ShelfFields.of(entries)) + "\n");
     }
 

@@ -22,6 +22,8 @@ import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.HistoryEntry;
 import org.stillroom.studio.store.Lot;
 import org.stillroom.studio.usecase.TellLabel;
+import org.stillroom.studio.usecase.make.Kitchen;
+import org.stillroom.studio.usecase.shelf.Packing;
 
 /** A batch goes into bottles: planned, filled, numbered, labelled, taken back. */
 class BottlingTest {
@@ -73,16 +75,101 @@ class BottlingTest {
 
     @Test
     void emptyBottlesComeFromTheShelfAndGoBackWhenItIsTakenBack() {
-        Lot bottles = rested.kitchen.lot("bottles 500 ml", "other", Map.of(), 8, "pieces");
-        PlanBottling.Found found = planned("size1", "500 ml", "lot1", bottles.id());
-        assertThat(found.lots()).containsExactly(bottles.id() + ":" + 2);
+        Lot bottles = rested.kitchen.lot("flat ones", Packing.BOTTLES.label(), Map.of("holds", "500 ml"), 8, "pieces");
+        PlanBottling.Found found = planned("lot1", bottles.id());
+        assertThat(found.typed()).isEqualTo("2 x 500 ml");
+        assertThat(found.typedLots()).isEqualTo(bottles.id() + ":2");
 
         HistoryEntry entry = kept(rested.after(30)
-                .bottled(batch, typed("1", "fills", found.typed(), "lots", String.join(";", found.lots())), request()));
+                .bottled(batch, typed("1", "fills", found.typed(), "lots", found.typedLots()), request()));
         assertThat(left(bottles)).isEqualTo(6.0);
         kept(rested.after(31).undone(batch, entry.id(), request()));
         assertThat(left(bottles)).isEqualTo(8.0);
         assertThat(book().cellar().bottlings(batch.id())).isEmpty();
+    }
+
+    /** A litre that cost 11 EUR, in bottles of 1 EUR and 0.30 EUR, each with a label of 10 cents. */
+    @Test
+    void oneCostsWhatIsInItAndTheBottleAndTheLabel() {
+        Batch priced = rested.batch(PRICED);
+        double liquid =
+                Objects.requireNonNull(rested.held(priced, "1").outlay().money().get("EUR"));
+        Lot large = empty("large", "350 ml", 12, "12 EUR");
+        Lot small = empty("small", "100 ml", 10, "3 EUR");
+        Lot labels = rested.kitchen.lot("labels", Packing.TRIM.label(), Map.of(), 1000, "pieces", "100 EUR");
+        PlanBottling.Answer answer = new PlanBottling(rested.kitchen.store)
+                .answer(
+                        book(),
+                        priced,
+                        typed("1", "lot1", large.id(), "count1", "2", "lot2", small.id(), "each", labels.id()));
+        PlanBottling.Found found = Objects.requireNonNull(answer.found());
+        double volume = rested.held(priced, "1").essentials().millilitres();
+        assertThat(found.rooms().get(0).cost().money().get("EUR"))
+                .isCloseTo(liquid * 350 / volume + 1.0 + 0.1, within(1e-9));
+        assertThat(found.rooms().get(1).cost().money().get("EUR"))
+                .isCloseTo(liquid * 100 / volume + 0.3 + 0.1, within(1e-9));
+
+        kept(rested.after(30)
+                .bottled(priced, typed("1", "fills", found.typed(), "lots", found.typedLots()), request()));
+        List<Bottling> bottlings = book().cellar().bottlings(priced.id());
+        double bottles = 0.0;
+        for (Bottling bottling : bottlings) {
+            bottles += bottling.fill().count()
+                    * Objects.requireNonNull(bottling.each().outlay().money().get("EUR"));
+        }
+        int count = bottlings.stream().mapToInt(each -> each.fill().count()).sum();
+        assertThat(bottlings.get(0).each().outlay().money().get("EUR"))
+                .as("as planned, but for what the short one lacks")
+                .isCloseTo(found.rooms().get(0).cost().money().get("EUR"), within(0.02));
+        assertThat(bottles)
+                .as("all of it is paid")
+                .isCloseTo(liquid + 2.0 + (count - 2) * 0.3 + count * 0.1, within(1e-9));
+        assertThat(left(large)).isEqualTo(10.0);
+        assertThat(left(labels)).isEqualTo(1000.0 - count);
+    }
+
+    private static final String PRICED = Kitchen.BAY.replace("strength: 96 %}", "strength: 96 %, price: 36 EUR/L}");
+
+    private Lot empty(String name, String holds, int count, String paid) {
+        return rested.kitchen.lot(name, Packing.BOTTLES.label(), Map.of("holds", holds), count, "pieces", paid);
+    }
+
+    @Test
+    void whatDoesNotStandOnTheShelfIsNotTakenFromThere() {
+        Lot bottles = empty("flat ones", "350 ml", 12, "12 EUR");
+        Lot spirit = rested.kitchen.lot("neutral spirit", "spirit", Map.of("strength", "96 %"), 500, "ml");
+        assertThat(refusedLots("2 x 350 ml", bottles.id() + ":40")).isEqualTo("more-than-on-shelf");
+        assertThat(left(bottles)).isEqualTo(12.0);
+        assertThat(refusedLots("2 x 350 ml", "somebody else’s:2")).isEqualTo("lot-not-known");
+        assertThat(refusedLots("2 x 350 ml", spirit.id() + ":2")).isEqualTo("no-bottles");
+        assertThat(refusedLots("2 x 500 ml", bottles.id())).isEqualTo("bottle-not-filled");
+        assertThat(problem("lot1", spirit.id())).isEqualTo("lot1");
+        assertThat(problem("lot1", bottles.id(), "size1", "500 ml")).isEqualTo("size1");
+        assertThat(problem("lot1", bottles.id(), "count1", "13")).isEqualTo("count1");
+        assertThat(problem("size1", "350 ml", "size2", "350 ml")).isEqualTo("size2");
+    }
+
+    private String refusedLots(String fills, String lots) {
+        RecordBatch.Outcome outcome =
+                rested.after(1).bottled(batch, typed("1", "fills", fills, "lots", lots), request());
+        assertThat(outcome).isInstanceOf(RecordBatch.Outcome.NotKept.class);
+        Finding problem = ((RecordBatch.Outcome.NotKept) outcome).problems().get(0);
+        assertThat(problem.where()).isEqualTo("lots");
+        return problem.rule();
+    }
+
+    @Test
+    void oneThatBrokeIsPaidByTheOthersAndAShortOneIsOfTheSmallestThatTakesIt() {
+        Lot bottles = empty("flat ones", "350 ml", 12, "12 EUR");
+        kept(rested.after(1)
+                .bottled(batch, typed("1", "fills", "1 x 350 ml; 1 x 200 ml", "lots", "flat ones:3"), request()));
+        assertThat(left(bottles)).isEqualTo(9.0);
+        assertThat(book().cellar().bottlings(batch.id()))
+                .allSatisfy(bottling -> assertThat(
+                                Objects.requireNonNull(bottling.fill().bottle())
+                                        .money()
+                                        .get("EUR"))
+                        .isCloseTo(1.5, within(1e-9)));
     }
 
     private double left(Lot lot) {

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.stillroom.studio.store.DataFolder;
 import org.stillroom.studio.store.Lot;
 import org.stillroom.studio.store.LotSheet;
@@ -51,22 +52,25 @@ public final class Kitchen implements AutoCloseable {
     }
 
     public Lot lot(String name, String kind, Map<String, String> fields, double left, String unit) {
+        return lot(name, kind, fields, "lot of " + left, 1000, left, unit, null);
+    }
+
+    /** Puts pieces on the shelf, as many as were bought for a price. */
+    public Lot lot(String name, String kind, Map<String, String> fields, double left, String unit, String paid) {
+        return lot(name, kind, fields, null, left, left, unit, paid);
+    }
+
+    private Lot lot(
+            String name,
+            String kind,
+            Map<String, String> fields,
+            @Nullable String label,
+            double full,
+            double left,
+            String unit,
+            @Nullable String paid) {
         LotSheet sheet = new LotSheet(
-                name,
-                kind,
-                fields,
-                "lot of " + left,
-                null,
-                1000,
-                unit,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                false,
-                null);
+                name, kind, fields, label, null, full, unit, null, paid, null, null, null, null, false, null);
         return store.lots()
                 .add(List.of(new Lots.NewLot(sheet, left)), request())
                 .get(0);

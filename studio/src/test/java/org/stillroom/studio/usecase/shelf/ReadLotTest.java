@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.studio.recipefile.SheetProblem;
 import org.stillroom.studio.store.Lot;
 import org.stillroom.studio.store.Lots.NewLot;
@@ -71,6 +73,41 @@ class ReadLotTest {
         assertThat(Bottles.read("name", "Vanilla", "kind", "dried plant", "left", "3 pieces")
                         .left())
                 .isEqualTo(3.0);
+    }
+
+    @Test
+    void emptyBottlesAreCountedAndSayWhatOneHolds() {
+        NewLot bottles = Bottles.read(
+                "name",
+                "flat ones",
+                "kind",
+                "Empty bottles",
+                "holds",
+                "350 ml",
+                "left",
+                "7",
+                "full",
+                "12",
+                "paid",
+                "12 EUR");
+        assertThat(bottles.sheet().kind()).isEqualTo("empty bottles");
+        assertThat(bottles.sheet().unit()).isEqualTo("pieces");
+        assertThat(bottles.left()).isEqualTo(7.0);
+        assertThat(bottles.sheet().fields()).containsEntry("holds", "350 ml");
+        Lot lot = new Lot("a", 1, bottles.sheet(), bottles.left());
+        LotOnShelf onShelf = new ShelfLots(OunceMeaning.US_FLUID).of(lot);
+        assertThat(onShelf.ingredient()).as("nobody pours it").isNull();
+        assertThat(onShelf.problems()).isEmpty();
+        assertThat(new ShelfLots(OunceMeaning.US_FLUID).of(List.of(lot))).isEmpty();
+        assertThat(new LotPrices(OunceMeaning.US_FLUID).of(lot, 3.0).money().get("EUR"))
+                .isEqualTo(3.0, within(1e-9));
+        assertThat(Bottles.problems("name", "flat ones", "kind", "empty bottles", "left", "2 L", "brim", "full"))
+                .extracting(SheetProblem::key)
+                .containsExactlyInAnyOrder("holds", "left", "brim");
+        assertThat(Bottles.read("name", "corks", "kind", "labels and stoppers", "left", "40")
+                        .sheet()
+                        .unit())
+                .isEqualTo("pieces");
     }
 
     @Test

@@ -144,7 +144,8 @@ class BatchesByApiTest {
                 .json()
                 .at("/lots/0/id")
                 .asString();
-        String two = made(", \"lots\": {\"spirit 96 % vol\": [\"" + spirit + "\"]}").text("id");
+        String two =
+                made(", \"lots\": {\"spirit 96 % vol\": [\"" + spirit + "\"]}").text("id");
 
         JsonNode head = program.get("/batches").json().at("/batches/0");
         assertThat(head.get("id").asString()).isEqualTo(two);
@@ -217,6 +218,42 @@ class BatchesByApiTest {
         assertThat(program.post("/rest/" + wait + "/done", "").json().get("rest"))
                 .isEmpty();
         assertThat(program.post("/rest/99999/done", "").status()).isEqualTo(404);
+    }
+
+    @Test
+    void emptyBottlesAndLabelsOfTheShelfAreCountedAndDrawnDown() throws Exception {
+        JsonNode lots = program.post(
+                        "/lots",
+                        "{\"lots\": [{\"name\": \"flat ones\", \"kind\": \"empty bottles\", \"holds\": \"350 ml\","
+                                + " \"left\": \"12\", \"paid\": \"12 EUR\"},"
+                                + " {\"name\": \"labels\", \"kind\": \"labels and stoppers\", \"left\": \"20\","
+                                + " \"paid\": \"2 EUR\"}]}")
+                .json()
+                .get("lots");
+        String bottles = lots.at("/0/id").asString();
+        JsonNode plan = program.post(
+                        "/batches/1/bottling",
+                        "{\"sizes\": [{\"lot\": \"" + bottles + "\"}], \"each\": [\""
+                                + lots.at("/1/id").asString() + "\"]}")
+                .json();
+        assertThat(plan.at("/sizes/0/cost/0/amount").doubleValue()).isCloseTo(1.1, within(1e-9));
+        assertThat(plan.at("/sizes/0/bottle_counted").booleanValue()).isTrue();
+        assertThat(plan.at("/sizes/0/cost_known").booleanValue())
+                .as("of the liquid")
+                .isFalse();
+        JsonNode after = program.post(
+                        "/batches/1/log",
+                        "{\"act\": \"bottled\", \"fills\": \""
+                                + plan.get("fills").asString() + "\", \"lots\": \""
+                                + plan.get("lots").asString() + "\"}")
+                .json();
+        assertThat(after.at("/bottles/0/cost/0/amount").doubleValue()).isCloseTo(1.1, within(1e-9));
+        assertThat(program.get("/lots/" + bottles).json().get("left").doubleValue())
+                .isEqualTo(6.0);
+        Answer many = program.post(
+                "/batches/1/log", "{\"act\": \"bottled\", \"fills\": \"1 x 10 ml\", \"lots\": \"" + bottles + ":40\"}");
+        assertThat(many.status()).isEqualTo(422);
+        assertThat(many.finding().get("rule").asString()).isEqualTo("more-than-on-shelf");
     }
 
     @Test

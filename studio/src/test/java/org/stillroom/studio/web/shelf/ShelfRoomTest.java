@@ -24,13 +24,13 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.stillroom.core.ingredient.Kind;
 import org.stillroom.studio.faults.FaultLog;
 import org.stillroom.studio.store.Calibration;
 import org.stillroom.studio.store.DataFolder;
 import org.stillroom.studio.store.Instrument;
 import org.stillroom.studio.store.Lot;
 import org.stillroom.studio.store.Store;
+import org.stillroom.studio.usecase.shelf.ShelfLots;
 import org.stillroom.studio.web.frame.StudioServer;
 
 /** The Shelf over real HTTP on a real store, without a script. */
@@ -314,12 +314,35 @@ class ShelfRoomTest {
 
     @Test
     void everyKindHasItsForm() throws Exception {
-        for (Kind kind : Kind.values()) {
-            assertThat(get("/shelf/put/" + kind.label().replace(' ', '-')).statusCode())
-                    .as(kind.label())
+        for (String kind : ShelfLots.kinds()) {
+            assertThat(get("/shelf/put/" + kind.replace(' ', '-')).statusCode())
+                    .as(kind)
                     .isEqualTo(200);
         }
         assertThat(get("/shelf/put/potion").statusCode()).isEqualTo(404);
+    }
+
+    @Test
+    void emptyBottlesStandOnABoardOfTheirOwnAndAreCountedNotWeighed() throws Exception {
+        Lot bottles = put(
+                "name",
+                "flat ones",
+                "kind",
+                "empty bottles",
+                "holds",
+                "350 ml",
+                "left",
+                "12",
+                "full",
+                "12",
+                "paid",
+                "12 EUR");
+        assertThat(bottles.left()).isEqualTo(12.0);
+        assertThat(get("/shelf").body()).contains("Bottles and labels", "flat ones", "empty bottles, 350 ml", "pcs");
+        String page = get("/shelf/lots/" + bottles.id()).body();
+        assertThat(page).contains("holds to the brim", "how many there were").doesNotContain("/weigh", "/compose/new");
+        post("/shelf/lots/" + bottles.id() + "/left", "left", "9");
+        assertThat(store.lots().lot(bottles.id()).orElseThrow().left()).isEqualTo(9.0);
     }
 
     @Test
