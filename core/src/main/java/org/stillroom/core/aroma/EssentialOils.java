@@ -2,6 +2,7 @@ package org.stillroom.core.aroma;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -106,19 +107,32 @@ public final class EssentialOils {
         if (own == null) {
             throw row.fault("name", "has no composition: " + row.text("name"));
         }
-        String aliases = row.textOrEmpty("aliases");
         Material material = Materials.find(row.text("name"));
         Material.@Nullable Analysis analysis =
                 material == null || material.kind() != Material.Kind.OIL ? null : material.analysis();
         return new EssentialOil(
                 row.text("name"),
-                aliases.isEmpty() ? List.of() : List.of(aliases.split(";", -1)),
+                aliases(row, material),
                 row.textOrEmpty("density_g_per_ml").isEmpty() ? null : row.number("density_g_per_ml"),
                 own,
                 row.standing("status"),
                 row.textOrEmpty("source"),
                 analysis == null ? Map.of() : ranges(analysis, 1.0),
                 analysis == null ? "" : from(analysis));
+    }
+
+    /** Returns its further names: those of its row, and those by which the table of materials knows it. */
+    private static List<String> aliases(Table.Row row, @Nullable Material material) {
+        String said = row.textOrEmpty("aliases");
+        List<String> names = new ArrayList<>(said.isEmpty() ? List.of() : List.of(said.split(";", -1)));
+        if (material != null) {
+            names.add(material.name());
+            names.addAll(material.aliases());
+        }
+        Map<String, String> once = new LinkedHashMap<>();
+        names.forEach(name -> once.putIfAbsent(PlainName.of(name), name));
+        once.remove(PlainName.of(row.text("name")));
+        return List.copyOf(once.values());
     }
 
     private static Map<String, EssentialOil> byName(List<EssentialOil> all) {

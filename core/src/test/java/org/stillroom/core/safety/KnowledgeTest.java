@@ -186,18 +186,8 @@ class KnowledgeTest {
         assertThat(without).containsExactly("mint"); // peppermint or spearmint
         assertThat(none)
                 .containsExactlyInAnyOrder(
-                        "orange peel",
-                        "orange zest",
-                        "seville orange",
-                        "curacao orange",
-                        "bitter orange peel",
                         "orange leaf",
-                        "bitter orange leaves",
-                        "lemon peel",
-                        "lemon zest",
-                        "lime peel",
                         "clementine",
-                        "anise seed",
                         "fennel seed",
                         "mint",
                         "mint leaf",
@@ -207,28 +197,11 @@ class KnowledgeTest {
                         "ceylon cinnamon",
                         "true cinnamon",
                         "cinnamon ceylon",
-                        "chinese cinnamon",
                         "saigon cinnamon",
-                        "cassia cinnamon",
-                        "cloves",
-                        "clove buds",
                         "pimenta",
                         "white pepper",
-                        "juniper berries",
-                        "absinthe wormwood",
-                        "grande wormwood",
-                        "sage leaf",
-                        "garden sage",
                         "rose petal",
                         "rose petals",
-                        "roman camomile",
-                        "camomile",
-                        "balm",
-                        "orris root",
-                        "myrcia",
-                        "bay leaves",
-                        "bay laurel",
-                        "bay",
-                        "bitter almonds");
+                        "bay");
     }
 }
