@@ -5,6 +5,9 @@ public final class QuantityWords {
     /** Beyond this many places a double has none to show at the sizes met here. */
     private static final int MOST_PLACES = 12;
 
+    /** A tenth that came of arithmetic is a tenth, in powers of ten. */
+    private static final double A_HAIR = 1e-9;
+
     private static final double MILLILITRES_PER_CUP = 8 * Volume.MILLILITRES_PER_US_OUNCE;
     private static final double MILLILITRES_PER_TABLESPOON = Volume.MILLILITRES_PER_US_OUNCE / 2;
     private static final double MILLILITRES_PER_TEASPOON = Volume.MILLILITRES_PER_US_OUNCE / 6;
@@ -32,7 +35,7 @@ public final class QuantityWords {
 
     /** Returns the places in which a number above zero has about three figures, 0 to 6. */
     public static int places(double value) {
-        return (int) Math.max(0, Math.min(6, 2 - Math.floor(Math.log10(value))));
+        return (int) Math.max(0, Math.min(6, 2 - Math.floor(Math.log10(value) + A_HAIR)));
     }
 
     /** Returns the number with as many places as it needs, never an exponent. */

@@ -49,6 +49,20 @@ class QuantityWordsTest {
         assertThat(QuantityWords.plain(value)).isEqualTo(written);
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "0, 0",
+        "0.09999999999999998, 0.100",
+        "0.1, 0.100",
+        "1.6, 1.60",
+        "41.2, 41.2",
+        "563, 563",
+        "0.003, 0.00300"
+    })
+    void figuresAreAboutThree(double value, String written) {
+        assertThat(QuantityWords.figures(value)).isEqualTo(written);
+    }
+
     @Test
     void placesOutsideTheirRangeAreRefused() {
         assertThatThrownBy(() -> QuantityWords.fixed(1, -1)).hasMessageContaining("0 to 12");

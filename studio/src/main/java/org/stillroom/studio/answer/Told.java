@@ -23,8 +23,21 @@ public final class Told {
     private boolean doubtOfReadings;
     private final List<Consumer<Fields>> further = new ArrayList<>();
 
-    /** What a figure is called, and how it is shown. */
+    /**
+     * What a figure is called, and how it is shown.
+     *
+     * @param decimals places after the point, or {@link #IN_FIGURES}
+     */
     public record Name(String key, String label, String unit, int decimals) {
+        /** In about three figures, however large or small it is. */
+        public static final int IN_FIGURES = -1;
+
+        /** Returns the places after the point in which a number is shown. */
+        public int decimalsOf(double number) {
+            int figures = number == 0.0 ? 0 : QuantityWords.places(Math.abs(number));
+            return decimals == IN_FIGURES ? figures : decimals;
+        }
+
         /** Returns how a figure of a liquid is told, with the temperature that was asked in its unit. */
         public static Name of(org.stillroom.core.liquid.Figure figure, Temperature asked) {
             String degrees = QuantityWords.plain(asked.celsius()) + " °C";

@@ -71,8 +71,8 @@ record ToldAnswer(Told told) implements Answer {
             String[] cells = new String[row.numbers().size() + 1];
             cells[0] = row.name();
             for (int i = 1; i < cells.length; i++) {
-                cells[i] = Figure.decimals(
-                        row.numbers().get(i - 1), series.columns().get(i - 1).decimals());
+                double number = row.numbers().get(i - 1);
+                cells[i] = Figure.decimals(number, series.columns().get(i - 1).decimalsOf(number));
             }
             table.row(cells);
         }

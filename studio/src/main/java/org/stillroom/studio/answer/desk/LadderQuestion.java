@@ -29,10 +29,10 @@ final class LadderQuestion extends DeskQuestion {
     private record Units(Name perLitre, Name inGlass, double smaller) {
         static Units of(Amount amount) {
             if (amount instanceof Mass) {
-                return new Units(dose("g_per_l", "g/L", 4), glass("mg", "mg", 1), 1000.0);
+                return new Units(dose("g_per_l", "g/L", Name.IN_FIGURES), glass("mg", "mg", Name.IN_FIGURES), 1000.0);
             }
             return amount instanceof Volume
-                    ? new Units(dose("ml_per_l", "mL/L", 3), glass("ul", "µL", 0), 1000.0)
+                    ? new Units(dose("ml_per_l", "mL/L", Name.IN_FIGURES), glass("ul", "µL", Name.IN_FIGURES), 1000.0)
                     : new Units(dose("drops_per_l", "drops/L", 1), glass("drops", "drops", 2), 1.0);
         }
 
