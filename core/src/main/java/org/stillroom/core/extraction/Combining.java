@@ -2,6 +2,7 @@ package org.stillroom.core.extraction;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Essentials;
 
@@ -91,8 +92,7 @@ public record Combining(List<Double> taken, double volume, Finishing finishing) 
             extract += part * macerate.extract();
         }
         double volume = extract / content;
-        double sugar = 1000.0 * together.sugars() / volume;
-        return new Combining(
-                taken, volume, Finishing.of(together, new Finishing.Wanted(volume, strength, sugar), litreOfSpirit));
+        Finishing.Wanted wanted = new Finishing.Wanted(volume, strength, OptionalDouble.empty());
+        return new Combining(taken, volume, Finishing.of(together, wanted, litreOfSpirit));
     }
 }

@@ -1,5 +1,6 @@
 package org.stillroom.core.extraction;
 
+import java.util.OptionalDouble;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.liquid.MadeUp;
@@ -22,9 +23,13 @@ public record Finishing(double spirit, double sugar, double water, Contents made
      *
      * @param volume mL at 20 °C
      * @param strength % vol
-     * @param sugar g/L, as dissolved
+     * @param sugar g/L, as dissolved; empty where what the macerate brings is enough
      */
-    public record Wanted(double volume, double strength, double sugar) {}
+    public record Wanted(double volume, double strength, OptionalDouble sugar) {
+        public Wanted(double volume, double strength, double sugar) {
+            this(volume, strength, OptionalDouble.of(sugar));
+        }
+    }
 
     /**
      * Returns what is to be added to all of a macerate.
@@ -43,15 +48,27 @@ public record Finishing(double spirit, double sugar, double water, Contents made
                     + " % vol; make that much, or take a part of it");
         }
         double litres = Math.max(0.0, lacking) / litreOfSpirit.grams(Substance.ETHANOL);
-        double sugar = wanted.sugar() * wanted.volume() / 1000.0 - macerate.sugars();
-        if (sugar < 0.0) {
-            throw new IllegalArgumentException("the plants alone bring more sugar than is wanted: "
-                    + QuantityWords.fixed(macerate.sugars(), 0) + " g");
-        }
+        double sugar = sugar(macerate, wanted);
         Contents strong = macerate.plus(litreOfSpirit.times(litres)).plus(Contents.of(Substance.SUCROSE, sugar));
         Contents made = toTheMark(strong, wanted.volume());
         double water = made.grams(Substance.WATER) - strong.grams(Substance.WATER);
         return new Finishing(1000.0 * litres, sugar, water, made);
+    }
+
+    private static double sugar(Contents macerate, Wanted wanted) {
+        if (wanted.sugar().isEmpty()) {
+            return 0.0;
+        }
+        double gramsPerLitre = wanted.sugar().getAsDouble();
+        double sugar = gramsPerLitre * wanted.volume() / 1000.0 - macerate.sugars();
+        if (sugar < 0.0) {
+            String enough = gramsPerLitre == 0.0
+                    ? ""
+                    : ", enough for " + QuantityWords.fixed(macerate.sugars() / gramsPerLitre, 2) + " L";
+            throw new IllegalArgumentException("the macerate alone brings " + QuantityWords.fixed(macerate.sugars(), 0)
+                    + " g of sugar" + enough + "; ask for that much or for more sugar, or take a part of it");
+        }
+        return sugar;
     }
 
     private static Contents toTheMark(Contents strong, double millilitres) {

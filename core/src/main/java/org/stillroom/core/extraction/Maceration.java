@@ -3,7 +3,9 @@ package org.stillroom.core.extraction;
 import java.util.List;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Essentials;
+import org.stillroom.core.liquid.Estimate;
 import org.stillroom.core.liquid.Substance;
+import org.stillroom.core.liquid.SugarLimit;
 import org.stillroom.core.liquid.VolumeModel;
 
 /**
@@ -12,11 +14,15 @@ import org.stillroom.core.liquid.VolumeModel;
  * <p>The water and the sugar of the plants are taken to be one liquid with the solvent; other extract, a few per cent at most, is not
  * counted. What the marc holds has the strength of the rest. Volumes are at 20 °C.
  *
+ * <p>Sugar that is put on fruit draws its juice until fruit and syrup are alike, so it is one liquid with them too, as far as it
+ * dissolves at 20 °C; what does not stays on the bottom of the jar.
+ *
  * @param liquid all of it, the part in the marc too
+ * @param undissolved sugar on the bottom of the jar, g
  * @param held mL that the marc holds
  * @param plants grams of plant as used
  */
-public record Maceration(Contents liquid, double held, double plants) {
+public record Maceration(Contents liquid, double undissolved, double held, double plants) {
     /** How the marc is emptied: drained and squeezed by hand, or through a press. */
     public enum Pressing {
         BY_HAND,
@@ -53,19 +59,80 @@ public record Maceration(Contents liquid, double held, double plants) {
 
     /** Returns what becomes of plants in a solvent when the marc holds so many mL. */
     public static Maceration holding(Contents solvent, List<Charge> charges, double held) {
-        Contents liquid = solvent;
-        double plants = 0.0;
+        double plants = charges.stream().mapToDouble(Charge::grams).sum();
+        return new Maceration(solvent.plus(juice(charges)), 0.0, held, plants).thatComes();
+    }
+
+    /** Returns the water and the sugar that plants bring. */
+    public static Contents juice(List<Charge> charges) {
+        Contents juice = Contents.NONE;
         for (Charge charge : charges) {
-            liquid = liquid.plus(Contents.of(Substance.WATER, charge.plant().water() * charge.grams())
+            juice = juice.plus(Contents.of(Substance.WATER, charge.plant().water() * charge.grams())
                     .with(Substance.SUCROSE, charge.plant().sugar() * charge.grams()));
-            plants += charge.grams();
         }
-        Maceration maceration = new Maceration(liquid, held, plants);
-        if (!(maceration.volume() > 0.0)) {
+        return juice;
+    }
+
+    private Maceration thatComes() {
+        if (!(volume() > 0.0)) {
             throw new IllegalArgumentException("the marc would hold all of the liquid: " + Math.round(held) + " mL of "
                     + Math.round(volume(liquid)) + " mL");
         }
-        return maceration;
+        return this;
+    }
+
+    /**
+     * Returns what becomes of it when sugar is put into the jar as well.
+     *
+     * @param grams of sugar, zero or more
+     * @throws IllegalArgumentException above 90 % vol, where nobody tells how much dissolves, with a text for people
+     */
+    public Maceration sugared(double grams) {
+        return grams == 0.0
+                ? this
+                : dissolving(liquid, undissolved + grams, held).thatComes();
+    }
+
+    /**
+     * Returns what becomes of the marc when sugar is put on it once the liquid was poured off: it draws what the marc held.
+     *
+     * @param grams of sugar, zero or more
+     * @param then mL that the marc holds afterwards, when it has shrunk
+     * @throws IllegalArgumentException as {@link #sugared}
+     */
+    public Maceration marcSugared(double grams, double then) {
+        return dissolving(inMarc(), undissolved + grams, then).thatComes();
+    }
+
+    private Maceration dissolving(Contents dry, double solid, double holds) {
+        boolean wet = dry.grams(Substance.WATER) > 0.0;
+        if (wet && !SugarLimit.knows(dry)) {
+            throw new IllegalArgumentException(
+                    "above 90 % vol no table tells how much sugar dissolves; it is next to nothing");
+        }
+        double room = wet ? SugarLimit.dissolved(dry).value() - dry.grams(Substance.SUCROSE) : 0.0;
+        double dissolves = Math.max(0.0, Math.min(solid, room));
+        return new Maceration(dry.plus(Contents.of(Substance.SUCROSE, dissolves)), solid - dissolves, holds, plants);
+    }
+
+    /** Returns the sugar on the bottom of the jar, g, as much in doubt as the solubility is. */
+    public Estimate undissolvedInDoubt() {
+        if (!SugarLimit.knows(liquid)) {
+            return new Estimate(undissolved, 0.0);
+        }
+        Estimate most = SugarLimit.dissolved(liquid);
+        double all = liquid.grams(Substance.SUCROSE) + undissolved;
+        double least = Math.max(0.0, all - most.value() - most.doubt());
+        double highest = Math.max(0.0, all - most.value() + most.doubt());
+        return new Estimate(undissolved, Math.max(highest - undissolved, undissolved - least));
+    }
+
+    /** Returns the same jar when as much less of its sugar dissolves as the solubility is in doubt. */
+    public Maceration lessDissolved() {
+        double less =
+                Math.min(liquid.grams(Substance.SUCROSE), undissolvedInDoubt().doubt());
+        Contents thinner = liquid.with(Substance.SUCROSE, liquid.grams(Substance.SUCROSE) - less);
+        return new Maceration(thinner, undissolved + less, held, plants);
     }
 
     /** Returns the volume that comes, mL. */
@@ -111,8 +178,15 @@ public record Maceration(Contents liquid, double held, double plants) {
     }
 
     private Maceration again(Contents solvent) {
-        Contents inMarc = liquid.times(held / volume(liquid));
-        return holding(inMarc.plus(solvent), List.of(), held);
+        Contents together = inMarc().plus(solvent);
+        Maceration once = undissolved == 0.0
+                ? new Maceration(together, 0.0, held, plants)
+                : dissolving(together, undissolved, held);
+        return once.thatComes();
+    }
+
+    private Contents inMarc() {
+        return liquid.times(held / volume(liquid));
     }
 
     /**

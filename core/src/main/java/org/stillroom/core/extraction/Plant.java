@@ -12,6 +12,7 @@ import org.stillroom.core.reference.Standing;
  * @param water part of its mass, 0 to 1
  * @param waterDoubt half-width of that part
  * @param sugar part of its mass; 0 where the source has none
+ * @param sugarDoubt half-width of that part
  * @param sugarKnown whether the source states a sugar
  * @param standing how the figures came to us
  */
@@ -22,6 +23,7 @@ public record Plant(
         double water,
         double waterDoubt,
         double sugar,
+        double sugarDoubt,
         boolean sugarKnown,
         Standing standing) {
     public Plant {
@@ -35,6 +37,12 @@ public record Plant(
     /** Returns the plant with the water that its maker knows, part of its mass. */
     public Plant withWater(double part) {
         double room = Math.min(sugar, 1.0 - part);
-        return new Plant(name, aliases, sort, part, 0.0, room, sugarKnown, standing);
+        return new Plant(name, aliases, sort, part, 0.0, room, sugarDoubt, sugarKnown, standing);
+    }
+
+    /** Returns the plant with the sugar that its maker knows, part of its mass; its water gives way where both do not fit. */
+    public Plant withSugar(double part) {
+        double room = Math.min(water, 1.0 - part);
+        return new Plant(name, aliases, sort, room, waterDoubt, part, 0.0, true, standing);
     }
 }

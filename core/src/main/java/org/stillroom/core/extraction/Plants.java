@@ -14,6 +14,8 @@ import org.stillroom.core.reference.Tables;
 public final class Plants {
     /** How far a lot may lie from the table's water, part of the mass; own estimate. */
     private static final double LOTS = 0.03;
+    /** How far a lot may lie from the table's sugar, part of that sugar; own estimate. */
+    private static final double LOTS_SUGAR = 0.25;
 
     private static final List<Plant> ALL = read(Tables.open("extraction/plants.csv"));
     private static final Map<String, Plant> BY_NAME = byName(ALL);
@@ -53,6 +55,7 @@ public final class Plants {
             boolean sugar = !row.textOrEmpty("sugar_percent").isEmpty();
             boolean range = !row.textOrEmpty("water_low").isEmpty();
             double doubt = range ? 0.5 * (row.number("water_high") - row.number("water_low")) / 100.0 : LOTS;
+            double ofSugar = sugar ? row.number("sugar_percent") / 100.0 : 0.0;
             Standing standing = row.standing("status");
             all.add(new Plant(
                     row.text("name"),
@@ -60,7 +63,8 @@ public final class Plants {
                     PlantSort.of(row.text("sort")),
                     row.number("water_percent") / 100.0,
                     doubt,
-                    sugar ? row.number("sugar_percent") / 100.0 : 0.0,
+                    ofSugar,
+                    LOTS_SUGAR * ofSugar,
                     sugar,
                     standing));
         }

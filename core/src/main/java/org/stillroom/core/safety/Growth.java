@@ -40,9 +40,7 @@ final class Growth {
     static List<Finding> judge(Drink drink, Serving serving) {
         List<Finding> findings = new ArrayList<>();
         Keeping keeping = Keeping.of(drink);
-        if (Keeping.canFerment(drink)
-                && keeping.delle() < Keeping.DELLE_HOLDS
-                && !drink.condition().isPasteurised()) {
+        if (Keeping.canFerment(drink) && !drink.condition().isPasteurised()) {
             findings.add(ferments(drink, keeping));
         }
         if (isPlantUnderOil(drink)) {
@@ -110,7 +108,7 @@ final class Growth {
                         + " g/L of sugar yeast from fruit, wine or honey can work again, and a closed bottle can burst: "
                         + QuantityWords.fixed(keeping.delle(), 0) + " units of Delle, from 78 on yeast is held.",
                 "below about 17 to 18 % vol by common practice, no source; the units from memory",
-                "Make it " + QuantityWords.plain(Keeping.YEAST_STOPS)
+                "Make it " + QuantityWords.plain(Yeast.STOPS)
                         + " % vol or stronger, sweeten it more, or pasteurise it in closed bottles.",
                 "18 % vol, or 78 units of Delle",
                 Source.DELLE);

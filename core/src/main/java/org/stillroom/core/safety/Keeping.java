@@ -44,19 +44,12 @@ public record Keeping(
 
     /** From here on nothing grows, % vol. From memory. */
     static final double HELD = 20.0;
-    /** Below this yeast can work, % vol. From memory, common practice: 17 to 18. */
-    static final double YEAST_STOPS = 18.0;
     /** Below this alcohol does not hold spores of botulism for certain, % vol. From memory. */
     static final double SPORES_HELD = 10.0;
-    /** Units of Delle from which yeast is held. Source: DELLE. */
-    static final double DELLE_HOLDS = 78.0;
     /** Above this pH and water activity a food without alcohol counts as low in acid. Source: 21 CFR 114.3, from memory. */
     static final double ACID = 4.6;
 
     static final double DRY = 0.85;
-    /** Less sugar than this is nothing to ferment, g/L. Own judgement. */
-    private static final double FERMENTABLE = 5.0;
-
     private static final int TWO_WEEKS = 14;
     private static final int MONTH = 30;
     private static final int QUARTER = 90;
@@ -116,11 +109,15 @@ public record Keeping(
                 .anyMatch(line -> isKind(line, Kind.DAIRY, Kind.EGG) || Words.any(line.name(), NUT_MILKS));
     }
 
-    /** Returns whether something in it brings yeast and food for it: fruit, wine, honey, or a fresh plant. */
+    /** Returns whether something in it brings yeast that can work in it: fruit, wine, honey, or a fresh plant. */
     static boolean canFerment(Drink drink) {
         boolean living = drink.lines().stream()
                 .anyMatch(line -> isKind(line, Kind.JUICE, Kind.FRESH_PLANT, Kind.WINE, Kind.HONEY));
-        return living && sugar(drink) >= FERMENTABLE && drink.strength() < YEAST_STOPS;
+        return living && yeast(drink).canWork();
+    }
+
+    private static Yeast yeast(Drink drink) {
+        return new Yeast(drink.strength(), sugar(drink));
     }
 
     private static boolean isKind(PlannedLine line, Kind... kinds) {
@@ -145,7 +142,7 @@ public record Keeping(
             this.strength = drink.strength();
             this.activity = WaterActivity.of(drink.plan().liquid());
             this.sourness = Sourness.of(drink);
-            this.delle = sugar(drink) / 10.0 + 4.5 * strength;
+            this.delle = yeast(drink).delle();
             this.pasteurised = drink.condition().isPasteurised();
         }
 
@@ -161,7 +158,7 @@ public record Keeping(
             if (sealed != null) {
                 return sealed;
             }
-            if (delle >= DELLE_HOLDS && strength >= SPORES_HELD) {
+            if (delle >= Yeast.DELLE_HOLDS && strength >= SPORES_HELD) {
                 return found(
                         Where.COLD_ONCE_OPEN,
                         YEAR,

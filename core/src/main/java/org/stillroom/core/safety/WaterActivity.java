@@ -14,7 +14,7 @@ import org.stillroom.core.liquid.Substance;
  * at 20 °C. What has no constant does not lower it, which is the cautious side. Source of the K: after Chirife and others, from
  * memory. Holds to about 0.02; docs/how-it-works/growth.md.
  */
-final class WaterActivity {
+public final class WaterActivity {
     private static final double KELVIN = 293.15;
     private static final double WATER = 18.01528;
     private static final double ETHANOL = 46.06844;
@@ -41,7 +41,7 @@ final class WaterActivity {
     private WaterActivity() {}
 
     /** Returns the water activity; 0 where there is no water. */
-    static double of(Contents contents) {
+    public static double of(Contents contents) {
         double water = contents.grams(Substance.WATER) / WATER;
         if (water == 0.0) {
             return 0.0;

@@ -1,6 +1,5 @@
 package org.stillroom.studio.usecase;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
@@ -8,15 +7,10 @@ import org.stillroom.core.extraction.Finishing;
 import org.stillroom.core.extraction.Maceration;
 import org.stillroom.core.extraction.Maceration.Charge;
 import org.stillroom.core.extraction.Maceration.Pressing;
-import org.stillroom.core.extraction.Percolation;
-import org.stillroom.core.extraction.Plant;
 import org.stillroom.core.extraction.PlantSort;
 import org.stillroom.core.extraction.Steeping;
-import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.liquid.Estimate;
-import org.stillroom.core.liquid.MadeUp;
-import org.stillroom.core.liquid.ModelDoubt;
 import org.stillroom.core.quantity.Strength;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Source;
@@ -48,6 +42,67 @@ public final class Macerate {
         }
     }
 
+    /** In what order sugar and spirit come to the plants. */
+    public enum Order {
+        TOGETHER("together"),
+        /** Sugar draws the juice; the spirit, or the rest of it, goes on later. */
+        SUGAR_FIRST("sugar-first"),
+        /** The plants stand in spirit; sugar goes into the same jar later. */
+        SPIRIT_FIRST("spirit-first"),
+        /** The spirit is poured off; sugar then goes on the fruit that is left and draws what it held. */
+        MARC("on-the-marc");
+
+        private final String label;
+
+        Order(String label) {
+            this.label = label;
+        }
+
+        public String label() {
+            return label;
+        }
+    }
+
+    /**
+     * Sugar that is put on the plants.
+     *
+     * @param grams of it, above zero
+     * @param order what comes first
+     * @param first mL of the spirit that go on with the sugar, where it comes first; mostly none
+     */
+    public record Sugaring(double grams, Order order, double first) {}
+
+    /**
+     * What stands in the jar before the last of plants, spirit and sugar comes to it.
+     *
+     * @param volume mL, the part of the fruit too unless it is what was poured off
+     * @param strength % vol
+     * @param sugar g/L
+     * @param delle units of Delle
+     * @param waterActivity 0 to 1
+     * @param undissolved g of sugar on the bottom
+     */
+    public record Before(
+            Estimate volume,
+            Estimate strength,
+            Estimate sugar,
+            Estimate delle,
+            Estimate waterActivity,
+            Estimate undissolved) {}
+
+    /**
+     * What sugar on the plants comes to.
+     *
+     * @param undissolved g of it on the bottom in the end
+     * @param before what stood before, or null where all met at once
+     * @param comesBack mL that the sugar draws out of plants from which the spirit was poured off, or null
+     */
+    public record Sugared(
+            Order order,
+            Estimate undissolved,
+            @Nullable Before before,
+            @Nullable Estimate comesBack) {}
+
     /**
      * A sealed jar in a warm bath.
      *
@@ -75,6 +130,7 @@ public final class Macerate {
      * @param pressing how the marc is emptied
      * @param again mL of the same solvent for the marc once more, each time; mostly none
      * @param through mL of the same solvent that run through the marc, or empty
+     * @param sugaring sugar that is put on the plants, or null
      * @param way how it is drawn
      * @param celsius where the jar stands
      * @param steeping fitted to the maker's samples, or null
@@ -88,6 +144,7 @@ public final class Macerate {
             Pressing pressing,
             List<Double> again,
             OptionalDouble through,
+            @Nullable Sugaring sugaring,
             Way way,
             double celsius,
             @Nullable Steeping steeping,
@@ -112,11 +169,14 @@ public final class Macerate {
      *
      * @param volume mL
      * @param strength % vol
+     * @param sugar g/L of it
+     * @param ownSugar g/L of it that the plants brought
      * @param held by the marc, mL
      * @param yield of what the plants gave, %
      * @param plantPerLitre g of plant per litre of it
      * @param tasteFrom day, or null where no rate is known
      * @param littleLeft day, or null where no rate is known
+     * @param sugared what sugar on the plants comes to, or null
      * @param bath what a warm bath comes to, or null
      * @param siphon how a siphon is filled, or null
      * @param end what is added, or null
@@ -125,11 +185,14 @@ public final class Macerate {
     public record Found(
             Estimate volume,
             Estimate strength,
+            Estimate sugar,
+            Estimate ownSugar,
             Estimate held,
             Estimate yield,
             Estimate plantPerLitre,
             @Nullable Estimate tasteFrom,
             @Nullable Estimate littleLeft,
+            @Nullable Sugared sugared,
             @Nullable Bath bath,
             @Nullable Siphon siphon,
             @Nullable Added end,
@@ -158,76 +221,36 @@ public final class Macerate {
      * @throws Impossible when it cannot be
      */
     public static Found answer(Asked asked, Workings workings) {
-        Maceration maceration = maceration(asked, 0.0);
-        Contents litre = MadeUp.spirit(asked.strength());
-        List<Contents> more =
-                asked.again().stream().map(each -> litre.times(each / 1000.0)).toList();
-        Contents through = litre.times(asked.through().orElse(0.0) / 1000.0);
-        boolean percolated = asked.through().isPresent();
-        Contents drained = percolated ? maceration.percolated(through, Percolation.USUAL) : maceration.withOthers(more);
-        Essentials comes = Essentials.of(drained.toGrams());
-        double heldDoubt = asked.held().isPresent() ? 0.0 : PlantSort.HELD_DOUBT * maceration.held();
+        MacerateCourse course = MacerateCourse.of(asked, MacerateCourse.Known.AS_KNOWN);
+        Maceration last = course.last();
+        Essentials comes = Essentials.of(course.comes().toGrams());
+        double heldDoubt = asked.held().isPresent() ? 0.0 : PlantSort.HELD_DOUBT * last.held();
         workings.step(
-                "liquid with the juice of the plants",
-                maceration.volume() + maceration.held(),
-                "mL at 20 °C",
-                Source.VOLUME_MODEL);
-        workings.step("held by the marc", maceration.held(), "mL", Source.RETAINED);
+                "liquid with the juice of the plants", last.volume() + last.held(), "mL at 20 °C", Source.VOLUME_MODEL);
+        workings.step("held by the marc", last.held(), "mL", Source.RETAINED);
         workings.step("comes", comes.millilitres(), "mL at 20 °C", Source.BALANCE);
         workings.step("strength of it", comes.strength(), "% vol at 20 °C", Source.VOLUME_MODEL);
-        double comesThrough = 100.0
-                * (percolated
-                        ? maceration.partThatComesThrough(through, Percolation.USUAL)
-                        : maceration.partThatComesOf(more));
-        double ofFlow = percolated
-                ? 50.0
-                        * (maceration.partThatComesThrough(through, Percolation.BEST)
-                                - maceration.partThatComesThrough(through, Percolation.WORST))
-                : 0.0;
-        double strengthDoubt = strengthDoubt(asked, maceration.strength());
-        double perLitre = 1000.0 * maceration.plants() / comes.millilitres();
+        MacerateDoubt doubt = MacerateDoubt.of(asked, course);
+        double perLitre = 1000.0 * last.plants() / comes.millilitres();
+        double own = 1000.0 * Maceration.juice(asked.charges()).sugars() * course.part() / comes.millilitres();
         Estimate volume = new Estimate(comes.millilitres(), heldDoubt);
-        List<Finding> findings = MacerateFindings.of(asked, comes.strength());
+        List<Finding> findings = MacerateFindings.of(asked, course);
         return new Found(
                 volume,
-                new Estimate(comes.strength(), strengthDoubt),
-                new Estimate(maceration.held(), heldDoubt),
+                new Estimate(comes.strength(), doubt.strength()),
+                new Estimate(comes.sugar(), doubt.sugar()),
+                new Estimate(own, doubt.ownSugar()),
+                new Estimate(last.held(), heldDoubt),
                 new Estimate(
-                        comesThrough,
-                        Math.hypot(ofFlow, 100.0 * heldDoubt / (maceration.volume() + maceration.held()))),
+                        100.0 * course.part(),
+                        100.0 * Math.hypot(course.flowDoubt(asked), heldDoubt / (last.volume() + last.held()))),
                 new Estimate(perLitre, perLitre * heldDoubt / comes.millilitres()),
                 MacerateTime.days(asked, TASTE_FROM),
                 MacerateTime.days(asked, LITTLE_LEFT),
-                MacerateTime.bath(asked, maceration.liquid()),
+                MacerateSugar.of(asked, course),
+                MacerateTime.bath(asked, last.liquid()),
                 MacerateTime.siphon(asked),
-                MacerateEnd.added(asked, drained, volume, strengthDoubt, findings),
+                MacerateEnd.added(asked, course.comes(), volume, doubt, findings),
                 findings);
-    }
-
-    /** Returns the maceration when the plants hold so many times the doubt of their water more than the table says. */
-    private static Maceration maceration(Asked asked, double wetter) {
-        List<Charge> charges = new ArrayList<>();
-        double grams = 0.0;
-        for (Charge charge : asked.charges()) {
-            Plant plant = charge.plant();
-            double water = Math.max(0.0, Math.min(1.0, plant.water() + wetter * plant.waterDoubt()));
-            charges.add(wetter == 0.0 ? charge : new Charge(plant.withWater(water), charge.grams()));
-            grams += charge.grams();
-        }
-        Contents solvent = MadeUp.spirit(asked.strength()).times(asked.solvent() / 1000.0);
-        double held = asked.held().orElse(0.0) * grams;
-        return Impossible.unless(
-                "solvent",
-                "Take more solvent, or less of the plant.",
-                () -> asked.held().isPresent()
-                        ? Maceration.holding(solvent, charges, held)
-                        : Maceration.of(solvent, charges, asked.pressing()));
-    }
-
-    private static double strengthDoubt(Asked asked, double strength) {
-        Maceration wetter = maceration(asked, 1.0);
-        double model = ModelDoubt.of(wetter.liquid().toGrams(), wetter.volume() + wetter.held())
-                .strengthHalfWidth();
-        return Math.hypot(strength - wetter.strength(), model);
     }
 }

@@ -22,12 +22,12 @@ final class MacerateEnd {
     private MacerateEnd() {}
 
     static @Nullable Added added(
-            Asked asked, Contents drained, Estimate comes, double strengthDoubt, List<Finding> findings) {
+            Asked asked, Contents drained, Estimate comes, MacerateDoubt doubt, List<Finding> findings) {
         End end = asked.end();
         if (end instanceof UpTo upTo) {
-            return washed(asked, drained, comes, upTo.volume(), strengthDoubt, findings);
+            return washed(asked, drained, comes, upTo.volume(), doubt.strength(), findings);
         }
-        return end instanceof Liqueur liqueur ? finished(drained, comes, liqueur) : null;
+        return end instanceof Liqueur liqueur ? finished(drained, comes, doubt.sugar(), liqueur) : null;
     }
 
     private static Added washed(
@@ -66,15 +66,19 @@ final class MacerateEnd {
                 new Estimate(strength, doubt));
     }
 
-    private static Added finished(Contents drained, Estimate comes, Liqueur liqueur) {
+    private static Added finished(Contents drained, Estimate comes, double sugarDoubt, Liqueur liqueur) {
         Finishing finishing = Impossible.unless(
                 "make-up-to", "", () -> Finishing.of(drained, liqueur.wanted(), MadeUp.spirit(liqueur.spirit())));
         double ethanol = Essentials.of(drained.toGrams()).strength()
                 / Essentials.of(MadeUp.spirit(liqueur.spirit()).toGrams()).strength();
+        double sugarInIt = Essentials.of(drained.toGrams()).sugar();
+        double ofSugar = liqueur.wanted().sugar().isEmpty()
+                ? 0.0
+                : MacerateDoubt.length(sugarInIt * comes.doubt(), sugarDoubt * comes.value()) / 1000.0;
         return new Added(
                 new Estimate(0.0, 0.0),
                 new Estimate(finishing.spirit(), ethanol * comes.doubt()),
-                new Estimate(finishing.sugar(), 0.0),
+                new Estimate(finishing.sugar(), ofSugar),
                 new Estimate(finishing.water(), (1.0 - ethanol) * comes.doubt()),
                 new Estimate(liqueur.wanted().volume(), 0.0),
                 new Estimate(

@@ -2,6 +2,8 @@ package org.stillroom.studio.usecase;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
+import org.stillroom.core.extraction.Maceration;
 import org.stillroom.core.extraction.Maceration.Charge;
 import org.stillroom.core.extraction.Plant;
 import org.stillroom.core.extraction.PlantSort;
@@ -13,6 +15,8 @@ import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Source;
 import org.stillroom.core.reference.Standing;
 import org.stillroom.studio.usecase.Macerate.Asked;
+import org.stillroom.studio.usecase.Macerate.Order;
+import org.stillroom.studio.usecase.Macerate.Sugaring;
 
 /** What is to be known about plants in spirit. */
 final class MacerateFindings {
@@ -26,12 +30,8 @@ final class MacerateFindings {
 
     private MacerateFindings() {}
 
-    /**
-     * Returns what is to be known.
-     *
-     * @param strength of what comes, % vol
-     */
-    static List<Finding> of(Asked asked, double strength) {
+    /** Returns what is to be known. */
+    static List<Finding> of(Asked asked, MacerateCourse course) {
         List<Finding> findings = new ArrayList<>();
         double solvent =
                 Essentials.of(MadeUp.spirit(asked.strength()).toGrams()).strength();
@@ -40,11 +40,26 @@ final class MacerateFindings {
         }
         boolean fruit = asked.charges().stream()
                 .anyMatch(each -> each.plant().sort().key().equals("fresh_fruit"));
-        if (fruit && strength < LEAST_FOR_FRUIT) {
-            findings.add(weakFruit(strength));
+        if (fruit) {
+            inSpiritAlone(asked, course).stream()
+                    .filter(strength -> strength < LEAST_FOR_FRUIT)
+                    .forEach(strength -> findings.add(weakFruit(strength)));
         }
+        MacerateSugar.judge(asked, course, findings);
         ofWay(asked, findings);
         return findings;
+    }
+
+    /** Returns the strength in which the plants stand without sugar, % vol; empty where sugar is on them from the start. */
+    private static OptionalDouble inSpiritAlone(Asked asked, MacerateCourse course) {
+        Sugaring sugaring = asked.sugaring();
+        if (sugaring == null) {
+            return OptionalDouble.of(Essentials.of(course.comes().toGrams()).strength());
+        }
+        Maceration before = course.before();
+        return before == null || sugaring.order() == Order.SUGAR_FIRST
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(before.strength());
     }
 
     private static void ofWay(Asked asked, List<Finding> findings) {

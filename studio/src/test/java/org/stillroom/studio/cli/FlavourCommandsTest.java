@@ -178,6 +178,84 @@ class FlavourCommandsTest {
         assertThat(pressed.number("add_spirit_ml")).isCloseTo(102, half);
     }
 
+    private static final String CHERRIES =
+            "macerate --plant sour~cherry --mass 1kg --sugar-on-fruit 400g --solvent 1L --strength 70%";
+
+    /** Own arithmetic outside this program; FruitInSugarTest has its digits. */
+    @Test
+    void sugarOnFruitCountsInWhatComesAndInWhatIsAdded() {
+        Desk.Run run = Desk.ask(CHERRIES + " --make-up-to 2.4L --to 25% --sugar 220g/L");
+        assertThat(run.number("volume_ml")).isCloseTo(1737.4, within(0.05));
+        assertThat(run.number("strength_vol_percent")).isCloseTo(32.75, within(0.005));
+        assertThat(run.number("sugar_g_per_l")).isCloseTo(226.9, within(0.05));
+        assertThat(run.number("own_sugar_g_per_l")).isCloseTo(39.7, within(0.05));
+        assertThat(run.number("held_by_marc_ml")).isEqualTo(400.0);
+        assertThat(run.number("undissolved_sugar_g")).isZero();
+        assertThat(run.number("add_spirit_ml")).isCloseTo(32.3, within(0.05));
+        assertThat(run.number("add_sugar_g")).isCloseTo(133.8, within(0.05));
+        assertThat(run.number("add_water_g")).isCloseTo(551.4, within(0.05));
+        assertThat(Desk.ask(CHERRIES + " --pressed").number("volume_ml")).isCloseTo(1987.4, within(0.05));
+        assertThat(Desk.ask(CHERRIES + " --make-up-to 2.2L --to 26%").number("add_sugar_g"))
+                .isZero();
+        assertThat(Desk.type(CHERRIES + " --make-up-to 2.2L --to 26% --sugar 100g/L")
+                        .err())
+                .contains("brings 394 g of sugar, enough for 3.94 L");
+    }
+
+    @Test
+    void theOrderOfSugarAndSpiritChangesWhatStandsBetween() {
+        Desk.Run sugarFirst = Desk.ask(CHERRIES + " --order sugar-first");
+        assertThat(sugarFirst.number("volume_ml")).isCloseTo(1737.4, within(0.05));
+        assertThat(sugarFirst.number("before_ml")).isCloseTo(1164.1, within(0.05));
+        assertThat(sugarFirst.number("before_sugar_g_per_l")).isCloseTo(416.5, within(0.05));
+        assertThat(sugarFirst.number("before_delle_units")).isCloseTo(41.7, within(0.05));
+        assertThat(sugarFirst.number("before_water_activity")).isCloseTo(0.966, within(0.0005));
+        assertThat(rules(sugarFirst.json())).contains("juice-ferments");
+        assertThat(sugarFirst.json().toString()).contains("Put 178 mL of the spirit on it from the start");
+        Desk.Run held = Desk.ask(CHERRIES + " --order sugar-first --first-spirit 178ml");
+        assertThat(held.number("before_vol_percent")).isCloseTo(9.3, within(0.05));
+        assertThat(rules(held.json())).contains("sugar-draws").doesNotContain("juice-ferments");
+        assertThat(Desk.ask(CHERRIES + " --order spirit-first").number("before_vol_percent"))
+                .isCloseTo(37.05, within(0.005));
+        Desk.Run marc = Desk.ask(CHERRIES + " --order on-the-marc");
+        assertThat(marc.number("before_ml")).isCloseTo(974.0, within(0.05));
+        assertThat(marc.number("comes_back_ml")).isCloseTo(764.7, within(0.05));
+        assertThat(marc.number("volume_ml")).isCloseTo(1737.7, within(0.05));
+        assertThat(marc.number("strength_vol_percent")).isCloseTo(33.58, within(0.005));
+        assertThat(marc.number("sugar_g_per_l")).isCloseTo(191.9, within(0.05));
+    }
+
+    @Test
+    void sugarThatDoesNotDissolveAndFruitThatFermentsAreTold() {
+        String raspberries = "macerate --plant raspberry --mass 1kg --strength 40% ";
+        Desk.Run much = Desk.ask(raspberries + "--sugar-on-fruit 2.5kg --solvent 500ml");
+        assertThat(much.number("undissolved_sugar_g")).isGreaterThan(100.0);
+        assertThat(rules(much.json())).contains("sugar-undissolved");
+        Desk.Run weak = Desk.ask(raspberries + "--sugar-on-fruit 100g --solvent 300ml");
+        assertThat(rules(weak.json())).contains("fruit-ferments").doesNotContain("fruit-weak");
+        assertThat(Desk.ask(raspberries + "--solvent 500ml --own-sugar 8%").number("own_sugar_g_per_l"))
+                .isCloseTo(80.0 / (0.5 + 0.8575 + 0.05), within(1.0));
+        assertThat(Desk.ask("macerate --ratio 1:1 --yield 1L --plant raspberry --strength 60% --sugar-on-fruit 50g")
+                        .number("volume_ml"))
+                .isCloseTo(1000.0, within(0.01));
+    }
+
+    @Test
+    void whatMakesNoSenseAboutSugarOnFruitIsRefused() {
+        String plain = "macerate --plant raspberry --mass 1kg --solvent 1L --strength 60%";
+        assertThat(Desk.type(plain + " --order sugar-first").err()).contains("--sugar-on-fruit");
+        assertThat(Desk.type(CHERRIES + " --order later").err()).contains("on-the-marc");
+        assertThat(Desk.type(CHERRIES + " --first-spirit 100ml").err()).contains("--order sugar-first");
+        assertThat(Desk.type(CHERRIES + " --order sugar-first --first-spirit 2L")
+                        .err())
+                .contains("more than all of the spirit");
+        assertThat(Desk.type(CHERRIES + " --percolate 1L").exit()).isEqualTo(2);
+        assertThat(Desk.type(plain + " --water 90% --own-sugar 12%").err()).contains("--own-sugar");
+        assertThat(Desk.type("macerate --plant raisins --mass 20g --sugar-on-fruit 20g --solvent 1L --strength 96%")
+                        .err())
+                .contains("90 % vol");
+    }
+
     @Test
     void aTinctureIsHeldAgainstItsBook() {
         JsonNode lemon = Desk.ask("macerate --tincture lemon~tincture --plant lemon~peel --mass 500g --solvent 900ml")
@@ -445,6 +523,10 @@ class FlavourCommandsTest {
     /** 0.4 g/L in the middle, doubling: 0.1 to 1.6 g/L; 50 mL of the strongest hold 80 mg. */
     @Test
     void dosesForATrialGoByRatios() {
+        assertThat(Desk.type("ladder --dose 0.4g/L").out())
+                .containsPattern("glass 1 +0\\.100 +5\\.00\n")
+                .containsPattern("glass 5 +1\\.60 +80\\.0\n");
+        assertThat(Desk.type("ladder --dose 12ul/L").out()).containsPattern("glass 1 +0\\.00300 +0\\.150\n");
         JsonNode ladder = Desk.ask("ladder --dose 0.4g/L").json().get("ladder");
         assertThat(ladder.size()).isEqualTo(5);
         assertThat(ladder.get(0).get("g_per_l").doubleValue()).isCloseTo(0.1, within(1e-12));

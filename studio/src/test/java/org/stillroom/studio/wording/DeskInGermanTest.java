@@ -11,6 +11,7 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.answer.Told;
 import org.stillroom.studio.answer.desk.DeskQuestion;
@@ -91,6 +92,22 @@ class DeskInGermanTest {
             series.columns().forEach(column -> texts.addAll(List.of(column.label(), column.unit())));
         });
         assertThat(texts).filteredOn(DeskInGermanTest::isEnglish).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"together", "spirit-first", "on-the-marc"})
+    void fruitInSugarIsGermanInEveryOrder(String order) {
+        DeskQuestion macerate = questions().stream()
+                .filter(each -> each.name().equals("macerate"))
+                .findFirst()
+                .orElseThrow();
+        Map<String, List<String>> typed = new LinkedHashMap<>();
+        macerate.example().forEach(given -> typed.put(given.part(), List.of(given.value())));
+        typed.put("order", List.of(order));
+        assertThat(macerate.answer(typed, Labels.PLAIN, Workings.NONE).rows())
+                .extracting(row -> row.name().label())
+                .filteredOn(DeskInGermanTest::isEnglish)
+                .isEmpty();
     }
 
     @Test

@@ -59,6 +59,7 @@ final class MacerateAsked {
             asked.object(
                     "percolate", "solvent runs through the marc or is left on it again.", "Leave one of the two out.");
         }
+        Macerate.Sugaring sugaring = sugaring(asked, solvent);
         Steeping steeping = steeping(asked);
         Macerate.Way way = way(asked);
         Optional<Temperature> temperature = way == Macerate.Way.BATH && !asked.isTyped("temperature")
@@ -74,6 +75,7 @@ final class MacerateAsked {
                 asked.has("pressed") ? Pressing.PRESSED : Pressing.BY_HAND,
                 again,
                 through,
+                sugaring,
                 way,
                 temperature.orElseThrow().celsius(),
                 steeping,
@@ -159,9 +161,49 @@ final class MacerateAsked {
                             + "Otherwise take \"dried herbs\" or \"dried botanicals\" and give its water.");
             return Optional.empty();
         }
-        return asked.has("water")
-                ? asked.read("water", TEXT::percent).map(percent -> plant.withWater(percent / 100.0))
-                : Optional.of(plant);
+        Optional<Double> water = asked.read("water", TEXT::percent);
+        Optional<Double> sugar = asked.read("own-sugar", TEXT::percent);
+        if (water.isPresent() && sugar.isPresent() && water.get() + sugar.get() > 100.0) {
+            asked.object("own-sugar", "water and sugar together are more than the plant.", "Give less of one.");
+            return Optional.empty();
+        }
+        Plant wet = water.isPresent() ? plant.withWater(water.get() / 100.0) : plant;
+        return Optional.of(sugar.isPresent() ? wet.withSugar(sugar.get() / 100.0) : wet);
+    }
+
+    private static Macerate.@Nullable Sugaring sugaring(AskedTexts asked, Optional<Double> solvent) {
+        Optional<Mass> mass = asked.read("sugar-on-fruit", TEXT::mass);
+        OptionalDouble first = millilitres(asked, "first-spirit");
+        Optional<Macerate.Order> order = asked.choice("order", List.of(Macerate.Order.values()), Macerate.Order::label);
+        if (!asked.has("sugar-on-fruit")) {
+            for (String part : List.of("order", "first-spirit")) {
+                if (asked.isTyped(part)) {
+                    asked.object(
+                            part,
+                            "it is about sugar on the plants.",
+                            "Give " + asked.write("sugar-on-fruit", "400g") + " too.");
+                }
+            }
+            return null;
+        }
+        if (asked.has("percolate")) {
+            asked.object("percolate", "nothing runs through fruit that lies in sugar.", "Leave one of the two out.");
+        }
+        if (first.isPresent() && order.isPresent() && order.get() != Macerate.Order.SUGAR_FIRST) {
+            asked.object(
+                    "first-spirit",
+                    "a part of the spirit goes on first where the sugar does.",
+                    "Write " + asked.write("order", Macerate.Order.SUGAR_FIRST.label()) + ", or leave it out.");
+        }
+        if (first.isPresent() && solvent.isPresent() && first.getAsDouble() > solvent.get()) {
+            asked.object("first-spirit", "that is more than all of the spirit.", "Give a part of it.");
+        }
+        if (mass.isEmpty() || order.isEmpty()) {
+            return null;
+        }
+        return mass.get().grams() == 0.0
+                ? null
+                : new Macerate.Sugaring(mass.get().grams(), order.get(), first.orElse(0.0));
     }
 
     private static Optional<Double> solvent(AskedTexts asked, OptionalDouble perMillilitre, List<Charge> charges) {
@@ -228,7 +270,8 @@ final class MacerateAsked {
             return new Macerate.UpTo(mark.get().millilitres());
         }
         double percent = Essentials.of(MadeUp.spirit(to.get()).toGrams()).strength();
-        double gramsPerLitre = sugar.map(MassConcentration::gramsPerLitre).orElse(0.0);
+        OptionalDouble gramsPerLitre =
+                sugar.map(each -> OptionalDouble.of(each.gramsPerLitre())).orElse(OptionalDouble.empty());
         return new Macerate.Liqueur(new Finishing.Wanted(mark.get().millilitres(), percent, gramsPerLitre), with.get());
     }
 

@@ -39,6 +39,7 @@ final class MacerateQuestion extends DeskQuestion {
                 Part.text("ratio", "plant to solvent in g and mL in place of the volume, such as 1:5"),
                 Part.text("yield", "volume that is to come, such as 1L; with a ratio, in place of the mass"),
                 Part.text("water", "water in the plant, where you know it, such as 12%"),
+                Part.text("own-sugar", "sugar in the plant, where you know it, such as 9%"),
                 Part.text("held", "what a gram of the plant holds back, where you know it, such as 1.2ml"),
                 new Part("pressed", "the marc goes through a press", null, Part.Form.FLAG),
                 new Part(
@@ -47,6 +48,12 @@ final class MacerateQuestion extends DeskQuestion {
                         null,
                         Part.Form.TEXTS),
                 Part.text("percolate", "more of the same spirit that runs slowly through the marc, such as 500ml"),
+                Part.text("sugar-on-fruit", "sugar that is to draw the juice, such as 400g"),
+                Part.usual(
+                        "order",
+                        "together",
+                        "of sugar and spirit: together, sugar-first, spirit-first (in one jar), or on-the-marc (once the spirit was poured off)"),
+                Part.text("first-spirit", "where sugar comes first, the spirit that goes on with it, such as 100ml"),
                 Part.usual("way", "jar", "how it is drawn: jar, bath (sealed and warm) or siphon (under pressure)"),
                 Part.usual("temperature", "20C", "where the jar stands; 50C for a bath"),
                 Part.text("cask", "in place of plants, a small cask that holds so much, such as 5L"),
@@ -66,10 +73,12 @@ final class MacerateQuestion extends DeskQuestion {
     @Override
     public List<Manner.Given> example() {
         return List.of(
-                new Manner.Given("plant", "blackcurrant"),
-                new Manner.Given("mass", "500g"),
+                new Manner.Given("plant", "raspberry"),
+                new Manner.Given("mass", "1kg"),
                 new Manner.Given("solvent", "1L"),
-                new Manner.Given("strength", "60%"));
+                new Manner.Given("strength", "70%"),
+                new Manner.Given("sugar-on-fruit", "400g"),
+                new Manner.Given("order", "sugar-first"));
     }
 
     @Override
@@ -77,11 +86,21 @@ final class MacerateQuestion extends DeskQuestion {
         return List.of(
                 "strength_vol_percent",
                 "volume_ml",
+                "sugar_g_per_l",
+                "own_sugar_g_per_l",
                 "held_by_marc_ml",
                 "yield_percent",
                 "plant_g_per_l",
                 "taste_from_day",
                 "little_left_from_day",
+                "undissolved_sugar_g",
+                "comes_back_ml",
+                "before_ml",
+                "before_vol_percent",
+                "before_sugar_g_per_l",
+                "before_undissolved_sugar_g",
+                "before_delle_units",
+                "before_water_activity",
                 "taste_from_hour",
                 "little_left_from_hour",
                 "pressure_bar",
@@ -116,11 +135,14 @@ final class MacerateQuestion extends DeskQuestion {
         Told told = new Told("Maceration at 20 °C")
                 .putStrength(new Name("strength_vol_percent", "strength", "% vol at 20 °C", 1), found.strength())
                 .put(new Name("volume_ml", "comes", "mL at 20 °C", 0), found.volume())
+                .put(new Name("sugar_g_per_l", "sugar in it", "g/L at 20 °C", 0), found.sugar())
+                .put(new Name("own_sugar_g_per_l", "of it the plants' own", "g/L at 20 °C", 0), found.ownSugar())
                 .put(new Name("held_by_marc_ml", "held by the marc", "mL", 0), found.held())
                 .put(new Name("yield_percent", "of the extract comes", "%", 1), found.yield())
                 .put(new Name("plant_g_per_l", "plant in it", "g/L", 0), found.plantPerLitre())
                 .putOrNone(new Name("taste_from_day", "taste from day", "", 1), found.tasteFrom())
                 .putOrNone(new Name("little_left_from_day", "little left to gain from day", "", 1), found.littleLeft());
+        putSugared(told, found.sugared());
         putWay(told, found);
         if (asked.has("yield")) {
             double plants =
@@ -151,6 +173,36 @@ final class MacerateQuestion extends DeskQuestion {
         }
     }
 
+    private static void putSugared(Told told, Macerate.@Nullable Sugared sugared) {
+        if (sugared == null) {
+            return;
+        }
+        told.put(new Name("undissolved_sugar_g", "sugar that does not dissolve", "g", 0), sugared.undissolved());
+        Estimate back = sugared.comesBack();
+        if (back != null) {
+            told.put(new Name("comes_back_ml", "comes after the sugar", "mL at 20 °C", 0), back);
+        }
+        Macerate.Before before = sugared.before();
+        if (before == null) {
+            return;
+        }
+        String what = switch (sugared.order()) {
+            case TOGETHER, SUGAR_FIRST -> "before the spirit: ";
+            case SPIRIT_FIRST -> "before the sugar: ";
+            case MARC -> "poured off before: ";
+        };
+        told.put(new Name("before_ml", what + "liquid", "mL at 20 °C", 0), before.volume())
+                .putStrength(new Name("before_vol_percent", what + "strength", "% vol at 20 °C", 1), before.strength())
+                .put(new Name("before_sugar_g_per_l", what + "sugar", "g/L at 20 °C", 0), before.sugar());
+        if (sugared.order() == Macerate.Order.SUGAR_FIRST) {
+            told.put(
+                            new Name("before_undissolved_sugar_g", what + "sugar that does not dissolve", "g", 0),
+                            before.undissolved())
+                    .put(new Name("before_delle_units", what + "units of Delle", "", 0), before.delle())
+                    .put(new Name("before_water_activity", what + "water activity", "", 2), before.waterActivity());
+        }
+    }
+
     private static void putAdded(Told told, @Nullable Added added) {
         if (added == null) {
             return;
@@ -171,6 +223,7 @@ final class MacerateQuestion extends DeskQuestion {
                 .map(each -> new Charge(each.plant(), factor * each.grams()))
                 .toList();
         OptionalDouble through = trial.through();
+        Macerate.Sugaring sugaring = trial.sugaring();
         return new Macerate.Asked(
                 charges,
                 factor * trial.solvent(),
@@ -179,6 +232,9 @@ final class MacerateQuestion extends DeskQuestion {
                 trial.pressing(),
                 trial.again().stream().map(each -> factor * each).toList(),
                 through.isPresent() ? OptionalDouble.of(factor * through.getAsDouble()) : through,
+                sugaring == null
+                        ? null
+                        : new Macerate.Sugaring(factor * sugaring.grams(), sugaring.order(), factor * sugaring.first()),
                 trial.way(),
                 trial.celsius(),
                 trial.steeping(),
