@@ -194,6 +194,10 @@ final class Fit {
         return mixture;
     }
 
+    double[] unknowns() {
+        return x.clone();
+    }
+
     double[] grams() {
         return vessel.grams(x);
     }

@@ -1,56 +1,59 @@
 package org.stillroom.core.gauging;
 
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.quantity.Temperature;
+import org.stillroom.core.reference.Finding;
 
 /**
  * Finds what is in a vessel from whatever was read of it and from what was poured.
  *
  * <p>The one liquid is sought that every reading and every label fits best, each by its own error (least squares on the volume and
- * refraction models, whose own errors are unknowns too). What stands out by more than {@link #STANDS_OUT} standard deviations
- * from what the others say is left out and named, where at least two are spare; with fewer nobody can tell which of them is wrong,
- * and all doubts are widened instead. Method: docs/how-it-works/gauging.md.
+ * refraction models, whose own errors are unknowns too). Where something stands out by more than {@link #STANDS_OUT} standard
+ * deviations from what the others say, the one reading, label or measure is sought that, held for wrong, leaves least unexplained.
+ * It is named and no longer relied on, where at least two are spare and no other explains it as well; else nobody can tell, and
+ * each figure reaches over all that it may be. Method: docs/how-it-works/gauging.md.
  */
 public final class Gauging {
     /** Standard deviations from which a reading does not fit: by chance it happens once in a thousand. */
     static final double STANDS_OUT = 3.3;
-    /** By so much a sum of squares must be lower than the next for its explanation to be taken: e times as likely. */
-    private static final double CLEARLY = 2.0;
+    /** By so much a sum of squares must be lower than the next for its explanation to be taken: 4.5 times as likely. */
+    private static final double CLEARLY = 3.0;
     /** What was poured explains more than one reading by chance alone, for it says more: by one square each. */
     private static final double POURED_SAYS_MORE = 3.0;
-    /** Half-widths from which strength (% vol) and sugar (g/L) are not known at all. */
-    private static final double STRENGTH_OPEN = 25.0;
+    /** How many times as much the readings alone must leave open, to say that the strength rests on what was poured. */
+    private static final double RESTS_ON_POURED = 2.0;
 
-    private static final double SUGAR_OPEN = 250.0;
+    private static final String NONE_NEAR = "No liquid is found that comes near these readings.";
 
     private final List<Reading> readings;
     private final @Nullable Poured poured;
     private final Vessel vessel;
-    private final boolean[] kept;
-    private boolean pouredKept;
 
     private Gauging(List<Reading> readings, @Nullable Poured poured) {
         this.readings = List.copyOf(readings);
         this.poured = poured;
         this.vessel = Vessel.holding(poured == null ? null : poured.contents(), expectedMass(readings, poured));
-        this.kept = new boolean[readings.size()];
-        Arrays.fill(kept, true);
-        this.pouredKept = poured != null;
     }
 
     /**
      * Returns what is in the vessel; empty when the readings leave strength or sugar open.
      *
      * @param poured what went in, or null when that is not known
-     * @throws ArithmeticException when no liquid comes near the readings
+     * @throws NoSuchLiquid when no liquid comes near the readings
      */
     public static Optional<Gauged> of(List<Reading> readings, @Nullable Poured poured) {
-        return new Gauging(readings, poured).gauged();
+        try {
+            return new Gauging(readings, poured).gauged();
+        } catch (NoSuchLiquid told) {
+            throw told;
+        } catch (ArithmeticException singular) {
+            throw new NoSuchLiquid(NONE_NEAR);
+        }
     }
 
     private static double expectedMass(List<Reading> readings, @Nullable Poured poured) {
@@ -67,111 +70,159 @@ public final class Gauging {
     }
 
     private Optional<Gauged> gauged() {
-        Fit fit = fit();
-        Pulls pulls = pulls(fit);
-        while (pulls.worst() > STANDS_OUT && leavesOut(fit, pulls)) {
-            fit = fit();
-            pulls = pulls(fit);
+        Trust trust = Trust.ofAll(poured != null);
+        Fit fit = fit(trust);
+        Pulls pulls = pulls(trust, fit);
+        List<Suspect> likely = List.of();
+        while (pulls.worst() > STANDS_OUT) {
+            likely = likely(trust, fit, pulls);
+            Trust without = trust;
+            for (Suspect suspect : likely) {
+                without = without.and(suspect.without());
+            }
+            Fit rest = fit(without);
+            if (!canBeTold(likely, trust) || !new Outlook(List.of(rest)).isTold()) {
+                break;
+            }
+            likely = List.of();
+            trust = without;
+            fit = rest;
+            pulls = pulls(trust, fit);
         }
-        double worst = pulls.worst();
-        Outlook outlook = new Outlook(fit, worst > STANDS_OUT ? worst : 1.0);
-        if (outlook.strength().halfWidth() > STRENGTH_OPEN || outlook.sugar().halfWidth() > SUGAR_OPEN) {
+        if (!new Outlook(List.of(fit)).isTold()) {
             return Optional.empty();
         }
-        if (!fit.settled()) {
-            throw new ArithmeticException("no liquid comes near these readings");
+        refuseWhatNoLiquidShows(trust, fit, pulls);
+        return Optional.of(gauged(trust, fit, pulls, likely));
+    }
+
+    /** @param likely what may be wrong where that cannot be told, each alone */
+    private Gauged gauged(Trust trust, Fit fit, Pulls pulls, List<Suspect> likely) {
+        List<Fit> possible = new ArrayList<>(List.of(fit));
+        for (Suspect suspect : likely) {
+            possible.add(fit(suspect.without()));
         }
-        return Optional.of(new Gauged(
+        Outlook outlook = new Outlook(possible);
+        Judgement judgement =
+                new Judgement(readings, pulls, spare(trust), poured != null, trust.poured(), tells(trust, Shown.ACIDITY));
+        List<Finding> findings =
+                new ArrayList<>(judgement.findings(likely.stream().map(Suspect::name).toList()));
+        Prior prior = prior(trust);
+        for (Poured.Slip slip : trust.wrong()) {
+            double times = prior.timesItsRange(vessel, slip, fit.unknowns());
+            findings.add(Judgement.wrong(slip, times, trust.wrong().size()));
+        }
+        if (trust.poured()) {
+            restsOnPoured(trust, outlook).ifPresent(findings::add);
+        }
+        return new Gauged(
                 Contents.ofGrams(fit.grams()),
                 outlook.strength(),
                 outlook.sugar(),
                 outlook.acidity(),
-                tellsAmount() ? outlook.volume() : null,
+                tellsAmount(trust) ? outlook.volume() : null,
                 hidden(fit.mixture()),
                 outlook.correlation(),
                 pulls.all(),
-                new Judgement(readings, pulls, spare(), poured != null, pouredKept, tells(Shown.ACIDITY)).findings()));
+                findings);
     }
 
-    private Fit fit() {
-        List<Reading> used = used();
-        Prior prior = prior();
-        double[] start = pouredKept ? prior.mean() : Start.nearest(vessel, used, prior);
+    /** Returns what the readings would say without what was poured, where that is much less. */
+    private Optional<Finding> restsOnPoured(Trust trust, Outlook outlook) {
+        Trust readingsAlone = trust.withoutPoured();
+        Optional<Outlook> alone = spare(readingsAlone) < 0
+                ? Optional.empty()
+                : Optional.of(new Outlook(List.of(fit(readingsAlone)))).filter(Outlook::isTold);
+        double open = alone.map(each -> each.strength().halfWidth()).orElse(Double.POSITIVE_INFINITY);
+        return open > RESTS_ON_POURED * outlook.strength().halfWidth()
+                ? Optional.of(Judgement.restsOnPoured(alone))
+                : Optional.empty();
+    }
+
+    /** A reading that nothing else speaks of is met exactly, unless no liquid can meet it. */
+    private void refuseWhatNoLiquidShows(Trust trust, Fit fit, Pulls pulls) {
+        for (int i = 0; i < readings.size(); i++) {
+            Reading reading = readings.get(i);
+            double expected = pulls.all().get(i).expected();
+            double away = Math.abs(reading.value() - expected) / Math.sqrt(reading.variance());
+            if (trust.keeps(i) && !pulls.all().get(i).canBeTold() && away > STANDS_OUT) {
+                throw new NoSuchLiquid(Judgement.noSuchLiquid(reading, expected));
+            }
+        }
+        if (!fit.settled()) {
+            throw new NoSuchLiquid(NONE_NEAR);
+        }
+    }
+
+    private Fit fit(Trust trust) {
+        List<Reading> used = trust.used(readings);
+        Prior prior = prior(trust);
+        double[] start = trust.poured() ? prior.mean() : Start.nearest(vessel, used, prior);
         return Fit.of(vessel, used, prior, start);
     }
 
-    private Prior prior() {
-        return poured != null && pouredKept
-                ? Prior.of(vessel, poured)
-                : Prior.ofNothing(vessel, tellsAmount(), tells(Shown.ACIDITY));
+    private Prior prior(Trust trust) {
+        return poured != null && trust.poured()
+                ? Prior.of(vessel, poured, trust.wrong())
+                : Prior.ofNothing(vessel, tellsAmount(trust), tells(trust, Shown.ACIDITY));
     }
 
-    private Pulls pulls(Fit fit) {
-        return Pulls.of(fit, readings, kept, pouredKept ? vessel.mixture(prior().mean()) : null, prior());
+    private Pulls pulls(Trust trust, Fit fit) {
+        Prior prior = prior(trust);
+        return Pulls.of(fit, readings, trust, trust.poured() ? vessel.mixture(prior.mean()) : null, prior);
     }
 
-    private List<Reading> used() {
-        List<Reading> used = new ArrayList<>();
-        for (int i = 0; i < kept.length; i++) {
-            if (kept[i]) {
-                used.add(readings.get(i));
+    /** What may be wrong, what is relied on without it, and the sum of squares that is left then. */
+    private record Suspect(String name, Trust without, double left, boolean poured) {}
+
+    /** Returns what explains nearly best that something stands out. */
+    private List<Suspect> likely(Trust trust, Fit fit, Pulls pulls) {
+        List<Suspect> suspects = new ArrayList<>();
+        for (int i = 0; i < readings.size(); i++) {
+            double size = pulls.size(i);
+            if (size > 0.0) {
+                // Without a reading the sum of squares is lower by the square of its pull.
+                double left = fit.misfit() - size * size;
+                suspects.add(new Suspect(readings.get(i).shown().label(), trust.withoutReading(i), left, false));
             }
         }
-        return used;
+        if (poured != null && trust.poured()) {
+            for (Poured.Slip slip : poured.slips()) {
+                Trust doubting = trust.doubting(slip);
+                suspects.add(new Suspect(slip.what(), doubting, fit(doubting).misfit(), true));
+            }
+            Trust without = trust.withoutPoured();
+            if (spare(without) >= 1) {
+                double left = fit(without).misfit() + POURED_SAYS_MORE;
+                suspects.add(new Suspect(Pulls.POURED, without, left, true));
+            }
+        }
+        double least = suspects.stream().mapToDouble(Suspect::left).min().orElse(0.0);
+        return suspects.stream()
+                .filter(suspect -> suspect.left() <= least + CLEARLY)
+                .sorted(Comparator.comparingDouble(Suspect::left))
+                .toList();
     }
 
-    /**
-     * Leaves out the one whose absence best explains that something stands out, where what remains can bear witness against it;
-     * returns whether it did.
-     */
-    private boolean leavesOut(Fit fit, Pulls pulls) {
-        double least = Double.POSITIVE_INFINITY;
-        double next = Double.POSITIVE_INFINITY;
-        int best = -1;
-        for (int i = 0; i <= readings.size(); i++) {
-            double without = i < readings.size() ? withoutReading(i, fit, pulls) : withoutPoured();
-            next = Math.min(next, Math.max(least, without));
-            best = without < least ? i : best;
-            least = Math.min(least, without);
-        }
-        boolean told = best >= 0 && next - least > CLEARLY && (best == readings.size() || spare() >= 2);
-        if (told && best == readings.size()) {
-            pouredKept = false;
-        } else if (told) {
-            kept[best] = false;
-        }
-        return told;
-    }
-
-    /** Returns the sum of squares that would be left without a reading: lower by the square of its pull. */
-    private double withoutReading(int index, Fit fit, Pulls pulls) {
-        double size = pulls.size(index);
-        return size == 0.0 ? Double.POSITIVE_INFINITY : fit.misfit() - size * size;
-    }
-
-    /** Returns the same without what was poured; beyond all bounds where the readings by themselves have none to spare. */
-    private double withoutPoured() {
-        if (!pouredKept) {
-            return Double.POSITIVE_INFINITY;
-        }
-        pouredKept = false;
-        double without = spare() >= 1 ? fit().misfit() + POURED_SAYS_MORE : Double.POSITIVE_INFINITY;
-        pouredKept = true;
-        return without;
+    /** Labels and measures that explain it alike are doubted together; where a reading does so too, nobody can tell. */
+    private boolean canBeTold(List<Suspect> likely, Trust trust) {
+        boolean one = likely.size() == 1 || likely.stream().allMatch(Suspect::poured);
+        return one && !likely.isEmpty() && (spare(trust) >= 2 || !likely.get(0).without().poured());
     }
 
     /** Returns how many of what is used could be missing and strength, sugar and all else that is sought would still be known. */
-    private int spare() {
-        int sought = 2 + (tellsAmount() ? 1 : 0) + (tells(Shown.ACIDITY) || pouredKept ? 1 : 0);
-        return used().size() + (pouredKept ? Vessel.AMOUNTS : 0) - sought;
+    private int spare(Trust trust) {
+        int sought = 2 + (tellsAmount(trust) ? 1 : 0) + (tells(trust, Shown.ACIDITY) || trust.poured() ? 1 : 0);
+        int fromPoured = trust.poured() ? Vessel.AMOUNTS - trust.wrong().size() : 0;
+        return trust.used(readings).size() + fromPoured - sought;
     }
 
-    private boolean tellsAmount() {
-        return pouredKept || tells(Shown.MASS) || tells(Shown.VOLUME);
+    private boolean tellsAmount(Trust trust) {
+        return trust.poured() || tells(trust, Shown.MASS) || tells(trust, Shown.VOLUME);
     }
 
-    private boolean tells(Shown shown) {
-        return used().stream().anyMatch(reading -> reading.shown() == shown);
+    private boolean tells(Trust trust, Shown shown) {
+        return trust.used(readings).stream().anyMatch(reading -> reading.shown() == shown);
     }
 
     /** Returns what sugar and acid hide from a spirit hydrometer in any liquid that follows the formulas, % vol. */

@@ -1,6 +1,5 @@
 package org.stillroom.core.gauging;
 
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.alcohol.EthanolWater;
 import org.stillroom.core.liquid.Estimate;
@@ -115,10 +114,12 @@ final class Mixture {
         return 1000.0 * sum / VolumeModel.at(at).millilitres(left);
     }
 
-    /** Returns the refractive index at 589.3 nm. */
+    /** Returns the refractive index at 589.3 nm; NaN of what is no liquid, having neither ethanol nor water. */
     double refractiveIndex(Temperature at) {
-        @Nullable Estimate at20 = Refraction.of(grams, millilitres, doubt);
-        Estimate index = Objects.requireNonNull(at20, "a liquid has ethanol or water");
+        @Nullable Estimate index = Refraction.of(grams, millilitres, doubt);
+        if (index == null) {
+            return Double.NaN;
+        }
         double real = index.value() + refractionError / CENTRAL_90 * index.doubt();
         if (at.celsius() == 20.0) {
             return real;

@@ -1,20 +1,30 @@
 package org.stillroom.core.gauging;
 
+import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.stillroom.core.gauging.Gauged.Interval;
 import org.stillroom.core.quantity.Temperature;
 
-/** The figures of a fitted liquid, each with the central 90 % of where it lies. */
+/**
+ * The figures of a fitted liquid, each with the central 90 % of where it lies; where several fits are possible, from the lowest end of
+ * all of them to the highest.
+ */
 final class Outlook {
-    private final Fit fit;
-    private final double wider;
-    private final double[][] covariance;
+    /** Half-widths from which strength (% vol) and sugar (g/L) are not known at all. */
+    private static final double STRENGTH_OPEN = 25.0;
 
-    /** @param wider by how much every doubt is widened, since readings contradict each other; else 1 */
-    Outlook(Fit fit, double wider) {
-        this.fit = fit;
-        this.wider = wider;
-        this.covariance = fit.covariance();
+    private static final double SUGAR_OPEN = 250.0;
+
+    private final List<Fit> possible;
+
+    /** @param possible the fit that is told first, and all others that may be true instead */
+    Outlook(List<Fit> possible) {
+        this.possible = List.copyOf(possible);
+    }
+
+    /** Returns whether anything is known of strength and sugar. */
+    boolean isTold() {
+        return strength().halfWidth() <= STRENGTH_OPEN && sugar().halfWidth() <= SUGAR_OPEN;
     }
 
     Interval strength() {
@@ -36,6 +46,8 @@ final class Outlook {
 
     /** Returns how strength and sugar err together, −1 to 1. */
     double correlation() {
+        Fit fit = possible.get(0);
+        double[][] covariance = fit.covariance();
         double[] strength = fit.slope(Mixture::strength);
         double[] sugar = fit.slope(Mixture::sugar);
         double together = Symmetric.between(strength, covariance, sugar);
@@ -45,9 +57,16 @@ final class Outlook {
     }
 
     private Interval interval(ToDoubleFunction<Mixture> figure) {
-        double value = figure.applyAsDouble(fit.mixture());
-        double[] slope = fit.slope(figure);
-        double half = wider * Mixture.CENTRAL_90 * Math.sqrt(Symmetric.between(slope, covariance, slope));
-        return new Interval(value, Math.max(0.0, value - half), value + half);
+        double value = figure.applyAsDouble(possible.get(0).mixture());
+        double low = value;
+        double high = value;
+        for (Fit fit : possible) {
+            double[] slope = fit.slope(figure);
+            double half = Mixture.CENTRAL_90 * Math.sqrt(Symmetric.between(slope, fit.covariance(), slope));
+            double middle = figure.applyAsDouble(fit.mixture());
+            low = Math.min(low, middle - half);
+            high = Math.max(high, middle + half);
+        }
+        return new Interval(value, Math.max(0.0, low), high);
     }
 }

@@ -1,5 +1,6 @@
 package org.stillroom.core.gauging;
 
+import java.util.Set;
 import org.stillroom.core.liquid.Substance;
 
 /**
@@ -11,6 +12,8 @@ record Prior(double[] mean, double[][] information) {
     private static final double NOTHING_KNOWN = 3e4;
     /** What is as good as certain, in thousandths of the whole. */
     private static final double CERTAIN = 0.01;
+    /** By how many times its range a label or a measure may be off once it is held to be wrong. */
+    private static final double WRONG = 100.0;
     /** What no label and no measure accounts for: a film left in the jug; thousandths of the whole. */
     private static final double FILM = 0.1;
 
@@ -42,17 +45,22 @@ record Prior(double[] mean, double[][] information) {
         return new Prior(mean, information);
     }
 
-    /** Returns what is known from what was poured; an error within its range has a third of its square as variance. */
-    static Prior of(Vessel vessel, Poured poured) {
+    /**
+     * Returns what is known from what was poured; an error within its range has a third of its square as variance.
+     *
+     * @param wrong the slips that are held to be wrong, so that nothing is known of how far they are off
+     */
+    static Prior of(Vessel vessel, Poured poured, Set<Poured.Slip> wrong) {
         double[][] covariance = new double[Vessel.AMOUNTS][Vessel.AMOUNTS];
         for (int k = 0; k < Vessel.AMOUNTS; k++) {
             covariance[k][k] = FILM * FILM;
         }
         for (Poured.Slip slip : poured.slips()) {
             double[] end = vessel.unknowns(slip.atItsEnd());
+            double square = (wrong.contains(slip) ? WRONG * WRONG : 1.0) / 3.0;
             for (int i = 0; i < Vessel.AMOUNTS; i++) {
                 for (int j = 0; j < Vessel.AMOUNTS; j++) {
-                    covariance[i][j] += end[i] * end[j] / 3.0;
+                    covariance[i][j] += square * end[i] * end[j];
                 }
             }
         }
@@ -95,6 +103,17 @@ record Prior(double[] mean, double[][] information) {
             sum += pull[i] * (mean[i] - x[i]);
         }
         return sum;
+    }
+
+    /** Returns by how many times its range a slip that is held to be wrong is off, where the unknowns are these. */
+    double timesItsRange(Vessel vessel, Poured.Slip wrong, double[] x) {
+        double[] end = vessel.unknowns(wrong.atItsEnd());
+        double[] pull = pull(x);
+        double along = 0.0;
+        for (int k = 0; k < Vessel.AMOUNTS; k++) {
+            along -= end[k] * pull[k];
+        }
+        return WRONG * WRONG / 3.0 * along;
     }
 
     /** Returns the covariance. */

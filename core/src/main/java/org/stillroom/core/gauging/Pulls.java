@@ -18,6 +18,9 @@ final class Pulls {
     /** A reading that leaves less than this part of its own variance open is not checked by any other. */
     private static final double UNCHECKED = 1e-4;
 
+    /** The name of all that went in. */
+    static final String POURED = "what was poured";
+
     private final List<Pull> all;
 
     private Pulls(List<Pull> all) {
@@ -29,14 +32,14 @@ final class Pulls {
      *
      * @param pouredAlone the liquid by what was poured alone, or null when that is not used
      */
-    static Pulls of(Fit fit, List<Reading> readings, boolean[] kept, @Nullable Mixture pouredAlone, Prior prior) {
+    static Pulls of(Fit fit, List<Reading> readings, Trust trust, @Nullable Mixture pouredAlone, Prior prior) {
         List<Pull> pulls = new ArrayList<>();
         double[][] covariance = fit.covariance();
-        for (int i = 0; i < kept.length; i++) {
-            pulls.add(ofReading(fit, covariance, readings.get(i), kept[i]));
+        for (int i = 0; i < readings.size(); i++) {
+            pulls.add(ofReading(fit, covariance, readings.get(i), trust.keeps(i)));
         }
         if (pouredAlone != null) {
-            pulls.add(new Pull("what was poured", Double.NaN, ofPoured(fit, covariance, pouredAlone, prior), false));
+            pulls.add(new Pull(POURED, Double.NaN, ofPoured(fit, covariance, pouredAlone, prior), false));
         }
         return new Pulls(pulls);
     }

@@ -20,6 +20,9 @@ import org.stillroom.core.recipe.SugarBasis;
  * docs/how-it-works/correcting.md.
  */
 public final class Correction {
+    private static final double STRENGTH_TOO_OPEN = 4.0;
+    private static final double SUGAR_TOO_OPEN = 30.0;
+
     /** More rounds than an extract that fills half of a batch needs. */
     private static final int ROUNDS = 60;
     /** Part of the batch below which nothing grows any more. */
@@ -123,6 +126,15 @@ public final class Correction {
             double away = Math.abs(each.getValue() - of(each.getKey(), now));
             return away <= Math.max(unseen, batch.doubt(each.getKey()));
         });
+    }
+
+    /**
+     * Returns whether so little is known of the batch that lying within its doubt of the target says nothing: more than
+     * {@value #STRENGTH_TOO_OPEN} % vol or {@value #SUGAR_TOO_OPEN} g/L either way (our own judgement: twice what a hydrometer and a
+     * refractometer leave open).
+     */
+    public static boolean isTooOpen(Batch batch) {
+        return batch.doubt(Asked.STRENGTH) > STRENGTH_TOO_OPEN || batch.doubt(Asked.SUGAR) > SUGAR_TOO_OPEN;
     }
 
     /** Returns a figure of a liquid in the unit in which it is asked. */

@@ -18,6 +18,16 @@ final class SimulatedBatch {
     private final Temperature at;
 
     SimulatedBatch(long seed) {
+        this(seed, -1, 0.0);
+    }
+
+    /**
+     * Returns a batch for which one label or measure was wrong.
+     *
+     * @param wrong which slip, or −1
+     * @param times by how many times its range it was off
+     */
+    SimulatedBatch(long seed, int wrong, double times) {
         draws = new SeededDraws(seed);
         double strength = 15.0 + 25.0 * draws.unit();
         double sugar = 50.0 + 250.0 * draws.unit();
@@ -28,10 +38,11 @@ final class SimulatedBatch {
                 error("the measure of sugar", meant, Substance.SUCROSE, 0.02));
         poured = new Poured(meant, errors);
         double[] grams = meant.toGrams();
-        for (Poured.Slip error : errors) {
-            double by = draws.between();
+        for (int slip = 0; slip < errors.size(); slip++) {
+            double within = draws.between();
+            double by = slip == wrong ? times : within;
             for (int i = 0; i < grams.length; i++) {
-                grams[i] += by * error.atItsEnd()[i];
+                grams[i] += by * errors.get(slip).atItsEnd()[i];
             }
         }
         truth = new Mixture(grams, draws.normal(), draws.normal());

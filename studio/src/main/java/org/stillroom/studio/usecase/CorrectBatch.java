@@ -137,7 +137,8 @@ public final class CorrectBatch {
             ways.put(Kind.SHELF, way(ofShelf(shelf), asking));
         }
         ways.put(Kind.WATER, way(List.of(WATER), asking));
-        boolean goodEnough = Correction.isGoodEnough(asking.batch(), asking.target());
+        boolean goodEnough =
+                Correction.isGoodEnough(asking.batch(), asking.target()) && !Correction.isTooOpen(asking.batch());
         explain(asking, Objects.requireNonNull(ways.get(Kind.LEAST)), workings);
         return new Found(ways, goodEnough, !asking.flavours().isEmpty(), findings(asking, ways, goodEnough));
     }
@@ -198,8 +199,21 @@ public final class CorrectBatch {
                     Severity.NOTE,
                     "",
                     "good enough",
-                    "It is good enough: the batch lies on its target within its own doubt. Leave it.",
-                    "Measure more closely before you correct it."));
+                    asking.batch().doubt().isEmpty()
+                            ? "The batch lies on its target. Leave it."
+                            : "It is good enough: the batch lies on its target within its own doubt. Leave it.",
+                    asking.batch().doubt().isEmpty() ? "" : "Measure more closely before you correct it."));
+        } else if (Correction.isTooOpen(asking.batch())) {
+            findings.add(Finding.of(
+                    "batch-too-open",
+                    Severity.CAUTION,
+                    "",
+                    "cannot be told",
+                    "So little is known of the batch that nobody can tell whether it needs correcting: strength within ± "
+                            + QuantityWords.fixed(asking.batch().doubt().getOrDefault(Asked.STRENGTH, 0.0), 1)
+                            + "\u00a0% vol, sugar within ± "
+                            + QuantityWords.fixed(asking.batch().doubt().getOrDefault(Asked.SUGAR, 0.0), 0) + "\u00a0g/L.",
+                    "Measure again, or in another way, before you add anything."));
         }
         if (!least.reached() && !goodEnough) {
             findings.add(Finding.of(

@@ -2,9 +2,11 @@ package org.stillroom.studio.usecase;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.gauging.Gauged;
 import org.stillroom.core.gauging.Gauging;
+import org.stillroom.core.gauging.NoSuchLiquid;
 import org.stillroom.core.gauging.Poured;
 import org.stillroom.core.gauging.Reading;
 import org.stillroom.core.gauging.Shown;
@@ -49,11 +51,12 @@ public final class GaugeVessel {
                                     + " again, or what the label says of the sugar."));
             explain(gauged, asked.readings(), workings);
             return gauged;
-        } catch (ArithmeticException noLiquid) {
+        } catch (NoSuchLiquid none) {
             throw new Impossible(
                     "",
-                    "no liquid is found that comes near these readings.",
-                    "Check units and temperatures; leave out one reading after the other to see which it is.");
+                    Objects.requireNonNull(none.getMessage()),
+                    "Check units, temperatures and which number stands where; leave out one reading after the other to see which it"
+                            + " is.");
         }
     }
 

@@ -116,7 +116,7 @@ final class CorrectionTold {
         }
         way.added().forEach(each -> sentences.add("Add " + words(each) + "."));
         if (way.added().isEmpty()) {
-            sentences.add("Nothing of it brings it nearer.");
+            sentences.add(way.reached() ? "Nothing is to be added." : "Nothing of it brings it nearer.");
         }
         Essentials result = way.essentials();
         sentences.add("Then " + QuantityWords.fixed(result.millilitres(), 0) + " mL at 20 °C of "
