@@ -103,10 +103,10 @@ public final class Gauging {
             possible.add(fit(suspect.without()));
         }
         Outlook outlook = new Outlook(possible);
-        Judgement judgement =
-                new Judgement(readings, pulls, spare(trust), poured != null, trust.poured(), tells(trust, Shown.ACIDITY));
-        List<Finding> findings =
-                new ArrayList<>(judgement.findings(likely.stream().map(Suspect::name).toList()));
+        Judgement judgement = new Judgement(
+                readings, pulls, spare(trust), poured != null, trust.poured(), tells(trust, Shown.ACIDITY));
+        List<Finding> findings = new ArrayList<>(
+                judgement.findings(likely.stream().map(Suspect::name).toList()));
         Prior prior = prior(trust);
         for (Poured.Slip slip : trust.wrong()) {
             double times = prior.timesItsRange(vessel, slip, fit.unknowns());
@@ -207,7 +207,9 @@ public final class Gauging {
     /** Labels and measures that explain it alike are doubted together; where a reading does so too, nobody can tell. */
     private boolean canBeTold(List<Suspect> likely, Trust trust) {
         boolean one = likely.size() == 1 || likely.stream().allMatch(Suspect::poured);
-        return one && !likely.isEmpty() && (spare(trust) >= 2 || !likely.get(0).without().poured());
+        return one
+                && !likely.isEmpty()
+                && (spare(trust) >= 2 || !likely.get(0).without().poured());
     }
 
     /** Returns how many of what is used could be missing and strength, sugar and all else that is sought would still be known. */

@@ -93,10 +93,11 @@ final class Judgement {
     private static String mayBeWrong(List<String> suspects) {
         return switch (suspects.size()) {
             case 0, 1 -> "Too few readings are spare to tell which is wrong.";
-            case 2 -> "It cannot be told whether this is wrong: " + suspects.get(0) + ", or this: " + suspects.get(1) + ".";
+            case 2 ->
+                "It cannot be told whether this is wrong: " + suspects.get(0) + ", or this: " + suspects.get(1) + ".";
             default ->
-                "It cannot be told whether this is wrong: " + suspects.get(0) + ", or this: " + suspects.get(1) + ", or one of "
-                        + (suspects.size() - 2) + " more.";
+                "It cannot be told whether this is wrong: " + suspects.get(0) + ", or this: " + suspects.get(1)
+                        + ", or one of " + (suspects.size() - 2) + " more.";
         };
     }
 
@@ -116,7 +117,8 @@ final class Judgement {
                 "not reckoned with",
                 of == 1
                         ? "By the readings, which agree with each other, it is off by " + reach + "."
-                        : "It is one of " + of + " that may be wrong; between them the readings cannot tell. By the best fit it is off by "
+                        : "It is one of " + of
+                                + " that may be wrong; between them the readings cannot tell. By the best fit it is off by "
                                 + reach + ".",
                 "Check this bottle and this line: a strength other than its label, a measure that slipped, a line that went in twice"
                         + " or not at all.");
@@ -144,7 +146,8 @@ final class Judgement {
 
     /** Returns what to say of a reading that no liquid shows together with the others. */
     static String noSuchLiquid(Reading reading, double nearest) {
-        return "No liquid of alcohol, water, sugar and acid shows these readings together: the " + reading.shown().label()
+        return "No liquid of alcohol, water, sugar and acid shows these readings together: the "
+                + reading.shown().label()
                 + " shows " + shown(reading, reading.value()) + ", the nearest liquid would show "
                 + shown(reading, nearest) + ".";
     }

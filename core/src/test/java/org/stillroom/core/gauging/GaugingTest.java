@@ -213,7 +213,8 @@ class GaugingTest {
         int told = 0;
         for (int seed = 0; seed < BATCHES; seed++) {
             SimulatedBatch batch = new SimulatedBatch(seed, wrong, (seed % 2 == 0 ? 1 : -1) * (5.0 + seed % 8));
-            List<Reading> readings = batch.readings(Shown.DENSITY, Shown.REFRACTOMETER, Shown.TRUE_STRENGTH, Shown.VOLUME);
+            List<Reading> readings =
+                    batch.readings(Shown.DENSITY, Shown.REFRACTOMETER, Shown.TRUE_STRENGTH, Shown.VOLUME);
             Gauged gauged = Gauging.of(readings, batch.poured()).orElseThrow();
             List<String> doubted = gauged.findings().stream()
                     .filter(finding -> finding.rule().equals("poured-part-does-not-fit"))

@@ -212,7 +212,8 @@ public final class CorrectBatch {
                     "So little is known of the batch that nobody can tell whether it needs correcting: strength within ± "
                             + QuantityWords.fixed(asking.batch().doubt().getOrDefault(Asked.STRENGTH, 0.0), 1)
                             + "\u00a0% vol, sugar within ± "
-                            + QuantityWords.fixed(asking.batch().doubt().getOrDefault(Asked.SUGAR, 0.0), 0) + "\u00a0g/L.",
+                            + QuantityWords.fixed(asking.batch().doubt().getOrDefault(Asked.SUGAR, 0.0), 0)
+                            + "\u00a0g/L.",
                     "Measure again, or in another way, before you add anything."));
         }
         if (!least.reached() && !goodEnough) {
