@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.stillroom.core.aroma.Constituents;
 import org.stillroom.core.aroma.Material;
 import org.stillroom.core.aroma.Materials;
+import org.stillroom.core.quantity.Span;
 import org.stillroom.core.tasting.Note.Content;
 
 /** What an oil brings of each constituent, from the least to the most that its ranges say. */
@@ -44,10 +45,15 @@ public final class AromaContents {
         return contents;
     }
 
-    /** Returns what so much of an oil brings when its lot was analysed: there is no range. */
-    public static Map<String, Content> analysed(double amount, Map<String, Double> parts) {
+    /**
+     * Returns what so much of an oil brings by the analyses of its lots: no more range than lies between them.
+     *
+     * @param parts the least and most part of it, 0 to 1, by CAS number or the name of a sum
+     */
+    public static Map<String, Content> analysed(double amount, Map<String, Span> parts) {
         Map<String, Content> contents = new TreeMap<>();
-        parts.forEach((key, part) -> contents.put(key, new Content(part, part, part).times(amount)));
+        parts.forEach((key, part) -> contents.put(
+                key, new Content(part.low(), 0.5 * (part.low() + part.high()), part.high()).times(amount)));
         return contents;
     }
 

@@ -12,10 +12,11 @@ public final class NotesFields {
 
     public static Fields of(TellNotes.Found found) {
         List<Fields> constituents = new ArrayList<>();
-        found.notes().forEach(note -> constituents.add(note(note, found.analysed())));
+        found.notes().forEach(note -> constituents.add(note(note, !found.analysed().isEmpty())));
         return new Fields()
                 .put("strength_vol_percent", found.strength())
                 .put("constituents", constituents)
+                .putTexts("analysed", found.analysed())
                 .put("findings", FindingFields.of(found.findings()));
     }
 

@@ -65,7 +65,7 @@ final class LeftoversCommand extends Subcommand {
             return new Ranked(left, CouldMake.ranked(open.recipes(), left, open.lots(), millilitres(open.ounce())));
         }
         PlanUseUp.Wish wish = new PlanUseUp.Wish(useUp, strength, sugar, most);
-        PlanUseUp.Outcome outcome = PlanUseUp.answer(wish, left, open.recipes(), open.ounce());
+        PlanUseUp.Outcome outcome = PlanUseUp.answer(wish, left, open.recipes(), open.ounce(), open.grounds());
         if (outcome instanceof PlanUseUp.Outcome.Refused refused) {
             throw new Refusal(Exit.WRONG_INPUT, refused.problems());
         }

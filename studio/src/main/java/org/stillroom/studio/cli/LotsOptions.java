@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.plan.Plan;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.core.safety.Grounds;
 import org.stillroom.core.safety.LotAnalyses;
@@ -36,11 +37,21 @@ final class LotsOptions {
      */
     WorkedPlan worked(Path recipe, UnaryOperator<Grounds> more, Workings workings) {
         WorkedPlan worked = RecipeArgument.worked(recipe, more.apply(grounds()), workings);
-        analyses.requireOilsOf(worked.plan());
+        requireOilsOf(worked.plan());
         return worked;
     }
 
-    private Grounds grounds() {
+    /** Refuses an analysis of what is no oil of a plan or of its stages. */
+    void requireOilsOf(Plan plan) {
+        analyses.requireOilsOf(plan);
+    }
+
+    /**
+     * Returns what a drink is judged on by these options.
+     *
+     * @throws Refusal when anything is not there or not understood
+     */
+    Grounds grounds() {
         Grounds kept = data == null ? Grounds.SHIPPED : ofStudio(DataFolder.chosenOr(data));
         Map<String, List<Map<String, Double>>> lots = analyses.read().entrySet().stream()
                 .collect(Collectors.toMap(Map.Entry::getKey, each -> List.of(each.getValue())));

@@ -2,8 +2,7 @@ package org.stillroom.studio.cli;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
-import org.stillroom.core.plan.Plan;
+import java.util.function.UnaryOperator;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.core.tasting.Note;
@@ -11,6 +10,7 @@ import org.stillroom.core.tasting.OdourThreshold;
 import org.stillroom.studio.answer.Fields;
 import org.stillroom.studio.answer.NotesFields;
 import org.stillroom.studio.usecase.TellNotes;
+import org.stillroom.studio.usecase.WorkedPlan;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
@@ -20,14 +20,12 @@ final class NotesCommand extends Subcommand {
     private Path file = Path.of("");
 
     @Mixin
-    private AnalysisFiles analyses = new AnalysisFiles();
+    private LotsOptions lots = new LotsOptions();
 
     @Override
     protected Answer answer(Workings workings) {
-        Map<String, Map<String, Double>> own = analyses.read();
-        Plan plan = RecipeArgument.worked(file, Workings.NONE).plan();
-        analyses.requireOilsOf(plan);
-        return new Told(TellNotes.answer(plan, own, workings));
+        WorkedPlan worked = lots.worked(file, UnaryOperator.identity(), Workings.NONE);
+        return new Told(TellNotes.answer(worked, workings));
     }
 
     private record Told(TellNotes.Found found) implements Answer {
@@ -50,6 +48,9 @@ final class NotesCommand extends Subcommand {
                 page.table(table());
                 page.paragraph(
                         "Odour activity is the content over the threshold; a bar grows by one for a factor of 1.8.");
+            }
+            if (!found.analysed().isEmpty()) {
+                page.paragraph("By the analysis of the lot: " + String.join(", ", found.analysed()) + ".");
             }
             for (Finding finding : found.findings()) {
                 page.blank();

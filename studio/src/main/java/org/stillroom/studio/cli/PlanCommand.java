@@ -2,13 +2,9 @@ package org.stillroom.studio.cli;
 
 import java.nio.file.Path;
 import java.util.Locale;
-import org.stillroom.core.recipe.Making;
 import org.stillroom.core.reference.Workings;
-import org.stillroom.core.safety.Grounds;
 import org.stillroom.studio.answer.desk.Objections;
 import org.stillroom.studio.answer.desk.PlanWishes;
-import org.stillroom.studio.usecase.OpenRecipe;
-import org.stillroom.studio.usecase.PlanRecipe;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -23,7 +19,7 @@ final class PlanCommand extends Subcommand {
     private String units = "";
 
     @Mixin
-    private HouseRulesFile house = new HouseRulesFile();
+    private GroundsOptions grounds = new GroundsOptions();
 
     private final PartOptions wishes = new PartOptions(PlanWishes.PARTS);
 
@@ -37,10 +33,7 @@ final class PlanCommand extends Subcommand {
         Objections objections = new Objections();
         Units shown = units(objections);
         PlanWishes wished = PlanWishes.of(wishes.typed(), Dashes.TWO, objections);
-        OpenRecipe.Outcome.Opened opened = RecipeArgument.open(file);
-        Making making = PlanRecipe.making(opened.recipe());
-        Grounds grounds = house.added(Grounds.SHIPPED);
-        return new PlanAnswer(wished.answer(making, opened.notes(), grounds, workings), shown);
+        return new PlanAnswer(grounds.planned(RecipeArgument.open(file), wished, workings), shown);
     }
 
     private Units units(Objections objections) {

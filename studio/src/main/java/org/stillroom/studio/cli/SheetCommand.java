@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.reference.Workings;
-import org.stillroom.core.safety.Grounds;
 import org.stillroom.core.safety.Safety;
 import org.stillroom.studio.answer.Fields;
 import org.stillroom.studio.answer.FindingFields;
@@ -15,7 +14,6 @@ import org.stillroom.studio.answer.desk.PlanWishes;
 import org.stillroom.studio.sheet.DaySheet;
 import org.stillroom.studio.sheet.Saying;
 import org.stillroom.studio.sheet.SheetOptions;
-import org.stillroom.studio.usecase.PlanRecipe;
 import org.stillroom.studio.usecase.WorkedPlan;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -43,7 +41,7 @@ final class SheetCommand extends Subcommand {
     private boolean force;
 
     @Mixin
-    private HouseRulesFile house = new HouseRulesFile();
+    private GroundsOptions grounds = new GroundsOptions();
 
     private final PartOptions wishes = new PartOptions(List.of(PlanWishes.MAKES));
 
@@ -56,11 +54,7 @@ final class SheetCommand extends Subcommand {
     protected Answer answer(Workings workings) {
         SheetOptions options = options();
         PlanWishes wished = PlanWishes.of(wishes.typed(), Dashes.TWO, new Objections());
-        WorkedPlan worked = wished.answer(
-                        PlanRecipe.making(RecipeArgument.open(Path.of(file)).recipe()),
-                        List.of(),
-                        house.added(Grounds.SHIPPED),
-                        workings)
+        WorkedPlan worked = grounds.planned(RecipeArgument.open(Path.of(file)), wished, workings)
                 .worked();
         if (out == null) {
             return new Shown(DaySheet.html(worked, options), worked);

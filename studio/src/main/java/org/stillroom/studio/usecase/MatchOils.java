@@ -24,8 +24,8 @@ import org.stillroom.core.safety.Grounds;
 import org.stillroom.core.safety.OilLimits;
 import org.stillroom.core.tasting.OdourThreshold;
 import org.stillroom.planner.match.Matching;
-import org.stillroom.studio.shelffile.OilAnalysis;
 import org.stillroom.studio.usecase.shelf.LotOnShelf;
+import org.stillroom.studio.usecase.shelf.MakersGrounds;
 import org.stillroom.studio.usecase.shelf.Stock;
 
 /** Tells which oils of a shelf come nearest to an essence, and what they cannot bring. */
@@ -99,11 +99,9 @@ public final class MatchOils {
         }
 
         private static Map<String, Double> parts(LotOnShelf lot) {
-            String analysis = lot.lot().sheet().analysis();
-            OilAnalysis read = analysis == null ? null : OilAnalysis.read(analysis);
-            if (read != null && !read.parts().isEmpty() && read.problems().isEmpty()) {
-                Map<String, Double> single = new TreeMap<>(read.shares());
-                single.keySet().removeIf(key -> Constituents.find(key) == null); // a sum smells of no one thing
+            Map<String, Double> single = new TreeMap<>(MakersGrounds.oil(lot.lot()));
+            single.keySet().removeIf(key -> Constituents.find(key) == null); // a sum smells of no one thing
+            if (!single.isEmpty()) {
                 return single;
             }
             EssentialOil oil = EssentialOils.find(lot.name());

@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.aroma.Constituent;
 import org.stillroom.core.aroma.EssentialOils;
 import org.stillroom.core.aroma.Materials;
 import org.stillroom.core.ingredient.OilPart;
@@ -14,22 +17,25 @@ import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.plan.Plan;
 import org.stillroom.core.plan.PlannedLine;
+import org.stillroom.core.quantity.Span;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Source;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.core.safety.LotAnalyses;
 import org.stillroom.core.tasting.AromaContents;
 import org.stillroom.core.tasting.Note;
 import org.stillroom.core.tasting.OdourThreshold;
 
 /** Tells which constituents a recipe's oils bring, how much of each, and which notes lead. */
 public final class TellNotes {
-    private final Map<String, Map<String, Double>> analyses;
+    private final LotAnalyses lots;
     private final Map<String, Note.Content> perLitre = new TreeMap<>();
+    private final Set<String> analysed = new TreeSet<>();
     private final List<Finding> findings = new ArrayList<>();
 
-    private TellNotes(Map<String, Map<String, Double>> analyses) {
-        this.analyses = analyses;
+    private TellNotes(LotAnalyses lots) {
+        this.lots = lots;
     }
 
     /**
@@ -37,25 +43,21 @@ public final class TellNotes {
      *
      * @param notes the leading one first
      * @param strength of the liquid, % vol
-     * @param analysed whether typical figures are those of lots' own analyses
+     * @param analysed ingredients whose oil is what the analyses of their lots list
      * @param findings what to know
      */
-    public record Found(List<Note> notes, double strength, boolean analysed, List<Finding> findings) {
+    public record Found(List<Note> notes, double strength, List<String> analysed, List<Finding> findings) {
         public Found {
             notes = List.copyOf(notes);
+            analysed = List.copyOf(analysed);
             findings = List.copyOf(findings);
         }
     }
 
-    /**
-     * Returns the notes of what a plan makes.
-     *
-     * @param analyses parts by CAS number of lots that were analysed, by the name of the ingredient
-     */
-    public static Found answer(Plan plan, Map<String, Map<String, Double>> analyses, Workings workings) {
-        Map<String, Map<String, Double>> byName = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
-        byName.putAll(analyses);
-        TellNotes tell = new TellNotes(byName);
+    /** Returns the notes of what a plan makes, by the analyses of the lots that it was judged on. */
+    public static Found answer(WorkedPlan worked, Workings workings) {
+        Plan plan = worked.plan();
+        TellNotes tell = new TellNotes(worked.grounds().analyses());
         tell.add(plan, 1.0, plan.millilitres() / 1000.0);
         double strength = Essentials.of(plan.liquid().toGrams()).strength();
         List<Note> notes = Note.of(tell.perLitre, strength);
@@ -63,7 +65,7 @@ public final class TellNotes {
             workings.step(note.name(), note.content().typical(), "mg/L", Source.OIL_COMPOSITIONS);
         }
         tell.tellMedia(notes, strength);
-        return new Found(notes, strength, !byName.isEmpty(), tell.findings);
+        return new Found(notes, strength, List.copyOf(tell.analysed), tell.findings);
     }
 
     private void add(Plan plan, double factor, double litres) {
@@ -88,16 +90,19 @@ public final class TellNotes {
         return null;
     }
 
-    /** Takes the lot's own analysis for the whole of its oil; else the oils and constituents that are named in it one by one. */
+    /** Takes what the lots' own analyses list for the whole of their oil; else the oils and constituents that are named in it one by one. */
     private void addOils(Resolved ingredient, double milligrams) {
-        Map<String, Double> own = analyses.get(ingredient.name());
-        if (own != null) {
+        Map<String, Span> own = lots.oil(ingredient.name());
+        if (!own.isEmpty()) {
+            analysed.add(ingredient.name());
             take(AromaContents.analysed(milligrams, own));
             return;
         }
         for (OilPart part : ingredient.oilParts()) {
-            if (part.constituent() != null) {
-                take(AromaContents.analysed(milligrams * part.part(), part.composition()));
+            Constituent constituent = part.constituent();
+            if (constituent != null) {
+                take(AromaContents.analysed(
+                        milligrams * part.part(), Map.of(constituent.cas(), Span.exactly(1.0))));
             } else {
                 addOil(part, milligrams * part.part());
             }
@@ -110,10 +115,7 @@ public final class TellNotes {
 
     private void addOil(OilPart part, double milligrams) {
         String name = part.name();
-        Map<String, Double> own = analyses.get(name);
-        Map<String, Note.Content> brings = own == null
-                ? AromaContents.of(name, milligrams, part.composition())
-                : AromaContents.analysed(milligrams, own);
+        Map<String, Note.Content> brings = AromaContents.of(name, milligrams, part.composition());
         if (brings.isEmpty()) {
             findings.add(Finding.of(
                     "oil-not-known",
@@ -122,7 +124,7 @@ public final class TellNotes {
                     "not known",
                     "What this oil is made of is in no table, so its notes are missing here.",
                     "Give the analysis of your lot, or name the oil as the table of materials does."));
-        } else if (own == null && Materials.find(name) == null && EssentialOils.find(name) != null) {
+        } else if (Materials.find(name) == null && EssentialOils.find(name) != null) {
             findings.add(Finding.of(
                     "oil-without-range",
                     Severity.NOTE,

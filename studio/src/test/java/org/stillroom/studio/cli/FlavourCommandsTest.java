@@ -323,6 +323,36 @@ class FlavourCommandsTest {
         assertThat(refused.err()).contains("line 1");
     }
 
+    /** A lot that is nearly all carvone cannot be told from the range by a command that does not read it. */
+    @Test
+    void theLotsOfAStudioAreReadByAllThatTellsOfOils() {
+        DataFolder data = new DataFolder(folder.resolve("studio"));
+        try (Store store = Store.open(data)) {
+            store.lots()
+                    .add(
+                            List.of(Bottles.read(
+                                    "name", "caraway oil", "kind", "essential oil", "left", "40 ml", "analysis",
+                                    "carvone;1\nlimonene;99")),
+                            "r1");
+        }
+        String recipe = " ../examples/quince-and-bay.yaml";
+        String lots = " --data " + data.path();
+        JsonNode notes = Desk.ask("notes" + recipe + lots).json();
+        assertThat(notes.get("analysed").get(0).stringValue()).isEqualTo("caraway oil");
+        assertThat(notes.get("constituents").get(0).get("name").stringValue()).isEqualTo("d-limonene");
+        assertThat(Desk.ask("notes" + recipe).json().get("analysed")).isEmpty();
+        assertThat(Desk.type("notes" + recipe + lots).out()).contains("By the analysis of the lot: caraway oil.");
+        for (String asked : List.of("plan" + recipe, "sheet" + recipe, "clarity --recipe" + recipe)) {
+            assertThat(Desk.type(asked + lots).out())
+                    .as(asked)
+                    .isNotEqualTo(Desk.type(asked).out());
+            assertThat(Desk.type(asked + " --analysis moon~oil=" + folder.resolve("none.csv"))
+                            .exit())
+                    .as(asked)
+                    .isEqualTo(3);
+        }
+    }
+
     @Test
     void theNearestOfTheShelfIsFound() {
         JsonNode answer =

@@ -27,6 +27,7 @@ import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Source;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.core.safety.Grounds;
 import org.stillroom.planner.leftovers.UseUp;
 import org.stillroom.studio.recipefile.RecipeWriter;
 import org.stillroom.studio.recipefile.SheetReader;
@@ -40,10 +41,12 @@ public final class PlanUseUp {
     public static final int MOST_EXTRACTS = 3;
 
     private final SheetReader reader;
+    private final Grounds grounds;
     private final List<Finding> problems = new ArrayList<>();
 
-    private PlanUseUp(OunceMeaning ounce) {
+    private PlanUseUp(OunceMeaning ounce, Grounds grounds) {
         this.reader = new SheetReader(ounce);
+        this.grounds = grounds;
     }
 
     /**
@@ -97,9 +100,11 @@ public final class PlanUseUp {
      *
      * @param left what is left on the shelf
      * @param recipes the maker's own, whose doses bound what the maker sets no bound to
+     * @param grounds what it is judged on as a drink
      */
-    public static Outcome answer(Wish wish, List<LeftOver> left, List<Candidate> recipes, OunceMeaning ounce) {
-        return new PlanUseUp(ounce).answer(wish, left, recipes);
+    public static Outcome answer(
+            Wish wish, List<LeftOver> left, List<Candidate> recipes, OunceMeaning ounce, Grounds grounds) {
+        return new PlanUseUp(ounce, grounds).answer(wish, left, recipes);
     }
 
     private Outcome answer(Wish wish, List<LeftOver> left, List<Candidate> recipes) {
@@ -185,9 +190,9 @@ public final class PlanUseUp {
         return null;
     }
 
-    private static Outcome found(UseUp useUp, List<Bounded> bounded) {
+    private Outcome found(UseUp useUp, List<Bounded> bounded) {
         Recipe recipe = recipe(useUp);
-        PlanRecipe.Outcome worked = PlanRecipe.answer(Making.alone(recipe), null, Workings.NONE);
+        PlanRecipe.Outcome worked = PlanRecipe.answer(Making.alone(recipe), null, grounds, Workings.NONE);
         if (worked instanceof PlanRecipe.Outcome.Refused refused) {
             return new Outcome.Refused(refused.problems());
         }

@@ -4,9 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.jspecify.annotations.Nullable;
-import org.stillroom.core.plan.Plan;
-import org.stillroom.core.plan.PlannedLine;
 import org.stillroom.core.safety.Grounds;
 import org.stillroom.core.safety.HouseRule;
 import org.stillroom.core.safety.HouseRules;
@@ -22,37 +19,24 @@ public final class MakersGrounds {
 
     /** Returns what drinks of this studio are judged on now. */
     public static Grounds of(Store store) {
+        return of(store, store.lots().all());
+    }
+
+    /** Returns the same where these lots are what there is. */
+    public static Grounds of(Store store, List<Lot> lots) {
         RulesInForce rules = RulesInForce.of(store.rules());
         String house = store.rules().house().text();
         List<HouseRule> notRead = rules.problems().stream()
                 .map(problem -> (HouseRule) new HouseRule.NotUnderstood(problem))
                 .toList();
         return Grounds.of(rules.knowledge())
-                .with(analyses(store.lots().all()))
+                .with(analyses(lots))
                 .with(HouseRules.read(house, rules.knowledge()).kept().and(new HouseRules(notRead)));
     }
 
     /** Returns what drinks are judged on where these lots are what there is. */
     public static Grounds of(List<Lot> lots) {
         return Grounds.SHIPPED.with(analyses(lots));
-    }
-
-    /**
-     * Returns the parts of their oil that the analyses of the lots to use first list, by the name of each ingredient of a plan and of its
-     * stages; what has no such analysis is not among it.
-     */
-    public static Map<String, Map<String, Double>> ofFirstLots(Plan plan, List<LotOnShelf> shelf) {
-        Map<String, Map<String, Double>> analyses = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
-        for (PlannedLine line : plan.lines()) {
-            List<LotOnShelf> lots = ShelfLots.named(line.name(), shelf);
-            Map<String, Double> parts =
-                    lots.isEmpty() ? Map.of() : parts(lots.get(0).lot().sheet().analysis());
-            if (!parts.isEmpty()) {
-                analyses.put(line.name(), parts);
-            }
-        }
-        plan.stages().forEach(stage -> analyses.putAll(ofFirstLots(stage.plan(), shelf)));
-        return analyses;
     }
 
     /** Returns what the analyses of the lots say; one without analysis lets the range stand for all of its name. */
@@ -62,13 +46,18 @@ public final class MakersGrounds {
             boolean empty = Stock.isKnown(lot) && lot.left() <= 0;
             if (!lot.sheet().setAside() && !empty) {
                 byName.computeIfAbsent(lot.sheet().name().strip(), name -> new ArrayList<>())
-                        .add(parts(lot.sheet().analysis()));
+                        .add(oil(lot));
             }
         }
         return LotAnalyses.of(byName);
     }
 
-    private static Map<String, Double> parts(@Nullable String analysis) {
+    /**
+     * Returns the parts of its oil that the analysis of a lot lists, 0 to 1, by CAS number or by the name of a sum; none where it has
+     * no analysis, or one that does not hold together.
+     */
+    public static Map<String, Double> oil(Lot lot) {
+        String analysis = lot.sheet().analysis();
         OilAnalysis read = OilAnalysis.read(analysis == null ? "" : analysis);
         return isWhole(read) ? read.shares() : Map.of();
     }

@@ -11,14 +11,10 @@ import org.stillroom.studio.answer.StepFields;
 import org.stillroom.studio.answer.desk.ClarityAsked;
 import org.stillroom.studio.answer.desk.HazeAsked;
 import org.stillroom.studio.answer.desk.Objections;
-import org.stillroom.studio.usecase.PlanRecipe;
 import org.stillroom.studio.usecase.TellClarity;
-import org.stillroom.studio.usecase.WorkedPlan;
 
 /** Whether it will be clear, and what another haze may be, as the command line answers it. */
 final class ClarityOperations {
-    private static final String RECIPE = "recipe";
-
     private final RecipeTexts texts;
 
     ClarityOperations(RecipeTexts texts) {
@@ -31,12 +27,13 @@ final class ClarityOperations {
                                 Operation.Method.POST,
                                 "/clarity",
                                 "clarity",
-                                "Whether oils stay dissolved: clear, hazy or cloudy, how likely, and what would help.",
+                                "Whether oils stay dissolved: clear, hazy or cloudy, how likely, and what would help; of a recipe by the"
+                                        + " analyses of the studio's lots.",
                                 call -> clarity(call.body()))
                         .takes(
                                 Schemas.question(Schemas.parts(ClarityAsked.PARTS)
                                         .maybe(
-                                                RECIPE,
+                                                RecipeTexts.RECIPE,
                                                 Schemas.either(Schemas.text("of a file"), Schemas.ref("RecipeObject")))
                                         .maybe(
                                                 DeskOperations.EXPLAIN,
@@ -53,7 +50,7 @@ final class ClarityOperations {
                         .takes(
                                 Schemas.question(Schemas.parts(HazeAsked.PARTS)
                                         .maybe(
-                                                RECIPE,
+                                                RecipeTexts.RECIPE,
                                                 Schemas.either(Schemas.text("of a file"), Schemas.ref("RecipeObject")))
                                         .schema()),
                                 "{\"seen\": [\"fruit\", \"boiled\"]}")
@@ -62,36 +59,28 @@ final class ClarityOperations {
 
     private Reply clarity(Body body) {
         List<String> known = new ArrayList<>(DeskOperations.keys(ClarityAsked.PARTS));
-        known.add(RECIPE);
+        known.add(RecipeTexts.RECIPE);
         body.knows(known);
         Map<String, List<String>> typed = body.typed(ClarityAsked.PARTS);
         boolean explained = body.flag(DeskOperations.EXPLAIN);
-        String recipe = body.has(RECIPE) ? body.recipe(RECIPE) : null;
+        String recipe = body.has(RecipeTexts.RECIPE) ? body.recipe(RecipeTexts.RECIPE) : null;
         body.refuseIfAnyWrong();
         ClarityAsked asked = ClarityAsked.of(typed, Keys.SNAKE_CASE, new Objections());
         Workings.Written written = new Workings.Written();
         Workings workings = explained ? written : Workings.NONE;
-        TellClarity.Found found = recipe == null ? asked.answer(workings) : asked.answer(worked(recipe), workings);
+        TellClarity.Found found = recipe == null ? asked.answer(workings) : asked.answer(texts.worked(recipe), workings);
         Fields fields = ClarityFields.of(found);
         return Reply.of(explained ? fields.put("steps_of_computation", StepFields.of(written.steps())) : fields);
     }
 
-    private WorkedPlan worked(String recipe) {
-        PlanRecipe.Outcome plan = PlanRecipe.answer(texts.read(recipe).making(), null, Workings.NONE);
-        if (plan instanceof PlanRecipe.Outcome.Refused refused) {
-            throw new Refused(Refused.IMPOSSIBLE, refused.problems());
-        }
-        return ((PlanRecipe.Outcome.Worked) plan).plan();
-    }
-
     private Reply haze(Body body) {
         List<String> known = new ArrayList<>(DeskOperations.keys(HazeAsked.PARTS));
-        known.add(RECIPE);
+        known.add(RecipeTexts.RECIPE);
         body.knows(known);
         Map<String, List<String>> typed = body.typed(HazeAsked.PARTS);
-        String recipe = body.has(RECIPE) ? body.recipe(RECIPE) : null;
+        String recipe = body.has(RecipeTexts.RECIPE) ? body.recipe(RecipeTexts.RECIPE) : null;
         body.refuseIfAnyWrong();
         HazeAsked asked = HazeAsked.of(typed, Keys.SNAKE_CASE, new Objections());
-        return Reply.of(HazeFields.of(asked.answer(recipe == null ? null : worked(recipe))));
+        return Reply.of(HazeFields.of(asked.answer(recipe == null ? null : texts.worked(recipe))));
     }
 }

@@ -11,7 +11,6 @@ import org.stillroom.studio.answer.desk.WrongInput;
 import org.stillroom.studio.recipefile.EssenceReader;
 import org.stillroom.studio.recipefile.EssenceReading;
 import org.stillroom.studio.usecase.Impossible;
-import org.stillroom.studio.usecase.PlanRecipe;
 import org.stillroom.studio.usecase.TellNotes;
 import org.stillroom.studio.usecase.essence.PlanEssence;
 
@@ -71,22 +70,26 @@ final class FlavourOperations {
                                 Operation.Method.POST,
                                 "/notes",
                                 "notes",
-                                "Which notes lead: what the oils of a recipe bring, and how far above the threshold it lies.",
+                                "Which notes lead: what the oils of a recipe bring, by the analyses of the studio's lots where there are"
+                                        + " some, and how far above the threshold it lies.",
                                 call -> notes(call.body()))
                         .takes(
                                 Schemas.question(Schemas.group()
-                                        .with(PlanOperations.RECIPE, Schemas.ref("Recipe"))
+                                        .with(RecipeTexts.RECIPE, Schemas.ref("Recipe"))
                                         .schema()),
                                 NOTES_EXAMPLE)
                         .answers(Schemas.group()
                                 .with("strength_vol_percent", Schemas.number("% vol at 20 °C"))
                                 .with("constituents", Schemas.list(row))
+                                .with(
+                                        "analysed",
+                                        Schemas.list(Schemas.text("ingredient that goes by the analyses of its lots")))
                                 .with("findings", Schemas.list(Schemas.ref("Finding")))
                                 .schema()));
     }
 
     private static Reply essence(Body body) {
-        EssenceReading reading = EssenceReader.read(given(body, ESSENCE, "an essence file"));
+        EssenceReading reading = EssenceReader.read(given(body));
         if (reading instanceof EssenceReading.Refused refused) {
             throw new WrongInput(refused.problems());
         }
@@ -105,23 +108,17 @@ final class FlavourOperations {
     }
 
     private Reply notes(Body body) {
-        RecipeTexts.Found found = texts.read(given(body, PlanOperations.RECIPE, "a recipe file"));
-        PlanRecipe.Outcome plan = PlanRecipe.answer(found.making(), null, Workings.NONE);
-        if (plan instanceof PlanRecipe.Outcome.Refused refused) {
-            throw new WrongInput(refused.problems());
-        }
-        return Reply.of(NotesFields.of(
-                TellNotes.answer(((PlanRecipe.Outcome.Worked) plan).plan().plan(), Map.of(), Workings.NONE)));
+        return Reply.of(NotesFields.of(TellNotes.answer(texts.worked(body, List.of()), Workings.NONE)));
     }
 
-    private static String given(Body body, String key, String what) {
-        String text = body.knows(List.of(key)).recipe(key);
-        if (!body.has(key)) {
+    private static String given(Body body) {
+        String text = body.knows(List.of(ESSENCE)).recipe(ESSENCE);
+        if (!body.has(ESSENCE)) {
             body.wrong(
-                    key + "-missing",
-                    key,
-                    "There is no " + key + ".",
-                    "Give it as \"" + key + "\": the text of " + what + ", or an object of the same keys.");
+                    "essence-missing",
+                    ESSENCE,
+                    "There is no essence.",
+                    "Give it as \"essence\": the text of an essence file, or an object of the same keys.");
         }
         body.refuseIfAnyWrong();
         return String.valueOf(text);

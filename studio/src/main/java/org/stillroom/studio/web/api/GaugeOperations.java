@@ -5,13 +5,11 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.reference.Workings;
-import org.stillroom.planner.marks.Measured;
 import org.stillroom.studio.answer.Fields;
 import org.stillroom.studio.answer.StepFields;
 import org.stillroom.studio.answer.desk.DeskQuestion;
 import org.stillroom.studio.answer.desk.GaugeQuestion;
 import org.stillroom.studio.store.Instruments;
-import org.stillroom.studio.usecase.PlanRecipe;
 import org.stillroom.studio.usecase.shelf.OwnInstruments;
 
 /** What is in a vessel, from readings and from a recipe that was poured. */
@@ -64,18 +62,10 @@ final class GaugeOperations {
                         .with(
                                 OwnInstruments.named(INSTRUMENTS, named, OwnInstruments.choices(instruments.all())),
                                 read));
-        GaugeQuestion question = recipe == null ? WITHOUT_RECIPE : new GaugeQuestion(poured(recipe));
+        GaugeQuestion question = recipe == null ? WITHOUT_RECIPE : new GaugeQuestion(texts.worked(recipe).measured());
         Workings.Written written = new Workings.Written();
         Fields fields = question.answer(typed, Keys.SNAKE_CASE, explained ? written : Workings.NONE)
                 .fields();
         return Reply.of(explained ? fields.put("steps", StepFields.of(written.steps())) : fields);
-    }
-
-    private Measured poured(String recipe) {
-        PlanRecipe.Outcome plan = PlanRecipe.answer(texts.read(recipe).making(), null, Workings.NONE);
-        if (plan instanceof PlanRecipe.Outcome.Refused refused) {
-            throw new Refused(Refused.IMPOSSIBLE, refused.problems());
-        }
-        return ((PlanRecipe.Outcome.Worked) plan).plan().measured();
     }
 }

@@ -154,8 +154,13 @@ final class LeftoverOperations {
                 body.texts(EXTRACTS), text(body, STRENGTH, ""), text(body, SUGAR, ""), text(body, MOST, USUAL_MOST));
         String table = body.text(SHELF);
         body.refuseIfAnyWrong();
-        PlanUseUp.Outcome outcome =
-                PlanUseUp.answer(wish, LeftOver.of(shelf(table), today()), candidates(), texts.ounce());
+        List<LotOnShelf> shelf = shelf(table);
+        PlanUseUp.Outcome outcome = PlanUseUp.answer(
+                wish,
+                LeftOver.of(shelf, today()),
+                candidates(),
+                texts.ounce(),
+                MakersGrounds.of(store, shelf.stream().map(LotOnShelf::lot).toList()));
         if (outcome instanceof PlanUseUp.Outcome.Refused refused) {
             throw new Refused(Refused.IMPOSSIBLE, refused.problems());
         }

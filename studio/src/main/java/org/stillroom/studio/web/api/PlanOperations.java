@@ -13,8 +13,6 @@ import org.stillroom.studio.answer.desk.PlanWishes;
 
 /** The plan of a recipe, as the command line answers it. */
 final class PlanOperations {
-    static final String RECIPE = "recipe";
-
     private static final String EXAMPLE = """
             {"recipe": {
                "stillroom": 1,

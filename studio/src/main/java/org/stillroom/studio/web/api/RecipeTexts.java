@@ -6,11 +6,14 @@ import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.recipe.Making;
 import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Workings;
 import org.stillroom.core.safety.Grounds;
 import org.stillroom.studio.answer.desk.Part;
 import org.stillroom.studio.recipefile.RecipeReader;
 import org.stillroom.studio.recipefile.RecipeReading;
 import org.stillroom.studio.store.Store;
+import org.stillroom.studio.usecase.PlanRecipe;
+import org.stillroom.studio.usecase.WorkedPlan;
 import org.stillroom.studio.usecase.compose.HandOut;
 import org.stillroom.studio.usecase.compose.StageShelf;
 import org.stillroom.studio.usecase.shelf.MakersGrounds;
@@ -76,6 +79,24 @@ final class RecipeTexts {
         }
         body.refuseIfAnyWrong();
         return read(String.valueOf(text));
+    }
+
+    /** Returns the recipe of a text worked out and judged on what this studio knows; refuses what cannot be. */
+    WorkedPlan worked(String text) {
+        return worked(read(text));
+    }
+
+    /** Returns the recipe that a body holds beside the parts of its question, worked out and judged on what this studio knows. */
+    WorkedPlan worked(Body body, List<Part> parts) {
+        return worked(read(body, parts));
+    }
+
+    private WorkedPlan worked(Found found) {
+        PlanRecipe.Outcome outcome = PlanRecipe.answer(found.making(), null, grounds(), Workings.NONE);
+        if (outcome instanceof PlanRecipe.Outcome.Refused refused) {
+            throw new Refused(Refused.IMPOSSIBLE, refused.problems());
+        }
+        return ((PlanRecipe.Outcome.Worked) outcome).plan();
     }
 
     /** Returns a recipe file as it leaves the studio. */

@@ -3,15 +3,12 @@ package org.stillroom.studio.web.api;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.answer.LabelFields;
 import org.stillroom.studio.answer.SafetyFields;
 import org.stillroom.studio.answer.desk.LabelAsked;
 import org.stillroom.studio.answer.desk.Objections;
 import org.stillroom.studio.answer.desk.Part;
 import org.stillroom.studio.answer.desk.SafetyAsked;
-import org.stillroom.studio.answer.desk.WrongInput;
-import org.stillroom.studio.usecase.PlanRecipe;
 import org.stillroom.studio.usecase.WorkedPlan;
 
 /** What is in the drink of a recipe, what rules say of it, and what its label says. */
@@ -41,7 +38,8 @@ final class SafetyOperations {
                                 Operation.Method.POST,
                                 "/safety",
                                 "safety",
-                                "What of watched substances the drink of a recipe holds, and what law and guidance say.",
+                                "What of watched substances the drink of a recipe holds, by the analyses of the studio's lots where there"
+                                        + " are some, and what law and guidance say.",
                                 call -> safety(call.body()))
                         .takes(question(SafetyAsked.PARTS), OF_A_RECIPE + " \"serving\": \"30 ml\", \"place\": \"EU\"}")
                         .answers(Schemas.ref("Safety")),
@@ -62,24 +60,15 @@ final class SafetyOperations {
     }
 
     private Reply safety(Body body) {
-        WorkedPlan worked = worked(body, SafetyAsked.PARTS);
+        WorkedPlan worked = texts.worked(body, SafetyAsked.PARTS);
         SafetyAsked asked = SafetyAsked.of(body.typed(SafetyAsked.PARTS), Keys.SNAKE_CASE, new Objections());
         return Reply.of(SafetyFields.of(asked.answer(worked)));
     }
 
     private Reply label(Body body) {
-        WorkedPlan worked = worked(body, LabelAsked.PARTS);
+        WorkedPlan worked = texts.worked(body, LabelAsked.PARTS);
         LabelAsked asked = LabelAsked.of(body.typed(LabelAsked.PARTS), Keys.SNAKE_CASE, new Objections());
         return Reply.of(LabelFields.of(asked.answer(worked)));
-    }
-
-    private WorkedPlan worked(Body body, List<Part> parts) {
-        PlanRecipe.Outcome outcome =
-                PlanRecipe.answer(texts.read(body, parts).making(), null, texts.grounds(), Workings.NONE);
-        if (outcome instanceof PlanRecipe.Outcome.Refused refused) {
-            throw new WrongInput(refused.problems());
-        }
-        return ((PlanRecipe.Outcome.Worked) outcome).plan();
     }
 
     static Map<String, Object> components() {

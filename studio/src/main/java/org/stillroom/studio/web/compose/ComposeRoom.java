@@ -42,7 +42,7 @@ public final class ComposeRoom implements Room {
         new RecipePages(store, this).routes(doors);
         new TryingPages(store, this).routes(doors);
         new VersionPages(store, this).routes(doors);
-        new NotesPages(store, this).routes(doors);
+        new NotesPages(this).routes(doors);
     }
 
     WorkOnRecipe work() {

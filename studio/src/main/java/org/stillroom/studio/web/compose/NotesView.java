@@ -9,16 +9,8 @@ import org.stillroom.studio.sheet.NotesPlot;
 import org.stillroom.studio.usecase.TellNotes;
 import org.stillroom.studio.wording.Words;
 
-/**
- * The notes of one recipe as their page shows them.
- *
- * @param analysed ingredients whose lots' own analyses are counted
- */
-public record NotesView(TellNotes.Found found, List<String> analysed, Words words) {
-    public NotesView {
-        analysed = List.copyOf(analysed);
-    }
-
+/** The notes of one recipe as their page shows them. */
+public record NotesView(TellNotes.Found found, Words words) {
     /** More are not drawn; the table has all. */
     private static final int DRAWN = 16;
 
@@ -64,7 +56,9 @@ public record NotesView(TellNotes.Found found, List<String> analysed, Words word
 
     /** Returns whose analyses are counted, in a sentence; empty where none is. */
     public String byAnalysis() {
-        return analysed.isEmpty() ? "" : words.say("notes.analysed", String.join(", ", analysed));
+        return found.analysed().isEmpty()
+                ? ""
+                : words.say("notes.analysed", String.join(", ", found.analysed()));
     }
 
     /** Returns the plot as SVG. */

@@ -16,6 +16,7 @@ import org.stillroom.studio.usecase.left.CouldMake;
 import org.stillroom.studio.usecase.left.LeftOver;
 import org.stillroom.studio.usecase.left.PlanUseUp;
 import org.stillroom.studio.usecase.shelf.LotOnShelf;
+import org.stillroom.studio.usecase.shelf.MakersGrounds;
 import org.stillroom.studio.web.frame.Doors;
 import org.stillroom.studio.web.frame.Visit;
 
@@ -73,7 +74,8 @@ final class LeftPages {
                 orElse(visit.field("strength"), STRENGTH),
                 orElse(visit.field("sugar"), SUGAR),
                 orElse(visit.field("most"), MOST));
-        PlanUseUp.Outcome outcome = PlanUseUp.answer(wish, left, candidates(), desk.ounce());
+        PlanUseUp.Outcome outcome = 
+                PlanUseUp.answer(wish, left, candidates(), desk.ounce(), MakersGrounds.of(desk.store()));
         List<Finding> problems = outcome instanceof PlanUseUp.Outcome.Refused refused ? refused.problems() : List.of();
         if (!problems.isEmpty()) {
             visit.context().status(HttpStatus.UNPROCESSABLE_CONTENT);

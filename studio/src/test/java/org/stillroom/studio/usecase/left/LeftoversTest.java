@@ -10,6 +10,7 @@ import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.recipe.Making;
 import org.stillroom.core.reference.Finding;
+import org.stillroom.core.safety.Grounds;
 import org.stillroom.planner.leftovers.UseUp;
 import org.stillroom.planner.shopping.ShoppingList;
 import org.stillroom.studio.recipefile.RecipeReader;
@@ -142,7 +143,8 @@ class LeftoversTest {
                 new PlanUseUp.Wish(List.of(extracts), "28 %", "200 g/L", most),
                 LeftOver.of(SHELF, TODAY),
                 List.of(recipe("Bay", "  - {use: bay tincture, dose: 20 ml/L}")),
-                OunceMeaning.US_FLUID);
+                OunceMeaning.US_FLUID,
+                Grounds.SHIPPED);
     }
 
     @Test

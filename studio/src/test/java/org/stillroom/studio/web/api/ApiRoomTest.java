@@ -236,6 +236,30 @@ class ApiRoomTest {
     }
 
     @Test
+    void theAnalysesOfTheShelfCountInWhatIsToldOfARecipesOils() throws Exception {
+        String recipe = "{\"recipe\": {\"stillroom\": 1, \"title\": \"Juniper\", \"target\": {\"volume\": \"1 L\","
+                + " \"strength\": \"40 %\"}, \"ingredients\": [{\"name\": \"juniper oil\", \"kind\": \"essential oil\"}],"
+                + " \"lines\": [{\"use\": \"juniper oil\", \"dose\": \"0.2 g/L\"},"
+                + " {\"use\": \"spirit 96 %\", \"amount\": \"free\"}, {\"use\": \"water\", \"amount\": \"free\"}]}}";
+        double usual =
+                program.post("/clarity", recipe).json().get("oil_load").doubleValue();
+        assertThat(program.post("/notes", recipe).json().get("analysed")).isEmpty();
+        Answer added = program.post(
+                "/lots",
+                "{\"lots\": [{\"name\": \"juniper oil\", \"kind\": \"essential oil\","
+                        + " \"analysis\": \"terpinen-4-ol;100\"}]}");
+        assertThat(added.status()).as(added.body()).isEqualTo(200);
+
+        assertThat(program.post("/clarity", recipe).json().get("oil_load").doubleValue())
+                .isLessThan(0.1 * usual); // an alcohol dissolves better than terpenes
+        JsonNode notes = program.post("/notes", recipe).json();
+        assertThat(notes.get("analysed").get(0).asString()).isEqualTo("juniper oil");
+        assertThat(notes.get("constituents")).hasSize(1);
+        assertThat(notes.get("constituents").get(0).get("mg_per_l").get("max").doubleValue())
+                .isCloseTo(200.0, within(1e-6));
+    }
+
+    @Test
     void aLotIsAddedChangedWeighedRemovedAndBroughtBack() throws Exception {
         JsonNode lot = program.post(
                         "/lots",

@@ -9,16 +9,14 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.stillroom.studio.faults.FaultLog;
 import org.stillroom.studio.store.DataFolder;
-import org.stillroom.studio.store.LotSheet;
-import org.stillroom.studio.store.Lots;
 import org.stillroom.studio.store.Store;
+import org.stillroom.studio.usecase.shelf.Bottles;
 import org.stillroom.studio.web.frame.StudioServer;
 
 /** The notes of a recipe over real HTTP on a real store. */
@@ -27,6 +25,14 @@ class NotesPagesTest {
             stillroom: 1
             title: Bay and lemon
             target: {volume: 1 L, strength: 30 %}
+            """;
+
+    private static final String LEMON = HEAD + """
+            ingredients: [{name: lemon oil, kind: essential oil}]
+            lines:
+              - {use: lemon oil, dose: 50 mg/L}
+              - {use: spirit 96 %, amount: free}
+              - {use: water, amount: make up}
             """;
 
     @TempDir
@@ -95,50 +101,43 @@ class NotesPagesTest {
         assertThat(notes(HEAD + "lines:\n  - {use: moon dust, amount: free}\n")).contains("there is nothing to smell");
     }
 
+    private void putOnShelf(String lot, String linalool) {
+        store.lots()
+                .add(
+                        List.of(Bottles.read(
+                                "name",
+                                "lemon oil",
+                                "kind",
+                                "essential oil",
+                                "left",
+                                "8 ml",
+                                "lot",
+                                lot,
+                                "analysis",
+                                "constituent;percent\nlinalool;" + linalool)),
+                        lot);
+    }
+
     /** 50 mg of oil in a litre, 40 % of it linalool by the certificate: 20 mg/L, and nothing else. */
     @Test
     void theAnalysisOfTheLotTakesThePlaceOfTheRange() throws Exception {
-        store.lots()
-                .add(
-                        List.of(new Lots.NewLot(
-                                new LotSheet(
-                                        "lemon oil",
-                                        "essential oil",
-                                        Map.of(),
-                                        "lot 4",
-                                        null,
-                                        10,
-                                        "ml",
-                                        null,
-                                        null,
-                                        null,
-                                        "constituent;percent\nlinalool;40",
-                                        null,
-                                        null,
-                                        false,
-                                        null),
-                                8)),
-                        "r3");
-        String page = notes(HEAD + """
-                ingredients: [{name: lemon oil, kind: essential oil}]
-                lines:
-                  - {use: lemon oil, dose: 50 mg/L}
-                  - {use: spirit 96 %, amount: free}
-                  - {use: water, amount: make up}
-                """);
-        assertThat(page).contains("analysis of the lot to use first: lemon oil", "<td>20.0</td>");
+        putOnShelf("lot 4", "40");
+        String page = notes(LEMON);
+        assertThat(page).contains("By the analyses of your lots: lemon oil", "<td>20.0</td>");
         assertThat(page).doesNotContain("d-limonene");
+    }
+
+    /** Either bottle may be poured: from 20 to 30 mg/L, 25 in the middle. */
+    @Test
+    void betweenTwoLotsThereIsARange() throws Exception {
+        putOnShelf("lot 4", "40");
+        putOnShelf("lot 5", "60");
+        assertThat(notes(LEMON)).contains("<td>25.0</td>", "20.0 to 30.0");
     }
 
     @Test
     void aPlotIsReadWithTheDecimalMarkOfItsLanguage() throws Exception {
-        String page = notes("de", HEAD + """
-                ingredients: [{name: lemon oil, kind: essential oil}]
-                lines:
-                  - {use: lemon oil, dose: 50 mg/L}
-                  - {use: spirit 96 %, amount: free}
-                  - {use: water, amount: make up}
-                """);
+        String page = notes("de", LEMON);
         assertThat(page).contains(">0,1</text>").doesNotContain(">0.1</text>");
     }
 }
