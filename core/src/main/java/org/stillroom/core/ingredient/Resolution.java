@@ -95,7 +95,8 @@ public record Resolution(@Nullable Resolved resolved, List<Finding> findings) {
                     upper,
                     OptionalDouble.of(known.value().kilogramsPerCubicMetre() / 1000.0),
                     solid ? BULK_DENSITY_DOUBT : 0.0,
-                    solid);
+                    solid,
+                    null);
         }
         @Nullable OilDensity oil = oilDensity(ingredient, perGram);
         if (oil != null) {
@@ -105,7 +106,7 @@ public record Resolution(@Nullable Resolved resolved, List<Finding> findings) {
         OptionalDouble density = solid
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(perGram.total() / VolumeModel.atTwenty().millilitres(perGram.toGrams()));
-        return new Resolved(ingredient, perGram, marc, upper, density, 0.0, solid);
+        return new Resolved(ingredient, perGram, marc, upper, density, 0.0, solid, null);
     }
 
     /** Returns the density of an oil that nobody measured, or null where it is something else or its own density is said. */

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
-import org.stillroom.core.ingredient.Resolved;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.plan.Plan;
@@ -39,7 +38,10 @@ public final class AnalysedPlan {
         for (PlannedLine line : plan.lines()) {
             Map<String, Double> shares = shares(plan, stages, line);
             changed |= shares != null;
-            lines.add(shares == null ? line : knowing(line, shares));
+            lines.add(
+                    shares == null
+                            ? line
+                            : new PlannedLine(line.line(), line.ingredient().knowingOil(shares), line.grams()));
         }
         if (!changed) {
             return plan;
@@ -83,18 +85,5 @@ public final class AnalysedPlan {
         Map<String, Double> shares = new TreeMap<>();
         liquid.aroma().forEach((key, grams) -> shares.put(key, grams / oil));
         return shares;
-    }
-
-    private static PlannedLine knowing(PlannedLine line, Map<String, Double> shares) {
-        Resolved before = line.ingredient();
-        Resolved known = new Resolved(
-                before.ingredient(),
-                before.perGram().knowingOil(shares),
-                before.marcPerGram(),
-                before.perGramAtUpperLabel().knowingOil(shares),
-                before.gramsPerMillilitre(),
-                before.relativeDensityDoubt(),
-                before.solid());
-        return new PlannedLine(line.line(), known, line.grams());
     }
 }

@@ -110,7 +110,7 @@ final class Balances {
     }
 
     private void addLine(int index, Line line) {
-        Resolved ingredient = pantry.find(line.use());
+        Resolved ingredient = pantry.find(line);
         if (ingredient == null) {
             return;
         }

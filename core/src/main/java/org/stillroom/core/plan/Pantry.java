@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.aroma.OilDensity;
+import org.stillroom.core.drops.OwnDropper;
 import org.stillroom.core.ingredient.Generic;
 import org.stillroom.core.ingredient.Generics;
 import org.stillroom.core.ingredient.Ingredient;
@@ -18,6 +19,8 @@ import org.stillroom.core.quantity.Drops;
 import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.Typed;
 import org.stillroom.core.quantity.Volume;
+import org.stillroom.core.recipe.Line;
+import org.stillroom.core.recipe.Measure;
 import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
@@ -44,9 +47,15 @@ final class Pantry {
         return findings.stream().anyMatch(finding -> finding.severity() == Severity.STOP);
     }
 
-    /** Returns an ingredient of the recipe, else a generic of that name, or null with a finding. */
+    /** Returns what a line uses, with the dropper that it is dosed with: an ingredient of the recipe, else a generic; or null with a finding. */
     @Nullable
-    Resolved find(String name) {
+    Resolved find(Line line) {
+        Resolved found = find(line.use());
+        Measure dropper = recipe.dropper(line);
+        return found == null ? null : found.from(dropper == null ? null : dropper.ownDropper());
+    }
+
+    private @Nullable Resolved find(String name) {
         if (!resolved.containsKey(name)) {
             Resolved found = resolve(name);
             if (found == null) {
@@ -91,7 +100,7 @@ final class Pantry {
     private static Resolved ofStage(Ingredient ingredient, Plan.StagePlan stage) {
         Contents perGram = stage.plan().liquid().perGram();
         double density = stage.yieldGrams() / stage.yieldMillilitres();
-        return new Resolved(ingredient, perGram, 0.0, perGram, OptionalDouble.of(density), 0.0, false);
+        return new Resolved(ingredient, perGram, 0.0, perGram, OptionalDouble.of(density), 0.0, false, null);
     }
 
     /** Returns how much there is of an ingredient, g; infinite when it was not said, null with a finding when it cannot be told. */
@@ -152,19 +161,31 @@ final class Pantry {
             return gramsOfVolume(ingredient, volume, drop.text(), "one drop of");
         }
         double estimate = ingredient.gramsPerDrop();
+        String milligrams = milligrams(estimate);
+        OwnDropper own = ingredient.dropper();
         findings.add(new Finding(
-                "drop-estimated",
-                Severity.CAUTION,
+                own == null ? "drop-estimated" : "drop-by-own-dropper",
+                own == null ? Severity.CAUTION : Severity.NOTE,
                 ingredient.name(),
                 "",
                 "estimated",
-                "A drop of " + ingredient.name() + " is taken as " + Words.number(1000 * estimate, 1)
-                        + " mg, that of the official dropper.",
-                "droppers differ: 30 % either way is common",
-                "Weigh 20 to 50 drops of it from your dropper and write what one weighs: drop: "
-                        + Words.number(1000 * estimate, 1) + " mg.",
+                "A drop of " + ingredient.name() + " is taken as " + milligrams
+                        + (own == null
+                                ? ", that of the official dropper."
+                                : ", by the drop of water from your dropper " + own.name() + ", "
+                                        + milligrams(own.waterDrop().grams())
+                                        + ", and the ratio of the surface tensions."),
+                own == null
+                        ? "droppers differ: 30 % either way is common"
+                        : "a drop lies within " + Words.number(100 * ingredient.dropDoubt(), 0)
+                                + " % of that in nine cases of ten",
+                "Weigh 20 to 50 drops of it from your dropper and write what one weighs: drop: " + milligrams + ".",
                 null,
                 Source.SURFACE_TENSION));
         return estimate;
+    }
+
+    private static String milligrams(double grams) {
+        return Words.number(1000 * grams, 1) + " mg";
     }
 }

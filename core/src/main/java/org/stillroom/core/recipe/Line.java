@@ -1,6 +1,7 @@
 package org.stillroom.core.recipe;
 
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.quantity.Drops;
 
 /**
  * One line of a recipe.
@@ -14,4 +15,12 @@ public record Line(
         String use,
         LineAmount amount,
         @Nullable String with,
-        @Nullable String note) {}
+        @Nullable String note) {
+    /** Returns whether it is dosed in drops, as a whole or per litre. */
+    public boolean isInDrops() {
+        if (amount instanceof LineAmount.PerLitre dosed) {
+            return dosed.dose().value().perLitre() instanceof Drops;
+        }
+        return amount instanceof LineAmount.Fixed fixed && fixed.amount().value() instanceof Drops;
+    }
+}

@@ -60,10 +60,30 @@ public record Recipe(
                 title, target, ingredients, lines, measures, ounce, room, vessel, other, rest, loss, steps, notes);
     }
 
+    /** Returns the dropper that a line is dosed with in drops: the one that it names, else the first there is; null where there is none. */
+    public @Nullable Measure dropper(Line line) {
+        Measure first = null;
+        for (Measure measure : measures) {
+            if (measure.kind() == MeasureKind.DROPPER) {
+                if (measure.name().equals(line.with())) {
+                    return measure;
+                }
+                first = first == null ? measure : first;
+            }
+        }
+        return first;
+    }
+
     /** Returns the recipe measured with other measures. */
     public Recipe measuredWith(List<Measure> others) {
         return new Recipe(
                 title, target, ingredients, lines, others, ounce, room, vessel, aim, rest, loss, steps, notes);
+    }
+
+    /** Returns the recipe with other lines. */
+    public Recipe withLines(List<Line> others) {
+        return new Recipe(
+                title, target, ingredients, others, measures, ounce, room, vessel, aim, rest, loss, steps, notes);
     }
 
     /** Returns the recipe with other ingredients listed. */

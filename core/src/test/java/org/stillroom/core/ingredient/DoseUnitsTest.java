@@ -1,13 +1,16 @@
 package org.stillroom.core.ingredient;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.stillroom.core.drops.DropBasis;
 import org.stillroom.core.drops.DropLiquid;
+import org.stillroom.core.drops.OwnDropper;
 import org.stillroom.core.quantity.Amount;
 import org.stillroom.core.quantity.Density;
 import org.stillroom.core.quantity.Mass;
@@ -33,6 +36,26 @@ class DoseUnitsTest {
         assertThat(oil(new Volume(0.03)).gramsPerDrop()).isCloseTo(0.0255, within(1e-9));
         assertThat(oil(null).gramsPerDrop())
                 .isEqualTo(DropLiquid.oil("lemon oil").gramsPerDrop());
+        assertThat(oil(null).dropBasis()).isEqualTo(DropBasis.OFFICIAL);
+        assertThat(oil(null).dropDoubt()).isEqualTo(0.3);
+    }
+
+    /** What was weighed with the liquid itself counts before what was weighed with water, and both before the official dropper. */
+    @Test
+    @Tag("property")
+    void aDropperOfTheMakersOwnScalesTheOfficialDrop() {
+        OwnDropper pipette = new OwnDropper("pipette", new Mass(0.040), 0.05);
+
+        Resolved ruled = oil(null).from(pipette);
+        assertThat(ruled.gramsPerDrop()).isCloseTo(0.8 * oil(null).gramsPerDrop(), within(1e-15));
+        assertThat(ruled.dropBasis()).isEqualTo(DropBasis.OWN_DROPPER);
+        assertThat(ruled.dropDoubt()).isCloseTo(Math.sqrt(0.1 * 0.1 + 0.1 * 0.1 + 0.05 * 0.05), within(1e-12));
+        Resolved weighed = oil(new Mass(0.0255)).from(pipette);
+        assertThat(weighed.gramsPerDrop()).isEqualTo(0.0255);
+        assertThat(weighed.dropBasis()).isEqualTo(DropBasis.WEIGHED);
+        assertThat(weighed.dropDoubt()).isEqualTo(0.1);
+        assertThatThrownBy(() -> new OwnDropper("pipette", new Mass(0.0), 0.0)).hasMessageContaining("above 0");
+        assertThatThrownBy(() -> new OwnDropper("pipette", new Mass(0.04), 1.0)).hasMessageContaining("in doubt");
     }
 
     @Test

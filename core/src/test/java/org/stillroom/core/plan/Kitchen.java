@@ -22,6 +22,7 @@ import org.stillroom.core.recipe.Line;
 import org.stillroom.core.recipe.LineAmount;
 import org.stillroom.core.recipe.Loss;
 import org.stillroom.core.recipe.Making;
+import org.stillroom.core.recipe.Measure;
 import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.recipe.SugarBasis;
 import org.stillroom.core.recipe.Target;
@@ -225,8 +226,16 @@ final class Kitchen {
         return plan(Map.of());
     }
 
+    Plan plan(Measure measure) {
+        return plan(new Making(recipe().measuredWith(List.of(measure)), Map.of()));
+    }
+
     Plan plan(Map<String, Making> stages) {
-        Planning planning = Planner.plan(new Making(recipe(), stages));
+        return plan(new Making(recipe(), stages));
+    }
+
+    private static Plan plan(Making making) {
+        Planning planning = Planner.plan(making);
         if (planning instanceof Planning.Planned planned) {
             return planned.plan();
         }

@@ -6,10 +6,15 @@ import static org.stillroom.core.plan.Kitchen.finding;
 
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.quantity.Mass;
+import org.stillroom.core.quantity.Typed;
 import org.stillroom.core.recipe.Loss;
 import org.stillroom.core.recipe.Making;
+import org.stillroom.core.recipe.Measure;
+import org.stillroom.core.recipe.MeasureKind;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 
@@ -217,6 +222,40 @@ class PlanFindingsTest {
                 "Weigh 20 to 50 drops of it from your dropper and write what one weighs: drop: 50.0 mg.");
         assertThat(finding.howSure()).isEqualTo("droppers differ: 30 % either way is common");
         assertThat(Kitchen.grams(plan, "own water")).isCloseTo(1.0, org.assertj.core.api.Assertions.within(0.005));
+    }
+
+    /** A drop of water weighs 46 mg from this dropper; of lemon oil 46 · 27.5 / 72.75 mg by Tate's law (tension from memory). */
+    @Test
+    @Tag("property")
+    void aDropFollowsTheMakersDropperByItsDropOfWaterUnlessItWasWeighedItself() {
+        Measure dropper = new Measure(
+                "pipette",
+                MeasureKind.DROPPER,
+                null,
+                null,
+                null,
+                List.of(),
+                new Typed<>("46 mg", new Mass(0.046)));
+        Plan plan = new Kitchen()
+                .amount("vodka 40 %", "1 kg")
+                .bought("lemon oil", Kind.ESSENTIAL_OIL, null, null, null, null)
+                .bought("bay oil", Kind.ESSENTIAL_OIL, "25 mg", null, null, null)
+                .amount("lemon oil", "10 drops")
+                .amount("bay oil", "10 drops")
+                .plan(dropper);
+        assertThat(Kitchen.grams(plan, "lemon oil"))
+                .isCloseTo(0.46 * 27.5 / 72.75, org.assertj.core.api.Assertions.within(1e-9));
+        assertThat(Kitchen.grams(plan, "bay oil")).isCloseTo(0.25, org.assertj.core.api.Assertions.within(1e-12));
+        Finding finding = finding(plan.findings(), "drop-by-own-dropper");
+        says(
+                finding,
+                Severity.NOTE,
+                "lemon oil",
+                "A drop of lemon oil is taken as 17.4 mg, by the drop of water from your dropper pipette, 46.0 mg,"
+                        + " and the ratio of the surface tensions.",
+                "Weigh 20 to 50 drops of it from your dropper and write what one weighs: drop: 17.4 mg.");
+        assertThat(finding.howSure()).isEqualTo("a drop lies within 14 % of that in nine cases of ten");
+        assertThat(rules(plan)).doesNotContain("drop-estimated");
     }
 
     @Test

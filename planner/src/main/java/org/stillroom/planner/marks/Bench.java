@@ -3,10 +3,8 @@ package org.stillroom.planner.marks;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.stillroom.core.quantity.Dose;
 import org.stillroom.core.quantity.Drops;
 import org.stillroom.core.quantity.OunceMeaning;
-import org.stillroom.core.recipe.LineAmount;
 import org.stillroom.core.recipe.Measure;
 import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.reference.Finding;
@@ -25,10 +23,12 @@ final class Bench {
     private static final int MOST_DROPS = 60;
 
     private final List<Instrument> instruments = new ArrayList<>();
+    private final Recipe recipe;
     private final List<Finding> findings;
 
     /** @param findings takes what the maker should know */
     Bench(Recipe recipe, List<Finding> findings) {
+        this.recipe = recipe;
         this.findings = findings;
         OunceMeaning ounce =
                 recipe.ounce() == null ? OunceMeaning.US_FLUID : recipe.ounce().value();
@@ -36,7 +36,8 @@ final class Bench {
         for (Measure measure : recipe.measures()) {
             instruments.add(reader.read(measure));
         }
-        if (instruments.isEmpty()) {
+        if (instruments.stream().allMatch(Dropper.class::isInstance)) {
+            String none = instruments.isEmpty() ? "No measures are named" : "No measure but a dropper is named";
             instruments.add(InstrumentReader.assumedScale());
             findings.add(new Finding(
                     "scale-assumed",
@@ -44,7 +45,7 @@ final class Bench {
                     "measures",
                     "",
                     "assumed",
-                    "No measures are named; assumed: a scale that shows 0.1 g.",
+                    none + "; assumed: a scale that shows 0.1 g.",
                     "",
                     "Write what you measure with under measures.",
                     null,
@@ -66,7 +67,7 @@ final class Bench {
             }
             findings.add(cannotTake(portion, where, with));
         }
-        Instrument best = isInDrops(portion) ? dropper() : best(portion);
+        Instrument best = portion.line().line().isInDrops() ? dropper(portion) : best(portion);
         if (best != null) {
             return best;
         }
@@ -103,22 +104,9 @@ final class Bench {
     }
 
     /** Who doses in drops has a dropper, listed or not. */
-    private static boolean isInDrops(Portion portion) {
-        LineAmount amount = portion.line().line().amount();
-        if (amount instanceof LineAmount.PerLitre dosed) {
-            Dose dose = dosed.dose().value();
-            return dose.perLitre() instanceof Drops;
-        }
-        return amount instanceof LineAmount.Fixed fixed && fixed.amount().value() instanceof Drops;
-    }
-
-    private Instrument dropper() {
-        for (Instrument instrument : instruments) {
-            if (instrument instanceof Dropper) {
-                return instrument;
-            }
-        }
-        return new Dropper("dropper");
+    private Instrument dropper(Portion portion) {
+        Measure dropper = recipe.dropper(portion.line().line());
+        return new Dropper(dropper == null ? "dropper" : dropper.name());
     }
 
     private @Nullable Instrument best(Portion portion) {
@@ -134,6 +122,7 @@ final class Bench {
     private List<Instrument> able(Portion portion) {
         List<Instrument> able = instruments.stream()
                 .filter(instrument -> instrument.canTake(portion))
+                .filter(instrument -> !(instrument instanceof Dropper) || instrument.equals(dropper(portion)))
                 .toList();
         List<Instrument> scales = able.stream().filter(Bench::isScale).toList();
         return portion.isSolid() && !scales.isEmpty() ? scales : able;

@@ -34,12 +34,7 @@ record Dropper(String name) implements Instrument {
         List<Reading.Filling> fillings = List.of();
         Reading reading = Reading.rounded(new Drops(count), (double) count, "drops", name, fillings, words);
         double grams = count * portion.gramsPerDrop();
-        return new Take(
-                reading,
-                grams,
-                portion.dropDoubt() * grams,
-                0.5 * portion.gramsPerDrop(),
-                false,
-                Source.SURFACE_TENSION);
+        double tolerance = portion.dropDoubt() * grams;
+        return new Take(reading, grams, tolerance, 0.5 * portion.gramsPerDrop(), false, Source.SURFACE_TENSION);
     }
 }

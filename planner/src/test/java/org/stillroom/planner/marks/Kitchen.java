@@ -124,7 +124,7 @@ public final class Kitchen {
     /** Adds an instrument with marks. */
     Kitchen marked(MeasureKind kind, String marks, @Nullable String holds) {
         measures.add(
-                new Measure(kind.label(), kind, amount(marks), null, holds == null ? null : amount(holds), List.of()));
+                new Measure(kind.label(), kind, amount(marks), null, holds == null ? null : amount(holds), List.of(), null));
         return this;
     }
 
@@ -132,7 +132,14 @@ public final class Kitchen {
     Kitchen sized(MeasureKind kind, String... sizes) {
         List<Typed<Volume>> each =
                 Arrays.stream(sizes).map(size -> typed(TEXT.volume(size))).toList();
-        measures.add(new Measure(kind.label(), kind, null, null, null, each));
+        measures.add(new Measure(kind.label(), kind, null, null, null, each, null));
+        return this;
+    }
+
+    /** Adds a dropper that was weighed with water. */
+    Kitchen dropper(String name, String waterDrop) {
+        measures.add(
+                new Measure(name, MeasureKind.DROPPER, null, null, null, List.of(), typed(TEXT.mass(waterDrop))));
         return this;
     }
 

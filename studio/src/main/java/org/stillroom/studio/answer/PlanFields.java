@@ -3,10 +3,12 @@ package org.stillroom.studio.answer;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.stillroom.core.ingredient.DoseUnits;
+import org.stillroom.core.ingredient.Resolved;
 import org.stillroom.core.plan.Band;
 import org.stillroom.core.plan.Bands;
 import org.stillroom.core.plan.MixingStep;
 import org.stillroom.core.plan.PlannedLine;
+import org.stillroom.core.quantity.Drops;
 import org.stillroom.planner.explore.Exploration;
 import org.stillroom.planner.marks.MeasuredLine;
 import org.stillroom.planner.marks.RoundingEffect;
@@ -73,6 +75,15 @@ public final class PlanFields {
                 .put("words", line.reading().words())
                 .put("mass_g", line.grams())
                 .put("tolerance_g", line.toleranceGrams());
+        if (line.reading().amount() instanceof Drops) {
+            Resolved ingredient = line.exact().ingredient();
+            measured.put(
+                    "drop",
+                    new Fields()
+                            .put("mass_mg", 1000.0 * ingredient.gramsPerDrop())
+                            .put("within_percent", 100.0 * ingredient.dropDoubt())
+                            .put("from", ingredient.dropBasis().label()));
+        }
         fields.put("measured", measured);
         DoseUnits dose = worked.dose(line.exact());
         return dose == null ? fields.putNone("dose") : fields.put("dose", dose(dose));

@@ -24,7 +24,7 @@ final class Keys {
 
     static final List<String> TARGET = List.of("volume", "bottles", "strength", "sugar", "acidity");
 
-    static final List<String> MEASURE = List.of("name", "kind", "marks", "tolerance", "holds", "sizes");
+    static final List<String> MEASURE = List.of("name", "kind", "marks", "tolerance", "holds", "sizes", "drop");
 
     static final List<String> INGREDIENT = List.of(
             "name",

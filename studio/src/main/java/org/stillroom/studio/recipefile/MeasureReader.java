@@ -14,6 +14,9 @@ import org.stillroom.core.recipe.MeasureKind;
 
 /** Reads what the maker measures with. */
 final class MeasureReader {
+    /** No drop of water weighs as much; from 20 to 70 mg are usual, from memory. */
+    private static final double MOST_GRAMS = 0.3;
+
     private final QuantityText quantities;
     private final Problems problems;
 
@@ -40,13 +43,59 @@ final class MeasureReader {
         fields.required("name", "Give the measure a name, such as “name: kitchen scale”.");
         fields.required("kind", "Say what it is, such as “kind: scale”.");
         MeasureKind kind = fields.choice("kind", List.of(MeasureKind.values()), MeasureKind::label);
+        Typed<Mass> drop = drop(kind, fields);
         return new Measure(
                 called,
                 kind == null ? MeasureKind.SCALE : kind,
                 amount("marks", kind, fields),
-                amount("tolerance", kind, fields),
+                drop == null ? amount("tolerance", kind, fields) : within(drop.value(), fields),
                 amount("holds", kind, fields),
-                sizes(fields));
+                sizes(fields),
+                drop);
+    }
+
+    private @Nullable Typed<Mass> drop(@Nullable MeasureKind kind, Fields fields) {
+        Typed<Mass> drop = fields.quantity("drop", quantities::mass, "“drop: 46 mg”");
+        if (drop == null || kind == null) {
+            return drop;
+        }
+        if (kind != MeasureKind.DROPPER) {
+            fields.problem(
+                    "drop",
+                    "measure-drop",
+                    "does not fit",
+                    "A " + kind.label() + " has no drop.",
+                    "Leave it out, or write “kind: dropper”.");
+            return null;
+        }
+        if (!(drop.value().grams() > 0.0 && drop.value().grams() < MOST_GRAMS)) {
+            fields.problem(
+                    "drop",
+                    "measure-drop",
+                    "cannot be",
+                    "A drop of water weighs 20 to 70 mg, not " + drop.text() + ".",
+                    "Weigh 50 drops of water and write what one of them weighs, such as “drop: 46 mg”.");
+            return null;
+        }
+        return drop;
+    }
+
+    /** Returns within what a drop is known. */
+    private @Nullable Typed<Amount> within(Mass drop, Fields fields) {
+        Typed<Mass> within = fields.quantity("tolerance", quantities::mass, "“tolerance: 0.8 mg”");
+        if (within == null) {
+            return null;
+        }
+        if (!(within.value().grams() < drop.grams())) {
+            fields.problem(
+                    "tolerance",
+                    "measure-drop",
+                    "cannot be",
+                    "A drop cannot be in doubt by as much as it weighs, " + within.text() + ".",
+                    "Write within what the mean drop is known, such as “tolerance: 0.8 mg”.");
+            return null;
+        }
+        return new Typed<>(within.text(), within.value());
     }
 
     /** Returns the amount of a key, by mass for a scale and by volume for all others. */

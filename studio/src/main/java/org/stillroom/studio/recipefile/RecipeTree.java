@@ -87,6 +87,7 @@ final class RecipeTree {
         if (!measure.sizes().isEmpty()) {
             fields.put("sizes", measure.sizes().stream().map(Typed::text).toList());
         }
+        put(fields, "drop", typed(measure.drop()));
         return fields;
     }
 

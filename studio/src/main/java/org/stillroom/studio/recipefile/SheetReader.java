@@ -27,7 +27,7 @@ public final class SheetReader {
     public static final List<String> INGREDIENT_FIELDS = ingredientFields();
 
     /** Keys of the fields of a measure besides its name and kind. */
-    public static final List<String> MEASURE_FIELDS = List.of("marks", "tolerance", "holds", "sizes");
+    public static final List<String> MEASURE_FIELDS = List.of("marks", "tolerance", "holds", "sizes", "drop");
 
     private static final String INCOMPLETE = "ingredient-incomplete";
 

@@ -8,6 +8,7 @@ import org.stillroom.core.aroma.Material;
 import org.stillroom.core.drops.DropLiquid;
 import org.stillroom.core.drops.DropWeighings;
 import org.stillroom.core.drops.OfficialDropper;
+import org.stillroom.core.drops.OwnDropper;
 import org.stillroom.core.liquid.Estimate;
 import org.stillroom.core.quantity.Amount;
 import org.stillroom.core.quantity.Drops;
@@ -34,14 +35,14 @@ public final class WeighDrops {
      *
      * @param liquid what drops; its density may be unknown
      * @param weighings the maker's own, or null
-     * @param waterDrop what a drop of water weighs from the maker's dropper, or null; other drops follow by their surface tension
+     * @param own the maker's dropper by its drop of water, or null; other drops follow by their surface tension
      * @param dose an amount to restate, or null
      * @param batch the finished liquid that the dose goes into, or null
      */
     public record Asked(
             DropLiquid liquid,
             @Nullable DropWeighings weighings,
-            @Nullable Mass waterDrop,
+            @Nullable OwnDropper own,
             @Nullable Amount dose,
             @Nullable Volume batch) {}
 
@@ -90,8 +91,8 @@ public final class WeighDrops {
     public static Found answer(Asked asked, Workings workings) {
         DropLiquid liquid = asked.liquid();
         DropWeighings weighings = asked.weighings();
-        Mass own = asked.waterDrop();
-        double byRule = liquid.gramsPerDrop() * (own == null ? 1.0 : OfficialDropper.times(own));
+        OwnDropper own = asked.own();
+        double byRule = liquid.gramsPerDrop() * (own == null ? 1.0 : own.times());
         workings.step(
                 own == null ? "drop by the official dropper" : "drop by the drop of water from this dropper",
                 1000.0 * byRule,
@@ -100,7 +101,7 @@ public final class WeighDrops {
         double grams = weighings == null ? byRule : weighings.gramsPerDrop();
         double part = weighings != null
                 ? weighings.doubt()
-                : own == null ? OfficialDropper.RELATIVE_DOUBT : OfficialDropper.ALLOWANCE;
+                : own == null ? OfficialDropper.RELATIVE_DOUBT : own.doubtOfOthers();
         workings.step("drop", 1000.0 * grams, "mg", weighings == null ? Source.SURFACE_TENSION : Source.BALANCE);
         Estimate drop = new Estimate(grams, part * grams);
         Amount dose = asked.dose();

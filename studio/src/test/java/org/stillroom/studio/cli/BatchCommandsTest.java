@@ -44,7 +44,8 @@ class BatchCommandsTest {
                       - {use: water, amount: free}
                     """ + ingredients, "pear.yaml", "b" + ingredients);
             BeginMake.Outcome begun =
-                    new BeginMake(store).answer(recipe, 1, new BeginMake.Wish("", false, Map.of()), "c" + ingredients);
+                    new BeginMake(store)
+                            .answer(recipe, 1, new BeginMake.Wish("", false, Map.of(), Map.of()), "c" + ingredients);
             String make = ((BeginMake.Outcome.Begun) begun).make().id();
             ShowMake show = new ShowMake(store);
             int step = 0;

@@ -1,6 +1,7 @@
 package org.stillroom.studio.recipefile;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.stillroom.studio.recipefile.Examples.problems;
 import static org.stillroom.studio.recipefile.Examples.recipe;
 
@@ -8,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import org.stillroom.core.drops.OwnDropper;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.quantity.AlcoholByVolume;
 import org.stillroom.core.quantity.OunceMeaning;
@@ -45,6 +47,17 @@ class RecipeReaderTest {
         assertThat(recipe.lines().get(4).amount()).isEqualTo(new LineAmount.MakeUp());
         assertThat(Objects.requireNonNull(recipe.loss()).value()).isEqualTo(new Loss.HeldByMarc(1.5));
         assertThat(recipe.steps()).containsExactly("Stir, then wait.", "#2: filter");
+    }
+
+    @Test
+    void aDropperSaysWhatItsDropOfWaterWeighs() {
+        Recipe recipe = recipe(
+                HEAD + "measures:\n  - {name: pipette, kind: dropper, drop: 46 mg, tolerance: 0.8 mg}\n" + LINES);
+
+        OwnDropper dropper = Objects.requireNonNull(recipe.measures().get(0).ownDropper());
+        assertThat(dropper.waterDrop().grams()).isEqualTo(0.046);
+        assertThat(dropper.relativeDoubt()).isCloseTo(0.8 / 46.0, within(1e-12));
+        assertThat(RecipeWriter.write(recipe)).contains("drop: 46 mg", "tolerance: 0.8 mg");
     }
 
     @Test
@@ -113,6 +126,21 @@ class RecipeReaderTest {
                 "line 4, bench scale, marks",
                 "A scale measures mass, so “1 ml” does not fit",
                 "“marks: 1 g”");
+        refused(
+                HEAD + "measures:\n  - {name: bench scale, kind: scale, drop: 46 mg}\n" + LINES,
+                "line 4, bench scale, drop",
+                "A scale has no drop",
+                "“kind: dropper”");
+        refused(
+                HEAD + "measures:\n  - {name: pipette, kind: dropper, drop: 46 g}\n" + LINES,
+                "line 4, pipette, drop",
+                "weighs 20 to 70 mg, not 46 g",
+                "“drop: 46 mg”");
+        refused(
+                HEAD + "measures:\n  - {name: pipette, kind: dropper, drop: 46 mg, tolerance: 50 mg}\n" + LINES,
+                "line 4, pipette, tolerance",
+                "by as much as it weighs",
+                "“tolerance: 0.8 mg”");
         refused(HEAD + "vessel: 3 kg\n" + LINES, "line 3, vessel", "“3 kg”", "“vessel: 5 L”");
     }
 

@@ -89,6 +89,21 @@ final class BadRecipes {
                         "{name: spirits, kind: ghost, strength: 40 %}, {name: old brandy, kind: spirit, strength: 42 % at 80 C}",
                         "{use: spirits, amount: 1,500 g}, {use: nobody, amount: 3 dashes}, {use: water, amount: 12 %},"
                                 + " {use: white sugar}"));
+        all.put(
+                "drops of a dropper of one's own",
+                recipe(
+                        "{volume: 1 L, strength: 40 %}",
+                        "{name: lemon oil, kind: essential oil}",
+                        "{use: lemon oil, dose: 6 drops/L}, {use: spirit 96 %, amount: free}, {use: water, amount: free}",
+                        "measures: [{name: pipette, kind: dropper, drop: 46 mg}]\n"));
+        all.put(
+                "droppers that cannot be",
+                recipe(
+                        "{volume: 1 L}",
+                        "",
+                        "{use: water, amount: make up}",
+                        "measures: [{name: a, kind: scale, drop: 46 mg}, {name: b, kind: dropper, drop: 46 g},"
+                                + " {name: c, kind: dropper, drop: 46 mg, tolerance: 46 mg}]\n"));
         all.put("nothing in it", "stillroom: 1\ntitle: Nothing\ntarget: {volume: 1 L}\nlines: []\n");
         all.put(
                 "steps that hurt",

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.drops.DropLiquid;
 import org.stillroom.core.drops.DropWeighings;
+import org.stillroom.core.drops.OwnDropper;
 import org.stillroom.core.liquid.Estimate;
 import org.stillroom.core.quantity.AlcoholByVolume;
 import org.stillroom.core.quantity.Amount;
@@ -81,8 +82,9 @@ final class DropsQuestion extends DeskQuestion {
         Optional<DropWeighings> weighings = weighings(asked);
         Optional<Mass> waterDrop = asked.read("water-drop", TEXT::mass);
         waterDrop
-                .filter(drop -> !(drop.grams() > 0.0))
-                .ifPresent(none -> asked.object("water-drop", "a drop weighs more than 0 mg.", "Weigh it again."));
+                .filter(drop -> !(drop.grams() > 0.0 && drop.grams() < 1.0))
+                .ifPresent(none -> asked.object(
+                        "water-drop", "a drop weighs more than 0 mg and less than 1 g.", "Weigh it again."));
         boolean perLitre = asked.isPerLitre("dose");
         Optional<Volume> typed = asked.read("batch", TEXT::volume);
         Optional<Volume> batch = perLitre && !asked.has("batch") ? Optional.of(Volume.litres(1.0)) : typed;
@@ -96,7 +98,9 @@ final class DropsQuestion extends DeskQuestion {
                 new WeighDrops.Asked(
                         liquid.orElseThrow(),
                         weighings.orElse(null),
-                        waterDrop.orElse(null),
+                        waterDrop
+                                .map(drop -> new OwnDropper("dropper", drop, 0.0))
+                                .orElse(null),
                         dose.orElse(null),
                         batch.orElse(null)),
                 workings);

@@ -1,5 +1,7 @@
 package org.stillroom.studio.usecase.compose;
 
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.plan.PlannedLine;
@@ -9,7 +11,10 @@ import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Understanding;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.recipe.Making;
+import org.stillroom.core.recipe.Measure;
+import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.recipe.Scaling;
+import org.stillroom.core.recipe.Target;
 import org.stillroom.studio.recipefile.RecipeForm;
 
 /** The changes to a form that a press of a button asks for. */
@@ -32,6 +37,25 @@ public final class EditRecipe {
         int colon = asked.indexOf(':');
         String word = colon < 0 ? asked : asked.substring(0, colon);
         return new EditRecipe(composed).after(word, asked.substring(colon + 1));
+    }
+
+    /** Returns the form with a line dosed with a dropper, which is listed among the measures in place of one of its name. */
+    public static RecipeForm dosing(RecipeForm form, int line, Measure dropper) {
+        Recipe alone = Recipe.plain("", Target.OPEN, List.of(), List.of()).measuredWith(List.of(dropper));
+        Map<String, String> fields = new LinkedHashMap<>();
+        String start = "measures.0.";
+        RecipeForm.of(alone).fields().forEach((key, text) -> {
+            if (key.startsWith(start)) {
+                fields.put(key.substring(start.length()), text);
+            }
+        });
+        RecipeForm without = form;
+        for (int i = form.count("measures") - 1; i >= 0; i--) {
+            if (form.typed("measures." + i + ".name").equals(dropper.name())) {
+                without = without.minus("measures", i);
+            }
+        }
+        return without.plus("measures", fields).with("lines." + line + ".with", dropper.name());
     }
 
     private RecipeForm after(String word, String about) {

@@ -228,16 +228,6 @@ public record CouldMake(Candidate recipe, Plan plan, List<Use> uses, List<Shoppi
         Stocked stocked = Stocked.named(line.name(), shelf);
         Resolved is = line.ingredient();
         Ingredient ingredient = is.ingredient().withAtHand(stocked == null ? null : stocked.atHand());
-        return new PlannedLine(
-                line.line(),
-                new Resolved(
-                        ingredient,
-                        is.perGram(),
-                        is.marcPerGram(),
-                        is.perGramAtUpperLabel(),
-                        is.gramsPerMillilitre(),
-                        is.relativeDensityDoubt(),
-                        is.solid()),
-                line.grams());
+        return new PlannedLine(line.line(), is.described(ingredient), line.grams());
     }
 }

@@ -2,9 +2,11 @@ package org.stillroom.studio.usecase.make;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.plan.Planner;
 import org.stillroom.core.plan.Planning;
@@ -27,6 +29,7 @@ import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.FollowDose;
 import org.stillroom.studio.usecase.shelf.LotOnShelf;
 import org.stillroom.studio.usecase.shelf.MakersOunce;
+import org.stillroom.studio.usecase.shelf.OwnDroppers;
 import org.stillroom.studio.usecase.shelf.ReadInstrument;
 import org.stillroom.studio.usecase.shelf.ShelfLots;
 
@@ -57,8 +60,11 @@ public final class BeginMake {
      * @param size such as "3 L" or "4 x 350 ml"; blank for the size of the recipe
      * @param ownInstruments whether to measure with the instruments of the shelf
      * @param lots ids of lots by the name of the line; what is absent is not drawn from the shelf
+     * @param droppers ids of droppers of the shelf by the name of a line in drops; the others are dosed as the recipe has it, or with
+     *     the first dropper of the shelf where its instruments are used
      */
-    public record Wish(String size, boolean ownInstruments, Map<String, List<String>> lots) {}
+    public record Wish(
+            String size, boolean ownInstruments, Map<String, List<String>> lots, Map<String, String> droppers) {}
 
     /** Returns the lots that each line could be taken from, the ones to use first at the front; stages' own results have none. */
     public Map<String, List<LotOnShelf>> lots(Revision revision) {
@@ -141,6 +147,54 @@ public final class BeginMake {
                 .toList();
     }
 
+    /** Returns the droppers of the shelf whose drop of water is known. */
+    public List<OwnDroppers.Dropper> droppers() {
+        return OwnDroppers.of(store.instruments().all(), ounce());
+    }
+
+    /** Returns the names of the lines in drops, those of stages too. */
+    public List<String> linesInDrops(Revision revision) {
+        Set<String> names = new LinkedHashSet<>();
+        OpenRevision.Outcome opened = OpenRevision.answer(store.recipes(), revision, Map.of(), ounce());
+        if (opened instanceof OpenRevision.Outcome.Opened found) {
+            addInDrops(found.making(), names);
+        }
+        return List.copyOf(names);
+    }
+
+    private static void addInDrops(Making making, Set<String> names) {
+        making.stages().values().forEach(stage -> addInDrops(stage, names));
+        making.recipe().lines().stream().filter(Line::isInDrops).map(Line::use).forEach(names::add);
+    }
+
+    private Map<String, InstrumentSheet> droppers(Revision revision, Wish wish, List<Finding> problems) {
+        List<OwnDroppers.Dropper> own = droppers();
+        Map<String, InstrumentSheet> chosen = new LinkedHashMap<>();
+        for (String line : linesInDrops(revision)) {
+            String id = wish.droppers().getOrDefault(line, "");
+            if (!id.isBlank()) {
+                own.stream()
+                        .filter(each -> each.id().equals(id))
+                        .findFirst()
+                        .ifPresentOrElse(
+                                each -> chosen.put(line, each.sheet()), () -> problems.add(noSuchDropper(line, id)));
+            } else if (wish.ownInstruments() && !own.isEmpty()) {
+                chosen.put(line, own.get(0).sheet());
+            }
+        }
+        return chosen;
+    }
+
+    private static Finding noSuchDropper(String line, String id) {
+        return Finding.of(
+                "no-such-dropper",
+                Severity.STOP,
+                line,
+                "not there",
+                "There is no dropper “" + id + "” on the shelf whose drop of water is known.",
+                "Choose one that is calibrated, or calibrate it first.");
+    }
+
     private OunceMeaning ounce() {
         return MakersOunce.of(store.settings());
     }
@@ -160,13 +214,17 @@ public final class BeginMake {
                 .orElseThrow(() -> new NoSuchElementException("there is no such revision of this recipe"));
         List<Finding> problems = new ArrayList<>();
         Double millilitres = wish.size().isBlank() ? null : size(wish.size().strip(), problems);
+        Map<String, InstrumentSheet> droppers = droppers(revision, wish, problems);
         if (!problems.isEmpty()) {
             return new Outcome.Refused(problems);
         }
         List<InstrumentSheet> instruments = wish.ownInstruments()
-                ? instruments().stream().map(Instrument::sheet).toList()
+                ? instruments().stream()
+                        .map(Instrument::sheet)
+                        .map(OwnDroppers::telling)
+                        .toList()
                 : List.of();
-        MakeStart start = new MakeStart(millilitres, instruments, wish.lots(), Map.of(), isBar());
+        MakeStart start = new MakeStart(millilitres, instruments, wish.lots(), Map.of(), isBar(), droppers);
         ShowMake.Ready ready = ShowMake.ready(store, revision, start);
         if (ready.making() == null) {
             return new Outcome.Refused(ready.problems());
@@ -174,7 +232,7 @@ public final class BeginMake {
         if (Planner.plan(ready.making()) instanceof Planning.Refused refused) {
             return new Outcome.Refused(refused.problems());
         }
-        MakeStart pinned = new MakeStart(millilitres, instruments, wish.lots(), ready.stages(), isBar());
+        MakeStart pinned = new MakeStart(millilitres, instruments, wish.lots(), ready.stages(), isBar(), droppers);
         return new Outcome.Begun(store.makes().begin(recipe, number, LogBodies.write(pinned), request));
     }
 

@@ -26,7 +26,7 @@ public final class PrintSheet {
      */
     public PlanRecipe.Outcome ofRevision(Revision revision, @Nullable Double millilitres, Workings workings) {
         boolean bar = MakersOunce.of(store.settings()) == OunceMeaning.THIRTY_MILLILITRES;
-        return of(revision, new MakeStart(millilitres, List.of(), Map.of(), Map.of(), bar), workings);
+        return of(revision, new MakeStart(millilitres, List.of(), Map.of(), Map.of(), bar, Map.of()), workings);
     }
 
     /** Returns a make worked out as it was begun. */

@@ -3,9 +3,11 @@ package org.stillroom.studio.usecase.make;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.ingredient.Ingredient;
@@ -16,6 +18,9 @@ import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.recipe.Making;
 import org.stillroom.core.recipe.Measure;
+import org.stillroom.core.recipe.MeasureKind;
+import org.stillroom.core.recipe.OtherDropper;
+import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.studio.recipefile.SheetReader;
 import org.stillroom.studio.recipefile.SheetReading;
@@ -72,21 +77,49 @@ public final class ShowMake {
     }
 
     private static Making measuredWith(Making making, MakeStart start, OunceMeaning ounce) {
-        SheetReader reader = new SheetReader(ounce);
-        List<Measure> measures = new ArrayList<>();
-        for (InstrumentSheet sheet : start.instruments()) {
-            if (reader.measure(sheet.name(), sheet.kind(), sheet.fields())
-                    instanceof SheetReading.Understood<Measure> understood) {
-                measures.add(understood.value());
-            }
-        }
-        return measures.isEmpty() ? making : measuredWith(making, measures);
+        List<Measure> measures = start.instruments().stream()
+                .flatMap(sheet -> read(sheet, ounce).stream())
+                .toList();
+        Map<String, Measure> droppers = new LinkedHashMap<>();
+        start.droppers().forEach((line, sheet) -> read(sheet, ounce).ifPresent(read -> droppers.put(line, read)));
+        return measuredWith(making, measures, droppers);
     }
 
-    private static Making measuredWith(Making making, List<Measure> measures) {
+    private static Optional<Measure> read(InstrumentSheet sheet, OunceMeaning ounce) {
+        return new SheetReader(ounce).measure(sheet.name(), sheet.kind(), sheet.fields())
+                        instanceof SheetReading.Understood<Measure> understood
+                ? Optional.of(understood.value())
+                : Optional.empty();
+    }
+
+    private static Making measuredWith(Making making, List<Measure> measures, Map<String, Measure> droppers) {
         Map<String, Making> stages = new HashMap<>();
-        making.stages().forEach((from, stage) -> stages.put(from, measuredWith(stage, measures)));
-        return new Making(making.recipe().measuredWith(measures), stages);
+        making.stages().forEach((from, stage) -> stages.put(from, measuredWith(stage, measures, droppers)));
+        Recipe recipe = dosedWith(making.recipe(), droppers);
+        return new Making(measures.isEmpty() ? recipe : recipe.measuredWith(together(measures, recipe)), stages);
+    }
+
+    private static Recipe dosedWith(Recipe recipe, Map<String, Measure> droppers) {
+        Recipe dosed = recipe;
+        for (int i = 0; i < recipe.lines().size(); i++) {
+            Measure dropper = droppers.get(recipe.lines().get(i).use());
+            if (dropper != null && recipe.lines().get(i).isInDrops()) {
+                dosed = OtherDropper.in(dosed, i, dropper);
+            }
+        }
+        return dosed;
+    }
+
+    /** Droppers of the recipe stay beside the instruments of the shelf: its drops were counted with them. */
+    private static List<Measure> together(List<Measure> measures, Recipe recipe) {
+        List<Measure> together = new ArrayList<>(measures);
+        for (Measure each : recipe.measures()) {
+            boolean isThere = together.stream().anyMatch(one -> one.name().equals(each.name()));
+            if (each.kind() == MeasureKind.DROPPER && !isThere) {
+                together.add(each);
+            }
+        }
+        return together;
     }
 
     private static List<MakeState.Timer> timers(List<LogEntry> log, List<MakePart> parts) {

@@ -46,7 +46,7 @@ public final class ReadInstrument {
             asked.put("tolerance", "0.1 ml");
             asked.put(HOLDS, "10 ml");
         } else if (kind.equals(MeasureKind.DROPPER.label())) {
-            asked.put("marks", "0.03 ml");
+            asked.put("drop", "46 mg");
         } else {
             asked.put("sizes", "15 ml; 30 ml");
             asked.put("tolerance", "1 ml");

@@ -24,6 +24,11 @@ final class MakeComponents {
                         Schemas.named(
                                 Schemas.list(Schemas.text("id of a lot")),
                                 "lots by the name of the line, in the order in which they are used up"))
+                .maybe(
+                        "droppers",
+                        Schemas.named(
+                                Schemas.text("id of a dropper of the shelf whose drop of water is known"),
+                                "droppers by the name of the line in drops that is dosed with it"))
                 .schema();
     }
 

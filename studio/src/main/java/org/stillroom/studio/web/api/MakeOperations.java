@@ -103,12 +103,13 @@ final class MakeOperations {
     }
 
     private Reply begin(Call call) throws Exception {
-        Body body = call.body().knows(List.of("recipe", "revision", "size", "own_instruments", "lots"));
+        Body body = call.body().knows(List.of("recipe", "revision", "size", "own_instruments", "lots", "droppers"));
         String recipe = said(body.text("recipe"));
         @Nullable Long revision = body.number("revision");
         String size = said(body.text("size"));
         boolean own = body.flag("own_instruments");
         Map<String, List<String>> lots = body.namedTexts("lots");
+        Map<String, String> droppers = body.named("droppers");
         body.refuseIfAnyWrong();
         int latest = store.recipes()
                 .head(recipe)
@@ -116,7 +117,7 @@ final class MakeOperations {
                 .revision();
         int number = revision == null ? latest : (int) Math.min(revision, Integer.MAX_VALUE);
         BeginMake.Outcome outcome =
-                new BeginMake(store).answer(recipe, number, new BeginMake.Wish(size, own, lots), call.request());
+                new BeginMake(store).answer(recipe, number, new BeginMake.Wish(size, own, lots, droppers), call.request());
         if (outcome instanceof BeginMake.Outcome.Refused refused) {
             throw new Refused(Refused.IMPOSSIBLE, refused.problems());
         }

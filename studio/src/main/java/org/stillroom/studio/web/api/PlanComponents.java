@@ -73,6 +73,7 @@ final class PlanComponents {
                                 .with("words", Schemas.text("as a person reads it"))
                                 .with("mass_g", Schemas.number(""))
                                 .with("tolerance_g", Schemas.number(""))
+                                .maybe("drop", drop())
                                 .schema())
                 .maybe(
                         "dose",
@@ -85,6 +86,14 @@ final class PlanComponents {
                                 .with("g_per_l", Schemas.number(""))
                                 .with("mg_per_l", Schemas.number(""))
                                 .schema()))
+                .schema();
+    }
+
+    private static Map<String, Object> drop() {
+        return Schemas.group()
+                .with("mass_mg", Schemas.number("what a drop is taken to weigh"))
+                .with("within_percent", Schemas.number("of that a drop lies in nine cases of ten"))
+                .with("from", Schemas.text("weighed, own dropper (by its drop of water) or official dropper"))
                 .schema();
     }
 

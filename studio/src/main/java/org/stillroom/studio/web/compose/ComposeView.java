@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.ingredient.DoseUnits;
 import org.stillroom.core.plan.Planner;
 import org.stillroom.core.quantity.Span;
 import org.stillroom.core.quantity.Volume;
+import org.stillroom.core.recipe.MeasureKind;
 import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.recipe.Target;
 import org.stillroom.core.reference.Finding;
@@ -36,6 +38,7 @@ import org.stillroom.studio.wording.Words;
  * @param shopping or null as long as there is no plan
  * @param names that a line may use
  * @param shelf lots that can be put in, by id and in words
+ * @param droppers that lines in drops can be dosed with
  * @param words of the reader
  */
 public record ComposeView(
@@ -45,6 +48,7 @@ public record ComposeView(
         @Nullable ShoppingList shopping,
         List<String> names,
         Map<String, String> shelf,
+        DropperChoice droppers,
         Words words) {
     public String id() {
         return work.head().id();
@@ -100,6 +104,21 @@ public record ComposeView(
                 .filter(text -> !text.isBlank())
                 .findFirst()
                 .orElse("");
+    }
+
+    /** Returns the fields of a measure: those of its kind, and whatever else is filled. */
+    public List<String> measureFields(String measure) {
+        List<String> usual = typed(measure + "kind").equals(MeasureKind.DROPPER.label())
+                ? List.of("drop", "tolerance")
+                : List.of("marks", "tolerance", "holds");
+        return Stream.of("drop", "marks", "tolerance", "holds")
+                .filter(key -> usual.contains(key) || !typed(measure + key).isBlank())
+                .toList();
+    }
+
+    /** Returns the droppers that a line can be dosed with, in words by what is sent; none where it is not dosed in drops, or there is no choice. */
+    public Map<String, String> droppers(LineRow line) {
+        return line.isInDrops() ? droppers.choices(composed.form(), line.index(), words) : Map.of();
     }
 
     /** Returns the lines in the order in which they are written. */

@@ -3,7 +3,10 @@ package org.stillroom.studio.web.compose;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.drops.OwnDropper;
 import org.stillroom.core.ingredient.DoseUnits;
+import org.stillroom.core.ingredient.Resolved;
+import org.stillroom.core.quantity.Drops;
 import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.planner.marks.MeasuredLine;
 import org.stillroom.studio.wording.UnitSystem;
@@ -33,6 +36,25 @@ public record LineRow(
 
     public boolean isFree() {
         return amount.strip().equals("free");
+    }
+
+    /** Returns whether it is dosed in drops. */
+    public boolean isInDrops() {
+        return measured != null && measured.exact().line().isInDrops();
+    }
+
+    /** Returns what a drop of it weighs, by what, and how sure that is; empty where it is not measured in drops. */
+    public String drop(Words words) {
+        if (measured == null || !(measured.reading().amount() instanceof Drops)) {
+            return "";
+        }
+        Resolved ingredient = measured.exact().ingredient();
+        OwnDropper own = ingredient.dropper();
+        return words.say(
+                "compose.drop." + ingredient.dropBasis().name(),
+                words.number(1000.0 * ingredient.gramsPerDrop(), 1),
+                words.number(100.0 * ingredient.dropDoubt(), 0),
+                own == null ? "" : own.name());
     }
 
     public String grams(Words words) {

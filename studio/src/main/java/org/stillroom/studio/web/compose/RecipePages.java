@@ -44,10 +44,10 @@ final class RecipePages {
                 .get("/compose/{id}/file", this::file);
     }
 
-    static RecipeForm typed(Visit visit) {
+    private RecipeForm typed(Visit visit) {
         Map<String, String> fields = new LinkedHashMap<>();
         visit.context().formParamMap().forEach((name, values) -> fields.put(name, values.get(0)));
-        return RecipeForm.of(fields);
+        return DropperChoice.of(store).listed(RecipeForm.of(fields));
     }
 
     static int number(String typed) {
@@ -82,6 +82,7 @@ final class RecipePages {
                 worked == null ? null : Shopping.of(worked.plan()),
                 names,
                 ShelfChoice.of(store).lots(words),
+                DropperChoice.of(store),
                 words);
     }
 

@@ -123,23 +123,18 @@ public final class MakeRoom implements Room {
     private void form(Visit visit, List<Finding> problems) {
         Revision revision = revision(visit);
         Map<String, List<LotOnShelf>> lots = begin.lots(revision);
+        Map<String, Object> model = new HashMap<>();
+        model.put("revision", revision);
+        model.put("lots", lots);
+        model.put("stronger", begin.stronger(revision, lots));
+        model.put("instruments", begin.instruments().size());
+        model.put("droppers", begin.droppers());
+        model.put("inDrops", begin.linesInDrops(revision));
+        model.put("size", visit.field("size"));
+        model.put("problems", problems);
         visit.page(visit.words().say("make.beginTitle", revision.title()), key())
                 .style("make.css")
-                .show(
-                        "make/begin.jte",
-                        Map.of(
-                                "revision",
-                                revision,
-                                "lots",
-                                lots,
-                                "stronger",
-                                begin.stronger(revision, lots),
-                                "instruments",
-                                begin.instruments().size(),
-                                "size",
-                                visit.field("size"),
-                                "problems",
-                                problems));
+                .show("make/begin.jte", model);
     }
 
     private void begun(Visit visit) {
@@ -153,8 +148,10 @@ public final class MakeRoom implements Room {
                 lots.put(name, chosen);
             }
         });
+        Map<String, String> droppers = new LinkedHashMap<>();
+        begin.linesInDrops(revision).forEach(name -> droppers.put(name, visit.field("dropper:" + name)));
         BeginMake.Wish wish = new BeginMake.Wish(
-                visit.field("size"), visit.field("instruments").equals("mine"), lots);
+                visit.field("size"), visit.field("instruments").equals("mine"), lots, droppers);
         BeginMake.Outcome outcome = begin.answer(revision.recipe(), revision.number(), wish, visit.request());
         if (outcome instanceof BeginMake.Outcome.Begun done) {
             visit.goOn("/make/" + done.make().id());

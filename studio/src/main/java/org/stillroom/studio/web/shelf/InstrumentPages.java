@@ -149,7 +149,8 @@ public final class InstrumentPages {
     }
 
     private static String label(String key, Words words) {
-        return words.say("shelf.field." + key + (key.equals(GaugeKind.TOLERANCE) ? "_measure" : ""));
+        boolean elseOfIngredient = key.equals(GaugeKind.TOLERANCE) || key.equals("drop");
+        return words.say("shelf.field." + key + (elseOfIngredient ? "_measure" : ""));
     }
 
     /** What is asked of a hydrometer and its like has a unit of its own. */

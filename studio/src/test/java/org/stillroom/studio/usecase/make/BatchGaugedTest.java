@@ -3,10 +3,6 @@ package org.stillroom.studio.usecase.make;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
-import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
@@ -15,10 +11,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.stillroom.core.gauging.Gauged;
 import org.stillroom.core.reference.Workings;
-import org.stillroom.studio.faults.FaultLog;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.usecase.GaugeVessel;
-import org.stillroom.studio.web.frame.StudioServer;
+import org.stillroom.studio.web.frame.Guest;
 import org.stillroom.studio.web.make.MakeRoom;
 
 /** A batch is gauged with what really went into it. */
@@ -55,27 +50,11 @@ class BatchGaugedTest {
 
     @Test
     void itsPageLeadsThereAndTellsWhatWasPouredBesideTheReadings() throws Exception {
-        StudioServer server = StudioServer.start(
-                new StudioServer.Settings(0, "127.0.0.1"),
-                kitchen.store,
-                List.of(new MakeRoom(kitchen.store)),
-                new FaultLog(folder.resolve("log")));
-        try {
-            assertThat(page(server, "make/batch/" + batch.id())).contains("/make/gauge?batch=" + batch.id());
-            assertThat(page(server, "make/gauge?batch=" + batch.id())).contains("Which readings serve best here");
-            assertThat(page(server, "make/gauge?refractometer=25.9Bx&batch=" + batch.id()))
+        try (Guest guest = new Guest(kitchen.store, folder, MakeRoom::new)) {
+            assertThat(guest.page("/make/batch/" + batch.id())).contains("/make/gauge?batch=" + batch.id());
+            assertThat(guest.page("/make/gauge?batch=" + batch.id())).contains("Which readings serve best here");
+            assertThat(guest.page("/make/gauge?refractometer=25.9Bx&batch=" + batch.id()))
                     .contains("What is in it", "What was poured");
-        } finally {
-            server.close();
         }
-    }
-
-    private static String page(StudioServer server, String path) throws Exception {
-        HttpResponse<String> answer = HttpClient.newHttpClient()
-                .send(
-                        HttpRequest.newBuilder(URI.create(server.url() + path)).build(),
-                        HttpResponse.BodyHandlers.ofString());
-        assertThat(answer.statusCode()).isEqualTo(200);
-        return answer.body();
     }
 }

@@ -85,7 +85,7 @@ public final class Kitchen implements AutoCloseable {
     }
 
     public String begun(String recipe) {
-        return begun(recipe, new BeginMake.Wish("", false, Map.of()));
+        return begun(recipe, new BeginMake.Wish("", false, Map.of(), Map.of()));
     }
 
     public MakeState state(String make) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -12,13 +13,18 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.stillroom.core.gauging.Calibrated;
 import org.stillroom.core.plan.Way;
 import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.studio.store.Batch;
+import org.stillroom.studio.store.Instrument;
+import org.stillroom.studio.store.InstrumentSheet;
 import org.stillroom.studio.store.Lot;
 import org.stillroom.studio.store.LotSheet;
+import org.stillroom.studio.store.Revision;
 import org.stillroom.studio.usecase.left.LeftOver;
+import org.stillroom.studio.usecase.shelf.KeepCalibration;
 import org.stillroom.studio.usecase.shelf.ShelfLots;
 
 class MakeTest {
@@ -208,7 +214,8 @@ class MakeTest {
                         false,
                         Map.of(
                                 "neutral spirit", List.of(little.id(), more.id()),
-                                "white sugar", List.of(sugar.id()))));
+                                "white sugar", List.of(sugar.id())),
+                        Map.of()));
         kitchen.finishAsAsked(make);
         FinishMake finish = new FinishMake(kitchen.store);
         MakeState state = kitchen.state(make);
@@ -287,10 +294,10 @@ class MakeTest {
     @Test
     void bottlesAreASizeAndNonsenseIsNone() {
         String recipe = kitchen.saved("Bay", Kitchen.BAY);
-        MakeState state = kitchen.state(kitchen.begun(recipe, new BeginMake.Wish("4 x 350 ml", false, Map.of())));
+        MakeState state = kitchen.state(kitchen.begun(recipe, new BeginMake.Wish("4 x 350 ml", false, Map.of(), Map.of())));
         assertThat(state.whole().planned().millilitres()).isCloseTo(1400.0, within(1.0));
         BeginMake.Outcome refused = new BeginMake(kitchen.store)
-                .answer(recipe, 1, new BeginMake.Wish("a lot", false, Map.of()), Kitchen.request());
+                .answer(recipe, 1, new BeginMake.Wish("a lot", false, Map.of(), Map.of()), Kitchen.request());
         assertThat(refused).isInstanceOf(BeginMake.Outcome.Refused.class);
     }
 
@@ -361,5 +368,50 @@ class MakeTest {
                 new ShelfLots(OunceMeaning.US_FLUID).of(kitchen.store.lots().all()), origin.made());
         assertThat(left).extracting(LeftOver::name).containsExactly("bay essence");
         assertThat(left.get(0).monthsOpen()).hasValue(0.0);
+    }
+
+    /** A dropper that gives drops of water of 40 mg in place of 50 mg: the same essence in 30 drops for 24. */
+    @Test
+    void aDropperOfTheShelfIsChosenForALineInDrops() {
+        Instrument pipette = kitchen.store
+                .instruments()
+                .add(new InstrumentSheet("pipette", "dropper", Map.of(), null), Kitchen.request());
+        new KeepCalibration(kitchen.store.instruments())
+                .answer(
+                        pipette,
+                        new Calibrated(40.0, 0.4),
+                        Map.of("drops", List.of("50"), "weighed", List.of("2 g")),
+                        LocalDate.of(2026, 1, 2),
+                        Kitchen.request());
+        String counted = Kitchen.BAY
+                .replace("kind: dropper}", "kind: dropper, drop: 50 mg}")
+                .replace(", drop: 0.02 g", "");
+        String recipe = kitchen.saved("Bay", counted);
+        BeginMake begin = new BeginMake(kitchen.store);
+        Revision revision = kitchen.store.recipes().latest(recipe).orElseThrow();
+        assertThat(begin.linesInDrops(revision)).containsExactly("juniper essence");
+        String id = begin.droppers().get(0).id();
+
+        assertThat(essence(kitchen.begun(recipe))).startsWith("24 drops");
+        assertThat(essence(kitchen.begun(
+                        recipe, new BeginMake.Wish("", false, Map.of(), Map.of("juniper essence", id)))))
+                .startsWith("30 drops");
+        assertThat(essence(kitchen.begun(recipe, new BeginMake.Wish("", true, Map.of(), Map.of()))))
+                .as("the instruments of the shelf hold a dropper")
+                .startsWith("30 drops");
+        String weighed = kitchen.saved("Weighed", Kitchen.BAY);
+        assertThat(essence(kitchen.begun(
+                        weighed, new BeginMake.Wish("", false, Map.of(), Map.of("juniper essence", id)))))
+                .as("the drop of this very liquid counts first")
+                .startsWith("24 drops");
+        BeginMake.Outcome none = begin.answer(
+                recipe, 1, new BeginMake.Wish("", false, Map.of(), Map.of("juniper essence", "gone")), "x");
+        assertThat(((BeginMake.Outcome.Refused) none).problems())
+                .extracting(Finding::rule)
+                .containsExactly("no-such-dropper");
+    }
+
+    private String essence(String make) {
+        return kitchen.state(make).parts().get(0).measured().lines().get(1).reading().words();
     }
 }

@@ -3,21 +3,15 @@ package org.stillroom.studio.web.compose;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
-import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.stillroom.studio.faults.FaultLog;
-import org.stillroom.studio.store.DataFolder;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.shelf.Bottles;
-import org.stillroom.studio.web.frame.StudioServer;
+import org.stillroom.studio.web.frame.Guest;
 
 /** The notes of a recipe over real HTTP on a real store. */
 class NotesPagesTest {
@@ -38,22 +32,18 @@ class NotesPagesTest {
     @TempDir
     private Path dir;
 
+    private Guest guest;
     private Store store;
-    private StudioServer server;
 
     @BeforeEach
     void open() {
-        store = Store.open(new DataFolder(dir.resolve("data")));
-        server = StudioServer.start(
-                new StudioServer.Settings(0, "127.0.0.1"),
-                store,
-                List.of(new ComposeRoom(store)),
-                new FaultLog(dir.resolve("log")));
+        guest = new Guest(dir, ComposeRoom::new);
+        store = guest.store();
     }
 
     @AfterEach
     void close() {
-        server.close();
+        guest.close();
     }
 
     private String notes(String text) throws IOException, InterruptedException {
@@ -63,15 +53,7 @@ class NotesPagesTest {
     private String notes(String language, String text) throws IOException, InterruptedException {
         String recipe = store.recipes().create("Bay and lemon", "r1");
         store.recipes().save(recipe, 0, "Bay and lemon", text, "bay.yaml", "r2");
-        URI address = URI.create(server.url()).resolve("/compose/" + recipe + "/notes");
-        HttpResponse<String> answer = HttpClient.newHttpClient()
-                .send(
-                        HttpRequest.newBuilder(address)
-                                .header("Accept-Language", language)
-                                .build(),
-                        HttpResponse.BodyHandlers.ofString());
-        assertThat(answer.statusCode()).isEqualTo(200);
-        return answer.body();
+        return guest.page("/compose/" + recipe + "/notes", language);
     }
 
     @Test

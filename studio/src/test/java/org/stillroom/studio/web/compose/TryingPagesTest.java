@@ -2,10 +2,6 @@ package org.stillroom.studio.web.compose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
-import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -14,36 +10,30 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.stillroom.studio.faults.FaultLog;
-import org.stillroom.studio.store.DataFolder;
 import org.stillroom.studio.store.Lot;
 import org.stillroom.studio.store.Revision;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.make.BeginMake;
 import org.stillroom.studio.usecase.shelf.Bottles;
-import org.stillroom.studio.web.frame.StudioServer;
+import org.stillroom.studio.web.frame.Guest;
 
 /** Looking at what would be, over real HTTP on a real store. */
 class TryingPagesTest {
     @TempDir
     private Path dir;
 
+    private Guest guest;
     private Store store;
-    private StudioServer server;
 
     @BeforeEach
     void open() {
-        store = Store.open(new DataFolder(dir.resolve("data")));
-        server = StudioServer.start(
-                new StudioServer.Settings(0, "127.0.0.1"),
-                store,
-                List.of(new ComposeRoom(store)),
-                new FaultLog(dir.resolve("log")));
+        guest = new Guest(dir, ComposeRoom::new);
+        store = guest.store();
     }
 
     @AfterEach
     void close() {
-        server.close();
+        guest.close();
     }
 
     private Lot tincture(String label, String ratio) {
@@ -82,29 +72,17 @@ class TryingPagesTest {
         return recipe;
     }
 
-    private String get(String path) throws Exception {
-        URI address = URI.create(server.url()).resolve(path);
-        HttpResponse<String> answer = HttpClient.newHttpClient()
-                .send(
-                        HttpRequest.newBuilder(address)
-                                .header("Accept-Language", "en")
-                                .build(),
-                        HttpResponse.BodyHandlers.ofString());
-        assertThat(answer.statusCode()).isEqualTo(200);
-        return answer.body();
-    }
-
     @Test
     void aWeakerLotIsOfferedWithTheDoseThatFollows() throws Exception {
         tincture("lot 1", "1:5");
         String swap = "/compose/" + recipe() + "/swap?line=0&with="
                 + tincture("lot 2", "1:8").id();
 
-        assertThat(get(swap))
+        assertThat(guest.page(swap))
                 .contains("it is 0.63 times as strong: 12 ml/L become 19.2 ml/L")
                 .contains("name=\"lines.0.amount\" value=\"19.2 ml/L\"", "name=\"lines.0.amount\" value=\"12 ml/L\"");
-        assertThat(get(swap + "&recipes=10%20ml&mine=12%20ml")).contains("By your comparison", "become 14.4 ml/L");
-        assertThat(get("/compose/" + recipe() + "/swap?line=1&with=spirit%2063%20%25"))
+        assertThat(guest.page(swap + "&recipes=10%20ml&mine=12%20ml")).contains("By your comparison", "become 14.4 ml/L");
+        assertThat(guest.page("/compose/" + recipe() + "/swap?line=1&with=spirit%2063%20%25"))
                 .doesNotContain("times as strong");
     }
 

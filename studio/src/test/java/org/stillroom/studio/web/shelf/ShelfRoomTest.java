@@ -4,11 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
-import java.net.CookieManager;
-import java.net.URI;
 import java.net.URLDecoder;
-import java.net.URLEncoder;
-import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
@@ -24,82 +20,52 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.stillroom.studio.faults.FaultLog;
 import org.stillroom.studio.store.Calibration;
-import org.stillroom.studio.store.DataFolder;
 import org.stillroom.studio.store.Instrument;
 import org.stillroom.studio.store.Lot;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.shelf.ShelfLots;
-import org.stillroom.studio.web.frame.StudioServer;
+import org.stillroom.studio.web.frame.Guest;
 
 /** The Shelf over real HTTP on a real store, without a script. */
 class ShelfRoomTest {
-    private static final Pattern TOKEN = Pattern.compile("name=\"form-token\" content=\"([^\"]+)\"");
-
     @TempDir
     private Path dir;
 
+    private Guest guest;
     private Store store;
-    private StudioServer server;
-    private String token = "";
-    private final HttpClient browser =
-            HttpClient.newBuilder().cookieHandler(new CookieManager()).build();
 
     @BeforeEach
     void open() throws Exception {
-        store = Store.open(new DataFolder(dir.resolve("data")));
-        server = StudioServer.start(
-                new StudioServer.Settings(0, "127.0.0.1"),
-                store,
-                List.of(new ShelfRoom(store)),
-                new FaultLog(dir.resolve("log")));
-        Matcher found = TOKEN.matcher(get("/shelf").body());
-        assertThat(found.find()).isTrue();
-        token = found.group(1);
+        guest = new Guest(dir, ShelfRoom::new);
+        store = guest.store();
+        guest.page("/shelf");
     }
 
     @AfterEach
     void close() {
-        server.close();
+        guest.close();
     }
 
     private HttpResponse<String> get(String path) throws IOException, InterruptedException {
-        return browser.send(HttpRequest.newBuilder(address(path)).build(), HttpResponse.BodyHandlers.ofString());
-    }
-
-    private URI address(String path) {
-        return URI.create(server.url() + path.substring(1));
+        return guest.get(path);
     }
 
     private HttpResponse<String> post(String path, String... pairs) throws IOException, InterruptedException {
-        List<String> fields = new ArrayList<>(List.of("token=" + token, "request=" + UUID.randomUUID()));
-        for (int i = 0; i < pairs.length; i += 2) {
-            fields.add(URLEncoder.encode(pairs[i], StandardCharsets.UTF_8) + "="
-                    + URLEncoder.encode(pairs[i + 1], StandardCharsets.UTF_8));
-        }
-        return browser.send(
-                HttpRequest.newBuilder(address(path))
-                        .header("Content-Type", "application/x-www-form-urlencoded")
-                        .POST(HttpRequest.BodyPublishers.ofString(String.join("&", fields)))
-                        .build(),
-                HttpResponse.BodyHandlers.ofString());
+        return guest.post(path, pairs);
     }
 
     private HttpResponse<String> upload(String path, byte[] bytes) throws IOException, InterruptedException {
         String edge = "edge" + UUID.randomUUID();
-        byte[] head = ("--" + edge + "\r\nContent-Disposition: form-data; name=\"token\"\r\n\r\n" + token + "\r\n--"
+        byte[] head = ("--" + edge + "\r\nContent-Disposition: form-data; name=\"token\"\r\n\r\n" + guest.token() + "\r\n--"
                         + edge
                         + "\r\nContent-Disposition: form-data; name=\"photo\"; filename=\"a.html\"\r\n"
                         + "Content-Type: text/html\r\n\r\n")
                 .getBytes(StandardCharsets.UTF_8);
         byte[] tail = ("\r\n--" + edge + "--\r\n").getBytes(StandardCharsets.UTF_8);
-        return browser.send(
-                HttpRequest.newBuilder(address(path))
-                        .header("Content-Type", "multipart/form-data; boundary=" + edge)
-                        .POST(HttpRequest.BodyPublishers.ofByteArrays(List.of(head, bytes, tail)))
-                        .build(),
-                HttpResponse.BodyHandlers.ofString());
+        return guest.send(HttpRequest.newBuilder(guest.address(path))
+                .header("Content-Type", "multipart/form-data; boundary=" + edge)
+                .POST(HttpRequest.BodyPublishers.ofByteArrays(List.of(head, bytes, tail))));
     }
 
     private Lot put(String... pairs) throws IOException, InterruptedException {
@@ -136,14 +102,11 @@ class ShelfRoomTest {
 
     @Test
     void theSameRequestTwicePutsOneBottleOnTheShelf() throws Exception {
-        String body = "token=" + token + "&request=same&name=Salt&kind=salt";
+        String body = "token=" + guest.token() + "&request=same&name=Salt&kind=salt";
         for (int i = 0; i < 2; i++) {
-            browser.send(
-                    HttpRequest.newBuilder(address("/shelf/put"))
-                            .header("Content-Type", "application/x-www-form-urlencoded")
-                            .POST(HttpRequest.BodyPublishers.ofString(body))
-                            .build(),
-                    HttpResponse.BodyHandlers.ofString());
+            guest.send(HttpRequest.newBuilder(guest.address("/shelf/put"))
+                    .header("Content-Type", "application/x-www-form-urlencoded")
+                    .POST(HttpRequest.BodyPublishers.ofString(body)));
         }
         assertThat(store.lots().all()).hasSize(1);
     }
