@@ -260,6 +260,17 @@ class TriangleDragTest {
     }
 
     @Test
+    void dosesPerLitreFollow() {
+        point().focus();
+        page.keyboard().press("ArrowUp");
+        Plan plan = TrianglePage.plan(recipe(field("strength"), field("sugar")));
+        for (int i = 0; i < plan.lines().size(); i++) {
+            double drops = 1000.0 * plan.lines().get(i).grams() / plan.millilitres() / 0.05;
+            assertThat(page.locator("[data-dose='" + i + "']").textContent()).isEqualTo(QuantityWords.figures(drops));
+        }
+    }
+
+    @Test
     void theRowOfTheTableFollows() {
         point().focus();
         page.keyboard().press("ArrowUp");

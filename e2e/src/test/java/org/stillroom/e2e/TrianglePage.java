@@ -125,7 +125,7 @@ final class TrianglePage implements AutoCloseable {
                     table,
                     i + "' data-unit='floz",
                     plan.lines().get(i).millilitres().isPresent() ? "0.00" : "–");
-            table.append("</tr>");
+            table.append("<td data-dose='").append(i).append("' data-grams='0.05'></td></tr>");
         }
         cell(table.append("<tr><th scope='row'>Liqueur</th>"), "total' data-unit='g", "0");
         cell(table, "total' data-unit='ml", "0");

@@ -84,6 +84,12 @@ public final class Exports {
         return millilitres / Volume.MILLILITRES_PER_US_OUNCE;
     }
 
+    /** Returns a dose per litre of what is made, in units of so many grams each, as every page of Stillroom writes it. */
+    @JSExport
+    public static String perLitre(double grams, double millilitres, double gramsPerUnit) {
+        return QuantityWords.figures(1000.0 * grams / millilitres / gramsPerUnit);
+    }
+
     /** Returns a number with just so many places, as every page of Stillroom writes it. */
     @JSExport
     public static String fixed(double value, int places) {

@@ -1,6 +1,10 @@
 package org.stillroom.studio.usecase;
 
+import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.extraction.ExtractStrength;
@@ -23,7 +27,7 @@ import org.stillroom.studio.shelffile.LotKeys;
 import org.stillroom.studio.usecase.shelf.LotOnShelf;
 import org.stillroom.studio.usecase.shelf.ShelfLots;
 
-/** Tells the dose of a lot in place of another that is stronger or weaker: by taste, by plant to extract, or by the oil in it. */
+/** Tells the dose of a lot in place of another that is stronger or weaker: by taste, by a constituent, by plant to extract, or by the oil in it. */
 public final class FollowDose {
     /** Nearer than this to the recipe's the dose is left as it is; no dropper shows the difference. Own judgement. */
     private static final double SAME = 0.02;
@@ -34,25 +38,16 @@ public final class FollowDose {
         this.quantities = quantities;
     }
 
-    /** What says how strong the other is. */
+    /** What says how strong the other is, what counts first at the front. */
     public enum Basis {
+        /** What the maker found equally strong. */
         TASTE,
+        /** What the maker knows of a constituent in both. */
+        CONSTITUENT,
+        /** Plant to extract. */
         RATIO,
-        CONTENT
-    }
-
-    /**
-     * What the maker found equally strong; blank where nothing was compared.
-     *
-     * @param ofRecipe so much of the recipe's, such as "10 ml"
-     * @param ofOther so much of the other
-     */
-    public record Compared(String ofRecipe, String ofOther) {
-        public static final Compared NOT = new Compared("", "");
-
-        boolean isBlank() {
-            return ofRecipe.isBlank() && ofOther.isBlank();
-        }
+        /** The oil in both. */
+        OIL
     }
 
     /**
@@ -102,36 +97,68 @@ public final class FollowDose {
      * The dose that follows.
      *
      * @param before as it is typed
-     * @param after as it would be typed
+     * @param after as it would be typed; the same where the other is as strong
      */
-    public record Offer(Basis basis, AdjustDose.Found found, String before, String after) {}
+    public record Offer(Basis basis, AdjustDose.Found found, String before, String after) {
+        /** Returns whether the dose stays. */
+        public boolean isSame() {
+            return before.equals(after);
+        }
+    }
 
     /**
-     * Returns the dose that follows, or null where none does: nothing says how strong the other is, it is as strong, or the line has no
-     * dose.
+     * Returns the doses that follow, by each basis that there is, the one that counts first at the front; none where the line has no dose.
      *
+     * @param ofRecipe null where what is in it is not known
+     * @param other null where what is in it is not known
      * @param amount of the line, as typed
+     * @param said what the maker says of both, which goes before what their sheets say
      */
-    public @Nullable Offer answer(Extract ofRecipe, Extract other, String amount, Compared compared) {
+    public List<Offer> answer(
+            @Nullable Extract ofRecipe, @Nullable Extract other, String amount, Map<Basis, ExtractStrength> said) {
         Dose dose = dose(amount);
-        Basis basis = basis(ofRecipe, other, compared);
-        ExtractStrength strength = basis == null ? null : strength(basis, ofRecipe, other, compared);
-        if (dose == null || basis == null || strength == null || Math.abs(strength.times() - 1.0) < SAME) {
-            return null;
+        if (dose == null) {
+            return List.of();
         }
+        Map<Basis, ExtractStrength> strengths = new EnumMap<>(Basis.class);
+        if (ofRecipe != null && other != null) {
+            byRatio(ratio(ofRecipe.ratio()), ratio(other.ratio()))
+                    .ifPresent(strength -> strengths.put(Basis.RATIO, strength));
+            if (ofRecipe.oil() > 0.0 && other.oil() > 0.0) {
+                strengths.put(Basis.OIL, ExtractStrength.byContent(ofRecipe.oil(), other.oil()));
+            }
+        }
+        strengths.putAll(said);
+        List<Offer> offers = new ArrayList<>();
+        strengths.forEach(
+                (basis, strength) -> offers.add(offer(basis, strength, dose, amount.strip(), ofRecipe, other)));
+        return offers;
+    }
+
+    private Offer offer(
+            Basis basis,
+            ExtractStrength strength,
+            Dose dose,
+            String amount,
+            @Nullable Extract ofRecipe,
+            @Nullable Extract other) {
         boolean perLitre = isPerLitre(amount);
         AdjustDose.Found found = AdjustDose.answer(
                 new AdjustDose.Asked(
                         number(dose.perLitre()),
                         strength,
-                        OptionalDouble.of(ofRecipe.strength()),
-                        OptionalDouble.of(other.strength()),
+                        ofRecipe == null ? OptionalDouble.empty() : OptionalDouble.of(ofRecipe.strength()),
+                        other == null ? OptionalDouble.empty() : OptionalDouble.of(other.strength()),
                         perLitre && dose.perLitre() instanceof Volume volume
                                 ? OptionalDouble.of(volume.millilitres())
                                 : OptionalDouble.empty()),
                 Workings.NONE);
         Amount after = dose.in(Volume.litres(1.0 / strength.times()));
-        return new Offer(basis, found, amount.strip(), text(after) + (perLitre ? "/L" : ""));
+        return new Offer(
+                basis,
+                found,
+                amount,
+                Math.abs(strength.times() - 1.0) < SAME ? amount : text(after) + (perLitre ? "/L" : ""));
     }
 
     private boolean isPerLitre(String amount) {
@@ -156,34 +183,8 @@ public final class FollowDose {
                 : null;
     }
 
-    private @Nullable Basis basis(Extract ofRecipe, Extract other, Compared compared) {
-        if (!compared.isBlank()) {
-            return Basis.TASTE;
-        }
-        if (ofRecipe.ratio() != null && other.ratio() != null) {
-            return Basis.RATIO;
-        }
-        return ofRecipe.oil() > 0.0 && other.oil() > 0.0 ? Basis.CONTENT : null;
-    }
-
-    private @Nullable ExtractStrength strength(Basis basis, Extract ofRecipe, Extract other, Compared compared) {
-        return switch (basis) {
-            case TASTE -> byTaste(compared);
-            case RATIO -> byRatio(ratio(ofRecipe.ratio()), ratio(other.ratio()));
-            case CONTENT -> ExtractStrength.byContent(ofRecipe.oil(), other.oil());
-        };
-    }
-
-    private @Nullable ExtractStrength byTaste(Compared compared) {
-        Amount one = amount(compared.ofRecipe());
-        Amount two = amount(compared.ofOther());
-        return one == null || two == null || one.getClass() != two.getClass()
-                ? null
-                : ExtractStrength.byComparison(List.of(new ExtractStrength.Comparison(number(one), number(two))));
-    }
-
-    private static @Nullable ExtractStrength byRatio(@Nullable Double one, @Nullable Double two) {
-        return one == null || two == null ? null : ExtractStrength.byContent(one, two);
+    private static Optional<ExtractStrength> byRatio(@Nullable Double one, @Nullable Double two) {
+        return one == null || two == null ? Optional.empty() : Optional.of(ExtractStrength.byContent(one, two));
     }
 
     private @Nullable Double ratio(@Nullable String text) {
@@ -192,7 +193,8 @@ public final class FollowDose {
                 : null;
     }
 
-    private static double number(Amount amount) {
+    /** Returns the number of an amount: mL, g or drops. */
+    public static double number(Amount amount) {
         if (amount instanceof Volume volume) {
             return volume.millilitres();
         }

@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.stillroom.core.extraction.ExtractStrength;
 import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.quantity.QuantityText;
@@ -31,7 +33,10 @@ class FollowDoseTest {
     }
 
     private static FollowDose.@Nullable Offer offer(LotOnShelf recipes, LotOnShelf other, String amount) {
-        return FOLLOW.answer(extract(recipes), extract(other), amount, FollowDose.Compared.NOT);
+        return FOLLOW.answer(extract(recipes), extract(other), amount, Map.of()).stream()
+                .filter(offer -> !offer.isSame())
+                .findFirst()
+                .orElse(null);
     }
 
     /** 1:8 is 5/8 as strong as 1:5, so that 8/5 of the dose do the same. */
@@ -51,20 +56,45 @@ class FollowDoseTest {
         FollowDose.Offer offer =
                 Objects.requireNonNull(offer(lot("3", "oil", "20 g/L"), lot("4", "aroma", "laurel 25 g/L"), "10 ml/L"));
 
-        assertThat(offer.basis()).isEqualTo(FollowDose.Basis.CONTENT);
+        assertThat(offer.basis()).isEqualTo(FollowDose.Basis.OIL);
         assertThat(offer.after()).isEqualTo("8.00 ml/L");
     }
 
     @Test
     void whatWasTastedGoesBeforeWhatIsReckonedAndIsInDoubt() {
-        FollowDose.Offer offer = Objects.requireNonNull(
-                FOLLOW.answer(extract(FIVE), extract(EIGHT), "12 ml/L", new FollowDose.Compared("10 ml", "12 ml")));
+        List<FollowDose.Offer> offers = FOLLOW.answer(
+                extract(FIVE),
+                extract(EIGHT),
+                "12 ml/L",
+                Map.of(
+                        FollowDose.Basis.TASTE,
+                        ExtractStrength.byComparison(List.of(new ExtractStrength.Comparison(10, 12)))));
 
-        assertThat(offer.basis()).isEqualTo(FollowDose.Basis.TASTE);
+        assertThat(offers)
+                .extracting(FollowDose.Offer::basis)
+                .containsExactly(FollowDose.Basis.TASTE, FollowDose.Basis.RATIO);
+        FollowDose.Offer offer = offers.get(0);
         assertThat(offer.after()).isEqualTo("14.4 ml/L");
         assertThat(offer.found().findings())
                 .extracting(finding -> finding.rule())
                 .contains("by-comparison");
+    }
+
+    /** 12 % of carvone in the old lot and 17 % in the new: 24 drops become 24 · 12/17; nothing need be known of either otherwise. */
+    @Test
+    @Tag("property")
+    void theDoseFollowsAConstituent() {
+        List<FollowDose.Offer> offers = FOLLOW.answer(
+                null, null, "24 drops/L", Map.of(FollowDose.Basis.CONSTITUENT, ExtractStrength.byContent(12, 17)));
+
+        assertThat(offers).hasSize(1);
+        assertThat(offers.get(0).after()).isEqualTo("16.9 drops/L");
+        assertThat(offers.get(0).found().alcohol()).isEmpty();
+        FollowDose.Offer same = FOLLOW.answer(
+                        null, null, "24 drops/L", Map.of(FollowDose.Basis.CONSTITUENT, ExtractStrength.byContent(12, 12.1)))
+                .get(0);
+        assertThat(same.isSame()).isTrue();
+        assertThat(same.after()).isEqualTo("24 drops/L");
     }
 
     @Test

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.plan.Planner;
 import org.stillroom.core.plan.Planning;
 import org.stillroom.core.quantity.Bottles;
@@ -121,15 +122,39 @@ public final class BeginMake {
                         .map(each -> FollowDose.Extract.of(each, shelf, ""))
                         .orElse(null);
                 FollowDose.Extract other = FollowDose.Extract.of(lot);
-                FollowDose.Offer offer = ofRecipe == null || other == null
-                        ? null
-                        : follow.answer(ofRecipe, other, amount, FollowDose.Compared.NOT);
-                if (offer != null) {
-                    stronger.put(lot.lot().id(), new Stronger(i, offer));
+                List<FollowDose.Offer> offers = follow.answer(ofRecipe, other, amount, Map.of());
+                if (!offers.isEmpty() && !offers.get(0).isSame()) {
+                    stronger.put(lot.lot().id(), new Stronger(i, offers.get(0)));
                 }
             }
         }
         return stronger;
+    }
+
+    /** Returns the places of the recipe's own lines that take a dose of an extract or an oil, by name: its strength may be told anew. */
+    public Map<String, Integer> dosed(Revision revision) {
+        Map<String, Integer> dosed = new LinkedHashMap<>();
+        OpenRevision.Outcome opened = OpenRevision.answer(store.recipes(), revision, Map.of(), ounce());
+        if (opened instanceof OpenRevision.Outcome.Opened found) {
+            Recipe recipe = found.making().recipe();
+            for (int i = 0; i < recipe.lines().size(); i++) {
+                Line line = recipe.lines().get(i);
+                boolean isExtract = recipe.ingredients().stream()
+                        .anyMatch(each -> each.name().equals(line.use()) && flavours(each.kind()));
+                if (isExtract && !amount(line.amount()).isEmpty()) {
+                    dosed.putIfAbsent(line.use(), i);
+                }
+            }
+        }
+        return dosed;
+    }
+
+    private static boolean flavours(Kind kind) {
+        return switch (kind) {
+            case ESSENTIAL_OIL, ESSENCE, TINCTURE, MACERATE, DISTILLATE, HYDROSOL, DRIED_PLANT -> true;
+            case SPIRIT, WINE, LIQUEUR, SUGAR, SYRUP, HONEY, JUICE, FRESH_PLANT -> false;
+            case ACID, SALT, GLYCEROL, DAIRY, EGG, WATER, OTHER -> false;
+        };
     }
 
     private static String amount(LineAmount amount) {

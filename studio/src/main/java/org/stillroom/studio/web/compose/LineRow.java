@@ -71,28 +71,36 @@ public record LineRow(
         return words.number(amount, amount < 10 ? 2 : 1);
     }
 
-    /** Returns the dose in the units that it is measured in; empty where it is none. */
-    public String doses(Words words) {
+    /**
+     * A dose per litre in one unit.
+     *
+     * @param figures how much, as it is shown
+     * @param unit in words
+     * @param grams of one unit; by them it follows the point of the triangle
+     */
+    public record Way(String figures, String unit, double grams) {}
+
+    /** Returns the dose in the units that it is measured in; none where it is no dose. */
+    public List<Way> doses(Words words) {
+        List<Way> ways = new ArrayList<>();
         if (dose == null) {
-            return "";
+            return ways;
         }
-        List<String> ways = new ArrayList<>();
         if (dose.drops() <= MOST_DROPS) {
-            ways.add(words.say("compose.doseDrops", figures(dose.drops(), words)));
+            ways.add(way(dose.drops(), words.say("compose.dropsUnit"), words));
         }
-        dose.millilitres().ifPresent(each -> ways.add(figures(each, words) + "\u00a0mL"));
-        dose.microlitres().stream()
-                .filter(each -> each < SMALL)
-                .forEach(each -> ways.add(figures(each, words) + "\u00a0µL"));
-        ways.add(figures(dose.grams(), words) + "\u00a0g");
+        dose.millilitres().ifPresent(each -> ways.add(way(each, "mL", words)));
+        dose.microlitres().stream().filter(each -> each < SMALL).forEach(each -> ways.add(way(each, "µL", words)));
+        ways.add(way(dose.grams(), "g", words));
         if (dose.milligrams() < SMALL) {
-            ways.add(figures(dose.milligrams(), words) + "\u00a0mg");
+            ways.add(way(dose.milligrams(), "mg", words));
         }
-        return words.say("compose.dose", String.join(", ", ways));
+        return ways;
     }
 
-    private static String figures(double value, Words words) {
-        return words.marked(QuantityWords.figures(value));
+    private Way way(double value, String unit, Words words) {
+        double grams = dose == null ? 0.0 : dose.grams();
+        return new Way(words.marked(QuantityWords.figures(value)), unit, grams / value);
     }
 
     /** Returns what the instrument at hand shows. */

@@ -133,7 +133,8 @@ final class RecipePages {
         String typed = visit.field("revision-note").strip();
         WorkOnRecipe.Kept kept = room.work().save(id, basedOn, form, typed.isEmpty() ? null : typed, visit.request());
         if (kept instanceof WorkOnRecipe.Kept.Saved) {
-            visit.goOn("/compose/" + id + "?saved=yes");
+            boolean goesOnMaking = visit.field("then").equals("make");
+            visit.goOn(goesOnMaking ? "/make/begin?recipe=" + id : "/compose/" + id + "?saved=yes");
         } else if (kept instanceof WorkOnRecipe.Kept.Overtaken overtaken) {
             overtaken(visit, id, basedOn, form, overtaken.theirs());
         } else {

@@ -127,6 +127,7 @@ public final class MakeRoom implements Room {
         model.put("revision", revision);
         model.put("lots", lots);
         model.put("stronger", begin.stronger(revision, lots));
+        model.put("dosed", begin.dosed(revision));
         model.put("instruments", begin.instruments().size());
         model.put("droppers", begin.droppers());
         model.put("inDrops", begin.linesInDrops(revision));

@@ -11,8 +11,11 @@
 //   [data-line]    cells with a number alone: data-line=INDEX of the recipe's line or "total", data-unit="g", "oz" (by weight),
 //                  "ml" or "floz" (US); they keep the decimals that they have, and cells without a digit (solids have no volume)
 //                  are left alone
+//   [data-dose]    places with a number alone, a dose per litre: data-dose=INDEX of the line, data-grams of one of its units
+//   #compose       where it is there, it has the class "is-moving" from the first move until the server's answer is laid in: what
+//                  the instruments show waits for that
 // While a hand holds the point, #triangle has the class "held-by-hand"; whoever swaps the page's parts leaves them alone then.
-import { fixed, fluidOunces, moveTo, moveUnder, ounces, shade } from "./core.js";
+import { fixed, fluidOunces, moveTo, moveUnder, ounces, perLitre, shade } from "./core.js";
 
 const UNITS = { strength: "\u00a0%", sugar: "\u00a0g/L" };
 const PLACES = { strength: 2, sugar: 1 }; // as many as reach may need; what is not needed is left out
@@ -80,6 +83,8 @@ function show(moved) {
   draw(moved);
   say(moved);
   pour(moved);
+  dose(moved);
+  document.getElementById("compose")?.classList.add("is-moving");
   fill(moved);
   shadeSoon();
 }
@@ -152,6 +157,14 @@ function pour(moved) {
   for (const cell of document.querySelectorAll("[data-line][data-unit]")) {
     const before = cell.textContent;
     if (/\d/.test(before)) cell.textContent = written(amount(moved, cell.dataset), decimals(before));
+  }
+}
+
+/** Writes what each line doses per litre of what comes of it. */
+function dose(moved) {
+  for (const place of document.querySelectorAll("[data-dose]")) {
+    const told = perLitre(moved.grams[place.dataset.dose], moved.millilitres, Number(place.dataset.grams));
+    place.textContent = told.replace(".", plate().dataset.decimal);
   }
 }
 
