@@ -67,7 +67,7 @@ public enum RuleTable {
 
         @Override
         boolean loosens(Table.Row before, Table.@Nullable Row after) {
-            return after == null || !holdsNames(before, after) || (isStop(before) && !isStop(after));
+            return stopsLess(before, after);
         }
 
         @Override
@@ -84,7 +84,7 @@ public enum RuleTable {
 
         @Override
         boolean loosens(Table.Row before, Table.@Nullable Row after) {
-            return after == null || !holdsNames(before, after) || (isStop(before) && !isStop(after));
+            return stopsLess(before, after);
         }
 
         @Override
@@ -143,6 +143,11 @@ public enum RuleTable {
 
     /** Returns whether less is forbidden or warned of than before; the row is gone where after is null. */
     abstract boolean loosens(Table.Row before, Table.@Nullable Row after);
+
+    /** Returns whether less is stopped by a row of names than before. */
+    boolean stopsLess(Table.Row before, Table.@Nullable Row after) {
+        return after == null || !holdsNames(before, after) || (isStop(before) && !isStop(after));
+    }
 
     /** Returns whether a row stops recipes for good. */
     boolean isStop(Table.Row row) {
