@@ -101,7 +101,7 @@ public record Resolution(@Nullable Resolved resolved, List<Finding> findings) {
         @Nullable OilDensity oil = oilDensity(ingredient, perGram);
         if (oil != null) {
             OptionalDouble ofOil = OptionalDouble.of(oil.gramsPerMillilitre());
-            return new Resolved(ingredient, perGram, marc, upper, ofOil, oil.relativeDoubt(), false);
+            return new Resolved(ingredient, perGram, marc, upper, ofOil, oil.relativeDoubt(), false, null);
         }
         OptionalDouble density = solid
                 ? OptionalDouble.empty()

@@ -180,7 +180,7 @@ public final class WeighDrops {
         if (asked.weighings() != null) {
             findings.addAll(ofWeighings(liquid, asked.weighings()));
         } else {
-            findings.add(asked.waterDrop() == null ? byRule() : byWater());
+            findings.add(asked.own() == null ? byRule() : byWater());
         }
         if (liquid.oil() != null) {
             findings.add(liquid.oil().told(liquid.name()));
