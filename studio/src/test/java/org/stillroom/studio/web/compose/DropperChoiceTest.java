@@ -67,6 +67,7 @@ class DropperChoiceTest {
         fields.put("lines.0.with", dropper);
         fields.put("based-on", "1");
         fields.put("do", "work");
+        guest.page("/compose/" + recipe);
         assertThat(guest.post("/compose/" + recipe, fields).statusCode()).isEqualTo(303);
     }
 
