@@ -124,7 +124,7 @@ public final class FollowDose {
         if (ofRecipe != null && other != null) {
             byRatio(ratio(ofRecipe.ratio()), ratio(other.ratio()))
                     .ifPresent(strength -> strengths.put(Basis.RATIO, strength));
-            if (ofRecipe.oil() > 0.0 && other.oil() > 0.0) {
+            if (ofRecipe.oil() > 0.0 && other.oil() > 0.0 && !isSame(other.oil() / ofRecipe.oil())) {
                 strengths.put(Basis.OIL, ExtractStrength.byContent(ofRecipe.oil(), other.oil()));
             }
         }
@@ -158,7 +158,11 @@ public final class FollowDose {
                 basis,
                 found,
                 amount,
-                Math.abs(strength.times() - 1.0) < SAME ? amount : text(after) + (perLitre ? "/L" : ""));
+                isSame(strength.times()) ? amount : text(after) + (perLitre ? "/L" : ""));
+    }
+
+    private static boolean isSame(double times) {
+        return Math.abs(times - 1.0) < SAME;
     }
 
     private boolean isPerLitre(String amount) {
