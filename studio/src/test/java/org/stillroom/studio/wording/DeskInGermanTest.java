@@ -62,6 +62,8 @@ class DeskInGermanTest {
         for (Part part : question.parts()) {
             texts.add(part.name().replace('-', ' '));
             texts.add(part.description());
+            texts.add(part.group());
+            part.choices().forEach(choice -> texts.add(choice.words()));
         }
         assertThat(texts).filteredOn(DeskInGermanTest::isEnglish).isEmpty();
     }

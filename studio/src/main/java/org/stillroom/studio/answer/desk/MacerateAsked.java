@@ -176,13 +176,12 @@ final class MacerateAsked {
         OptionalDouble first = millilitres(asked, "first-spirit");
         Optional<Macerate.Order> order = asked.choice("order", List.of(Macerate.Order.values()), Macerate.Order::label);
         if (!asked.has("sugar-on-fruit")) {
-            for (String part : List.of("order", "first-spirit")) {
-                if (asked.isTyped(part)) {
-                    asked.object(
-                            part,
-                            "it is about sugar on the plants.",
-                            "Give " + asked.write("sugar-on-fruit", "400g") + " too.");
-                }
+            boolean ordered = order.isPresent() && order.get() != Macerate.Order.TOGETHER;
+            if (ordered || asked.has("first-spirit")) {
+                asked.object(
+                        ordered ? "order" : "first-spirit",
+                        "it is about sugar on the plants.",
+                        "Give " + asked.write("sugar-on-fruit", "400g") + " too.");
             }
             return null;
         }

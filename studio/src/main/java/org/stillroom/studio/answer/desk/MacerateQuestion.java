@@ -13,9 +13,17 @@ import org.stillroom.studio.answer.Told.Name;
 import org.stillroom.studio.usecase.Macerate;
 import org.stillroom.studio.usecase.Macerate.Added;
 import org.stillroom.studio.usecase.Macerate.Found;
+import org.stillroom.studio.usecase.Macerate.Order;
+import org.stillroom.studio.usecase.Macerate.Way;
 
 /** Tells what comes of plants in spirit. */
 final class MacerateQuestion extends DeskQuestion {
+    private static final String ON_FRUIT = "Sugar on fruit";
+    private static final String OF_IT = "What you make of it";
+    private static final String KNOWN = "What you know of the plant";
+    private static final String BY_RATIO = "By a ratio, or to order";
+    private static final String OTHERWISE = "Other ways to draw it";
+
     @Override
     public String name() {
         return "macerate";
@@ -33,41 +41,73 @@ final class MacerateQuestion extends DeskQuestion {
                 new Part("mass", "of the plant as used, such as 500g; once per plant", null, Part.Form.TEXTS),
                 Part.text("solvent", "how much spirit, such as 900ml"),
                 Part.text("strength", "of the spirit, such as 95%"),
-                Part.text(
-                        "tincture",
-                        "a tincture of the pharmacopoeias in place of these two, such as \"lemon tincture\""),
-                Part.text("ratio", "plant to solvent in g and mL in place of the volume, such as 1:5"),
-                Part.text("yield", "volume that is to come, such as 1L; with a ratio, in place of the mass"),
-                Part.text("water", "water in the plant, where you know it, such as 12%"),
-                Part.text("own-sugar", "sugar in the plant, where you know it, such as 9%"),
-                Part.text("held", "what a gram of the plant holds back, where you know it, such as 1.2ml"),
                 new Part("pressed", "the marc goes through a press", null, Part.Form.FLAG),
-                new Part(
-                        "again",
-                        "more of the same spirit on the marc, such as 300ml; once per time",
-                        null,
-                        Part.Form.TEXTS),
-                Part.text("percolate", "more of the same spirit that runs slowly through the marc, such as 500ml"),
-                Part.text("sugar-on-fruit", "sugar that is to draw the juice, such as 400g"),
+                Part.text("sugar-on-fruit", "sugar that is to draw the juice, such as 400g")
+                        .in(ON_FRUIT),
                 Part.usual(
-                        "order",
-                        "together",
-                        "of sugar and spirit: together, sugar-first, spirit-first (in one jar), or on-the-marc (once the spirit was poured off)"),
-                Part.text("first-spirit", "where sugar comes first, the spirit that goes on with it, such as 100ml"),
-                Part.usual("way", "jar", "how it is drawn: jar, bath (sealed and warm) or siphon (under pressure)"),
-                Part.usual("temperature", "20C", "where the jar stands; 50C for a bath"),
-                Part.text("cask", "in place of plants, a small cask that holds so much, such as 5L"),
-                new Part(
-                        "sample",
-                        "what you found on a day, as DAY=VALUE, such as 3=41; three or more",
-                        null,
-                        Part.Form.NAMED_TEXTS),
+                                "order",
+                                Order.TOGETHER.label(),
+                                "of sugar and spirit: together, sugar-first, spirit-first (in one jar), or on-the-marc (once the spirit was poured off)")
+                        .oneOf(
+                                choice(Order.TOGETHER, "sugar and spirit together"),
+                                choice(Order.SUGAR_FIRST, "sugar first, spirit later"),
+                                choice(Order.SPIRIT_FIRST, "spirit first, sugar later in the same jar"),
+                                choice(Order.MARC, "spirit first and poured off, then sugar on the fruit"))
+                        .in(ON_FRUIT),
+                Part.text("first-spirit", "where sugar comes first, the spirit that goes on with it, such as 100ml")
+                        .in(ON_FRUIT),
                 Part.text(
-                        "make-up-to",
-                        "volume to fill up to: with the same spirit, or with water to the strength wanted"),
-                Part.text("to", "strength of the liqueur, such as 28%"),
-                Part.text("sugar", "of the liqueur, such as 220g/L"),
-                Part.usual("with", "96%", "spirit to fortify the liqueur with"));
+                                "make-up-to",
+                                "volume to fill up to: with the same spirit, or with water to the strength wanted")
+                        .in(OF_IT),
+                Part.text("to", "strength of the liqueur, such as 28%").in(OF_IT),
+                Part.text("sugar", "of the liqueur, such as 220g/L").in(OF_IT),
+                Part.usual("with", "96%", "spirit to fortify the liqueur with").in(OF_IT),
+                Part.text("water", "water in the plant, where you know it, such as 12%")
+                        .in(KNOWN),
+                Part.text("own-sugar", "sugar in the plant, where you know it, such as 9%")
+                        .in(KNOWN),
+                Part.text("held", "what a gram of the plant holds back, where you know it, such as 1.2ml")
+                        .in(KNOWN),
+                new Part(
+                                "sample",
+                                "what you found on a day, as DAY=VALUE, such as 3=41; three or more",
+                                null,
+                                Part.Form.NAMED_TEXTS)
+                        .in(KNOWN),
+                Part.text("ratio", "plant to solvent in g and mL in place of the volume, such as 1:5")
+                        .in(BY_RATIO),
+                Part.text("yield", "volume that is to come, such as 1L; with a ratio, in place of the mass")
+                        .in(BY_RATIO),
+                Part.text(
+                                "tincture",
+                                "a tincture of the pharmacopoeias in place of spirit and ratio, such as \"lemon tincture\"")
+                        .in(BY_RATIO),
+                new Part(
+                                "again",
+                                "more of the same spirit on the marc, such as 300ml; once per time",
+                                null,
+                                Part.Form.TEXTS)
+                        .in(OTHERWISE),
+                Part.text("percolate", "more of the same spirit that runs slowly through the marc, such as 500ml")
+                        .in(OTHERWISE),
+                Part.usual(
+                                "way",
+                                Way.JAR.label(),
+                                "how it is drawn: jar, bath (sealed and warm) or siphon (under pressure)")
+                        .oneOf(
+                                new Part.Choice(Way.JAR.label(), "in a jar"),
+                                new Part.Choice(Way.BATH.label(), "sealed in a warm bath"),
+                                new Part.Choice(Way.SIPHON.label(), "in a siphon, under pressure"))
+                        .in(OTHERWISE),
+                Part.usual("temperature", "20C", "where the jar stands; 50C for a bath")
+                        .in(OTHERWISE),
+                Part.text("cask", "in place of plants, a small cask that holds so much, such as 5L")
+                        .in(OTHERWISE));
+    }
+
+    private static Part.Choice choice(Order order, String words) {
+        return new Part.Choice(order.label(), words);
     }
 
     @Override

@@ -1,5 +1,6 @@
 package org.stillroom.studio.answer.desk;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -9,9 +10,27 @@ import org.jspecify.annotations.Nullable;
  * @param description what it is and how it is written
  * @param usual the text that stands for it when it is left out, or null
  * @param form how often and how it is given
+ * @param choices the texts that it can be, in words for a form; empty where it is free
+ * @param group under which a form shows it, when asked for; empty for what is always shown
  */
 public record Part(
-        String name, String description, @Nullable String usual, Form form) {
+        String name, String description, @Nullable String usual, Form form, List<Choice> choices, String group) {
+    public Part {
+        choices = List.copyOf(choices);
+    }
+
+    public Part(String name, String description, @Nullable String usual, Form form) {
+        this(name, description, usual, form, List.of(), "");
+    }
+
+    /**
+     * One of the texts that a part can be.
+     *
+     * @param text as it is typed
+     * @param words for a form
+     */
+    public record Choice(String text, String words) {}
+
     /** How a part is given. */
     public enum Form {
         /** One text, which must not be left out. */
@@ -40,6 +59,16 @@ public record Part(
 
     static Part usual(String name, String usual, String description) {
         return new Part(name, description, usual, Form.TEXT);
+    }
+
+    /** Returns the same part that is one of these texts. */
+    Part oneOf(Choice... texts) {
+        return new Part(name, description, usual, form, List.of(texts), group);
+    }
+
+    /** Returns the same part, which a form shows under a heading when asked for. */
+    Part in(String heading) {
+        return new Part(name, description, usual, form, choices, heading);
     }
 
     /** Returns whether the question cannot be answered without it. */

@@ -1,6 +1,9 @@
 package org.stillroom.studio.web.tables;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.liquid.Estimate;
 import org.stillroom.core.reference.Finding;
@@ -22,12 +25,41 @@ public record Asked(List<AskedField> fields, @Nullable Told told, List<Workings.
         problems = List.copyOf(problems);
     }
 
+    /**
+     * Fields under one heading.
+     *
+     * @param heading empty for those that are always shown
+     */
+    public record Group(String heading, List<AskedField> fields) {
+        public Group {
+            fields = List.copyOf(fields);
+        }
+
+        /** Returns whether something else than what is usual stands in one of them. */
+        public boolean isTyped() {
+            return fields.stream()
+                    .anyMatch(field -> !field.typed().isEmpty()
+                            && !field.typed().equals(field.part().usual()));
+        }
+    }
+
+    /** Returns the fields under their headings, those that are always shown first. */
+    public List<Group> groups() {
+        Map<String, List<AskedField>> groups = new LinkedHashMap<>();
+        groups.put("", new ArrayList<>());
+        fields.forEach(field -> groups.computeIfAbsent(field.part().group(), heading -> new ArrayList<>())
+                .add(field));
+        return groups.entrySet().stream()
+                .map(group -> new Group(group.getKey(), group.getValue()))
+                .toList();
+    }
+
     /** Returns the value of a figure as the reader writes it. */
     public String value(Told.Row row, Words words) {
         Estimate estimate = row.estimate();
         return estimate == null
                 ? "–"
-                : words.number(estimate.value(), row.name().decimals());
+                : words.number(estimate.value(), row.name().decimalsOf(estimate.value()));
     }
 
     /** Returns the half-width of the central 90 %, in one decimal more where it would vanish; empty where there is none. */

@@ -22,6 +22,11 @@ public record AskedField(Part part, String typed, String example) {
         return part.form() == Part.Form.FLAG;
     }
 
+    /** Returns whether a text of the choices is the one that stands for it. */
+    public boolean isChosen(Part.Choice choice) {
+        return choice.text().equals(typed.isEmpty() ? part.usual() : typed);
+    }
+
     /** Returns what shows in the empty field: an example, else what stands for it when it is left out. */
     public String hint() {
         String usual = part.usual();
