@@ -103,6 +103,8 @@ public final class Generics {
                 listed.pack(),
                 composed ? listed.contains() : known.contains(),
                 listed.aroma(),
+                listed.plant(),
+                listed.ratio(),
                 null,
                 listed.note());
     }

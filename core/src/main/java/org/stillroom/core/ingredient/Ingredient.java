@@ -30,6 +30,8 @@ import org.stillroom.core.quantity.Typed;
  * @param pack how much one saleable pack holds
  * @param contains further substances, each by mass of the whole or per litre
  * @param aroma which oils and constituents it carries, as far as the maker knows them
+ * @param plant what stood in it, where its name does not say that
+ * @param ratio how much of that it carries, for what plants stood in
  * @param from file name of the recipe whose result this is, or null when it is bought
  * @param note anything else the maker wrote
  */
@@ -47,6 +49,8 @@ public record Ingredient(
         @Nullable Typed<Amount> pack,
         Map<Substance, Typed<Share>> contains,
         @Nullable Typed<Aroma> aroma,
+        @Nullable String plant,
+        @Nullable Typed<PlantRatio> ratio,
         @Nullable String from,
         @Nullable String note) {
     public Ingredient {
@@ -56,47 +60,66 @@ public record Ingredient(
     /** Returns an ingredient of which only name and kind are known. */
     public static Ingredient named(String name, Kind kind) {
         return new Ingredient(
-                name, kind, null, null, null, null, null, null, null, null, null, Map.of(), null, null, null);
+                name, kind, null, null, null, null, null, null, null, null, null, Map.of(), null, null, null, null,
+                null);
+    }
+
+    /** Returns what stood in it, by its maker's words: the plant that is named, else the ingredient's own name. */
+    public String plants() {
+        return plant == null ? name : plant;
+    }
+
+    /** Returns every word by which what is in it may be recognised: its name, and the plant that is named. */
+    public String words() {
+        return plant == null ? name : name + ", " + plant;
     }
 
     /** Returns the same ingredient at another strength; a density measured at the old one is dropped. */
     public Ingredient ofStrength(Typed<Strength> other) {
         return new Ingredient(
-                name, kind, other, null, sugar, acidity, null, drop, price, atHand, pack, contains, aroma, from, note);
+                name, kind, other, null, sugar, acidity, null, drop, price, atHand, pack, contains, aroma, plant, ratio,
+                from, note);
     }
 
     /** Returns the same ingredient that is known to hold these substances. */
     public Ingredient containing(Map<Substance, Typed<Share>> parts) {
         return new Ingredient(
-                name, kind, strength, tolerance, sugar, acidity, density, drop, price, atHand, pack, parts, aroma, from,
-                note);
+                name, kind, strength, tolerance, sugar, acidity, density, drop, price, atHand, pack, parts, aroma,
+                plant, ratio, from, note);
     }
 
     /** Returns the same ingredient of a density that is known. */
     public Ingredient ofDensity(Typed<Density> known) {
         return new Ingredient(
                 name, kind, strength, tolerance, sugar, acidity, known, drop, price, atHand, pack, contains, aroma,
-                from, note);
+                plant, ratio, from, note);
     }
 
     /** Returns the same ingredient of which a drop is known. */
     public Ingredient ofDrop(Typed<Amount> known) {
         return new Ingredient(
                 name, kind, strength, tolerance, sugar, acidity, density, known, price, atHand, pack, contains, aroma,
-                from, note);
+                plant, ratio, from, note);
     }
 
     /** Returns the same ingredient with so much of it at hand; null where that is not said. */
     public Ingredient withAtHand(@Nullable Typed<Amount> amount) {
         return new Ingredient(
                 name, kind, strength, tolerance, sugar, acidity, density, drop, price, amount, pack, contains, aroma,
-                from, note);
+                plant, ratio, from, note);
+    }
+
+    /** Returns the same ingredient that is known to carry so much plant. */
+    public Ingredient carrying(@Nullable String plants, Typed<PlantRatio> much) {
+        return new Ingredient(
+                name, kind, strength, tolerance, sugar, acidity, density, drop, price, atHand, pack, contains, aroma,
+                plants, much, from, note);
     }
 
     /** Returns the same ingredient under another name. */
     public Ingredient called(String other) {
         return new Ingredient(
                 other, kind, strength, tolerance, sugar, acidity, density, drop, price, atHand, pack, contains, aroma,
-                from, note);
+                plant, ratio, from, note);
     }
 }

@@ -31,6 +31,15 @@ public enum Kind {
         this.label = label;
     }
 
+    /** Returns whether plants can have stood in it, so that a ratio of plant is told of it. */
+    public boolean isOfPlants() {
+        return switch (this) {
+            case LIQUEUR, ESSENCE, TINCTURE, MACERATE, DISTILLATE, HYDROSOL, WINE, SYRUP, JUICE, HONEY, DAIRY -> true;
+            case OTHER -> true;
+            case SPIRIT, ESSENTIAL_OIL, SUGAR, FRESH_PLANT, DRIED_PLANT, ACID, SALT, GLYCEROL, EGG, WATER -> false;
+        };
+    }
+
     /** Returns the name as people write it in a recipe file. */
     public String label() {
         return label;

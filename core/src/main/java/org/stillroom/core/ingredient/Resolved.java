@@ -97,6 +97,14 @@ public record Resolved(
         return Resolution.oilDensity(ingredient, perGram);
     }
 
+    /** Returns the grams of plant that a gram of it carries; 0 where that is not said. */
+    public double gramsOfPlant() {
+        Typed<PlantRatio> ratio = ingredient.ratio();
+        return ratio == null || gramsPerMillilitre.isEmpty()
+                ? 0.0
+                : ratio.value().gramsPerMillilitre() / gramsPerMillilitre.getAsDouble();
+    }
+
     /** Returns what a drop of it weighs, g: as it was weighed where that is said, else from its own dropper, else from the official one. */
     public double gramsPerDrop() {
         OptionalDouble weighed = weighedDrop();

@@ -19,6 +19,12 @@ public record PlannedLine(Line line, Resolved ingredient, double grams) {
         return line.use();
     }
 
+    /** Returns every word by which what is in it may be recognised: its name, and the plant that its maker says. */
+    public String words() {
+        String plant = ingredient.ingredient().plant();
+        return plant == null ? name() : name() + ", " + plant;
+    }
+
     /** Returns the volume at 20 °C in mL, or empty for what is weighed as a solid. */
     public OptionalDouble millilitres() {
         return ingredient.solid() ? OptionalDouble.empty() : measurable();

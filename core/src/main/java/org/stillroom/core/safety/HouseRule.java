@@ -60,13 +60,13 @@ public sealed interface HouseRule {
         /** An oil by name means the oil alone; a plant means all that is made of it. */
         private boolean names(PlannedLine line, List<Plant> meant, Knowledge knowledge) {
             boolean oily = line.ingredient().perGram().grams(Substance.OIL) > 0.0;
-            if (Words.any(line.name(), List.of(thing)) || (oily && HouseRules.isAllOil(thing))) {
+            if (Words.any(line.words(), List.of(thing)) || (oily && HouseRules.isAllOil(thing))) {
                 return true;
             }
             boolean asOil = Words.holds(thing, HouseRules.OIL);
             boolean isOil = line.ingredient().kind() == Kind.ESSENTIAL_OIL;
             return (isOil || !asOil)
-                    && HouseRules.plants(Words.plain(line.name()), knowledge).stream()
+                    && HouseRules.plants(Words.plain(line.words()), knowledge).stream()
                             .anyMatch(meant::contains);
         }
 

@@ -18,7 +18,7 @@ final class NamedCautions {
         List<Finding> findings = new ArrayList<>();
         for (PlannedLine line : drink.lines()) {
             Kind kind = line.ingredient().kind();
-            findings.addAll(find(line.name() + said(kind), line.name(), drink, row -> applies(row, kind)));
+            findings.addAll(find(line.words() + said(kind), line.name(), drink, row -> applies(row, kind)));
         }
         List<String> steps = drink.plan().recipe().steps();
         for (int i = 0; i < steps.size(); i++) {

@@ -17,7 +17,7 @@ final class NotForDrinking {
         for (Portion portion : drink.portions()) {
             if (isOil(portion) && !Portions.isFreed(portion.name())) {
                 for (Knowledge.Blocked row :
-                        Words.named(portion.name(), drink.knowledge().blocked(), Knowledge.Blocked::names)) {
+                        Words.named(portion.words(), drink.knowledge().blocked(), Knowledge.Blocked::names)) {
                     findings.add(finding(portion, row));
                 }
             }
@@ -28,7 +28,7 @@ final class NotForDrinking {
     private static boolean isOil(Portion portion) {
         return portion.kind() == Kind.ESSENTIAL_OIL
                 || portion.form() == Portion.Form.OIL
-                || Words.any(portion.name(), AS_OIL);
+                || Words.any(portion.words(), AS_OIL);
     }
 
     private static Finding finding(Portion portion, Knowledge.Blocked row) {

@@ -51,7 +51,7 @@ final class NotKnown {
                             Severity.NOTE,
                             partly,
                             "It brings watched substances; how much is not known.",
-                            "Make it as a stage of this recipe, write its oil (contains: {oil: 5 g/L}), or ask for an analysis."));
+                            "Make it as a stage of this recipe, write how much plant it carries (ratio: 1:5) or its oil (contains: {oil: 5 g/L}), or ask for an analysis."));
         }
     }
 

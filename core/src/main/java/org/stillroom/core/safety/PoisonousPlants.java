@@ -14,7 +14,7 @@ final class PoisonousPlants {
         List<Finding> findings = new ArrayList<>();
         for (PlannedLine line : drink.lines()) {
             for (Knowledge.Poison row :
-                    Words.named(line.name(), drink.knowledge().poisons(), Knowledge.Poison::names)) {
+                    Words.named(line.words(), drink.knowledge().poisons(), Knowledge.Poison::names)) {
                 findings.add(new Finding(
                         "plant",
                         row.stops() ? Severity.STOP : Severity.CAUTION,

@@ -10,6 +10,7 @@ import org.stillroom.core.ingredient.Kind;
  *
  * @param where the place, such as "line 3, orange tincture"
  * @param name as the maker wrote it
+ * @param words by which it may be recognised: its name, and the plant that its maker says
  * @param kind of the ingredient
  * @param form how it counts
  * @param grams of oil, of dried plant or of the substance in the whole batch; nothing when the amount is not known
@@ -20,6 +21,7 @@ import org.stillroom.core.ingredient.Kind;
 public record Portion(
         String where,
         String name,
+        String words,
         Kind kind,
         Form form,
         Range grams,

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.aroma.Constituent;
+import org.stillroom.core.extraction.Plants;
 import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.ingredient.OilPart;
@@ -19,6 +20,8 @@ import org.stillroom.core.plan.PlannedLine;
 final class Portions {
     /** Words by which people say the form of a pure substance. */
     private static final Pattern FORM = Pattern.compile(" (pure|crystals?|natural|food grade|synthetic|powder)\\b");
+
+    private static final List<String> FRESH = List.of(" fresh");
 
     private static final List<String> FREED = List.of(" ffpa", " free from prussic acid");
 
@@ -76,16 +79,26 @@ final class Portions {
             add(where, ingredient, Portion.Form.SUBSTANCE, oil > 0.0 ? grams.times(oil) : grams, List.of(), pure);
             return;
         }
-        List<Plant> plants = plants(name);
+        List<Plant> plants = plants(ingredient.ingredient().plants());
         if (isPlant(ingredient.kind())) {
             boolean fresh = ingredient.kind() == Kind.FRESH_PLANT;
             double dry = fresh ? 1.0 - ingredient.perGram().grams(Substance.WATER) : 1.0;
             add(where, ingredient, Portion.Form.PLANT, grams.times(Math.max(0.0, dry)), plants, null);
         } else if (oil > 0.0) {
             oils(ingredient, where, grams.times(oil), plants);
+        } else if (ingredient.gramsOfPlant() > 0.0) {
+            double dry =
+                    ingredient.gramsOfPlant() * dryPart(ingredient.ingredient().plants());
+            add(where, ingredient, Portion.Form.PLANT, grams.times(dry), plants, null);
         } else if (carries(ingredient.kind()) || bringsSome(ingredient.kind(), plants)) {
             add(where, ingredient, Portion.Form.AMOUNT_NOT_KNOWN, Range.NOTHING, plants, null);
         }
+    }
+
+    /** A fresh plant counts without its water, where its maker says that it was fresh; else it is taken for a dried one. */
+    private static double dryPart(String plants) {
+        org.stillroom.core.extraction.Plant known = Plants.find(plants);
+        return known != null && Words.any(plants, FRESH) ? 1.0 - known.water() : 1.0;
     }
 
     /** Takes the oils that are named in it one by one, then what is left of the oil with the constituents that are named. */
@@ -107,6 +120,7 @@ final class Portions {
                 portions.add(new Portion(
                         where + ": " + each.name(),
                         each.name(),
+                        each.name(),
                         ingredient.kind(),
                         Portion.Form.OIL,
                         grams,
@@ -120,8 +134,7 @@ final class Portions {
             stated.replaceAll((cas, share) -> share / part);
             Portion.Form form =
                     own > 0.0 && isWhole(ingredient.ingredient()) ? Portion.Form.OIL : Portion.Form.AMOUNT_NOT_KNOWN;
-            portions.add(
-                    new Portion(where, ingredient.name(), ingredient.kind(), form, oil.times(own), left, null, stated));
+            add(where, ingredient, form, oil.times(own), left, null, stated);
         }
     }
 
@@ -139,8 +152,20 @@ final class Portions {
             Range grams,
             List<Plant> plants,
             @Nullable Watched substance) {
-        portions.add(
-                new Portion(where, ingredient.name(), ingredient.kind(), form, grams, plants, substance, Map.of()));
+        add(where, ingredient, form, grams, plants, substance, Map.of());
+    }
+
+    private void add(
+            String where,
+            Resolved ingredient,
+            Portion.Form form,
+            Range grams,
+            List<Plant> plants,
+            @Nullable Watched substance,
+            Map<String, Double> stated) {
+        String words = ingredient.ingredient().words();
+        portions.add(new Portion(
+                where, ingredient.name(), words, ingredient.kind(), form, grams, plants, substance, stated));
     }
 
     /** An almond oil that was freed from prussic acid brings none, though its name holds that of the almond. */

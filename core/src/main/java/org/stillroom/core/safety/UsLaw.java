@@ -41,7 +41,7 @@ final class UsLaw {
                 if (portion.is("tonka") || "coumarin".equals(substance)) {
                     findings.add(stop(portion, "coumarin and tonka beans (21 CFR 189.130)", Source.CFR_21_LIMITS));
                 }
-                boolean leaves = Words.any(portion.name(), List.of(" leaf", " leaves"));
+                boolean leaves = Words.any(portion.words(), List.of(" leaf", " leaves"));
                 if ((portion.is("sassafras") && !leaves) || "safrole".equals(substance)) {
                     findings.add(stop(portion, "safrole and oil of sassafras (21 CFR 189.180)", Source.CFR_21_189_180));
                 }

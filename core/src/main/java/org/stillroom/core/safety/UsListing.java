@@ -30,7 +30,7 @@ final class UsListing {
 
     private static Finding judge(Drink drink, Portion portion) {
         List<Knowledge.UsEntry> entries =
-                find(portion.name(), portion.plants(), drink.knowledge().usLists());
+                find(portion.words(), portion.plants(), drink.knowledge().usLists());
         if (entries.isEmpty()) {
             return finding(
                     portion,

@@ -63,6 +63,8 @@ class AgeingTest {
                 Map.of(),
                 null,
                 null,
+                null,
+                null,
                 null);
         assertThat(key(syrup)).isEqualTo(expected);
     }

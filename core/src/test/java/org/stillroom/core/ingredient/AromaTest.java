@@ -139,6 +139,8 @@ class AromaTest {
                 contains,
                 read(aroma),
                 null,
+                null,
+                null,
                 null);
     }
 

@@ -58,6 +58,8 @@ class ResolutionTest {
                 Map.of(Substance.OIL, new Typed<>("1 g/L", new MassConcentration(1.0))),
                 null,
                 null,
+                null,
+                null,
                 null);
         return Objects.requireNonNull(Resolution.of(essence).resolved());
     }

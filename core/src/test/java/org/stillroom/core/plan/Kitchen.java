@@ -129,6 +129,8 @@ final class Kitchen {
                 Map.of(),
                 null,
                 null,
+                null,
+                null,
                 null));
         return this;
     }
@@ -156,6 +158,8 @@ final class Kitchen {
                 Map.of(),
                 null,
                 null,
+                null,
+                null,
                 null));
         return this;
     }
@@ -174,7 +178,8 @@ final class Kitchen {
 
     Kitchen stage(String name, Kind kind, String from) {
         ingredients.add(new Ingredient(
-                name, kind, null, null, null, null, null, null, null, null, null, Map.of(), null, from, null));
+                name, kind, null, null, null, null, null, null, null, null, null, Map.of(), null, null, null, from,
+                null));
         return this;
     }
 

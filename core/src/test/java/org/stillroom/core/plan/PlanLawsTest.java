@@ -175,6 +175,8 @@ class PlanLawsTest {
                 null,
                 Map.of(),
                 null,
+                null,
+                null,
                 "macerate.yaml",
                 null);
         Plan plan = new Kitchen()

@@ -37,6 +37,8 @@ class SpreadTest {
                 Map.of(),
                 null,
                 null,
+                null,
+                null,
                 null);
     }
 

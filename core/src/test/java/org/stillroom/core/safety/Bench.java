@@ -3,9 +3,11 @@ package org.stillroom.core.safety;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.stillroom.core.ingredient.Aroma;
 import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.ingredient.PlantRatio;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.plan.Plan;
 import org.stillroom.core.plan.Planner;
@@ -66,8 +68,18 @@ final class Bench {
         return grams(
                 new Ingredient(
                         name, kind, strength, null, null, null, null, null, null, null, null, Map.of(), carried, null,
-                        null),
+                        null, null, null),
                 grams);
+    }
+
+    /** Adds grams of something in which a plant stood. */
+    Bench ofPlant(String name, Kind kind, double percent, @Nullable String plant, String ratio, double grams) {
+        Understanding<PlantRatio> read = PlantRatio.read(ratio, new QuantityText(OunceMeaning.US_FLUID));
+        if (!(read instanceof Understanding.Understood<PlantRatio> understood)) {
+            throw new AssertionError(read.toString());
+        }
+        Typed<Strength> strength = new Typed<>(percent + " %", AlcoholByVolume.at20(percent));
+        return grams(Ingredient.named(name, kind).ofStrength(strength).carrying(plant, understood.typed()), grams);
     }
 
     private Bench grams(Ingredient ingredient, double grams) {

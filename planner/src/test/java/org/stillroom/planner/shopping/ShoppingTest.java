@@ -32,6 +32,8 @@ class ShoppingTest {
                 Map.of(),
                 null,
                 null,
+                null,
+                null,
                 null);
     }
 

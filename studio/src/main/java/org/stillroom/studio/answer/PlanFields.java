@@ -2,6 +2,7 @@ package org.stillroom.studio.answer;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.stillroom.core.ingredient.CarriedPlant;
 import org.stillroom.core.ingredient.DoseUnits;
 import org.stillroom.core.ingredient.Resolved;
 import org.stillroom.core.plan.Band;
@@ -86,7 +87,16 @@ public final class PlanFields {
         }
         fields.put("measured", measured);
         DoseUnits dose = worked.dose(line.exact());
-        return dose == null ? fields.putNone("dose") : fields.put("dose", dose(dose));
+        CarriedPlant plant = worked.plant(line.exact());
+        Fields dosed = dose == null ? fields.putNone("dose") : fields.put("dose", dose(dose));
+        return plant == null ? dosed.putNone("plant") : dosed.put("plant", plant(plant));
+    }
+
+    private static Fields plant(CarriedPlant plant) {
+        return new Fields()
+                .put("name", plant.plant())
+                .put("ratio", plant.ratio())
+                .put("g_per_l", plant.gramsPerLitre());
     }
 
     private static Fields dose(DoseUnits dose) {

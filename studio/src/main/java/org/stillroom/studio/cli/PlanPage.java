@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.ingredient.CarriedPlant;
 import org.stillroom.core.ingredient.DoseUnits;
 import org.stillroom.core.liquid.DoubtWord;
 import org.stillroom.core.liquid.Essentials;
@@ -93,6 +94,7 @@ final class PlanPage {
         page.blank();
         amounts(worked);
         doses(worked);
+        plants(worked);
         page.blank();
         figures(worked);
         page.blank();
@@ -146,6 +148,27 @@ final class PlanPage {
                         figures(dose.microlitres()),
                         QuantityWords.figures(dose.grams()),
                         QuantityWords.figures(dose.milligrams()));
+            }
+        }
+        if (any) {
+            page.blank();
+            page.table(table);
+        }
+    }
+
+    /** Tells how much plant the extracts bring, where their maker said how much they carry. */
+    private void plants(WorkedPlan worked) {
+        Table table = new Table()
+                .text("plant in it")
+                .text("of")
+                .text("g to mL, or g/L")
+                .figure("g per litre");
+        boolean any = false;
+        for (MeasuredLine line : worked.measured().lines()) {
+            CarriedPlant plant = worked.plant(line.exact());
+            if (plant != null) {
+                any = true;
+                table.row(line.name(), plant.plant(), plant.ratio(), QuantityWords.figures(plant.gramsPerLitre()));
             }
         }
         if (any) {

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.stillroom.core.ingredient.Aroma;
 import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.ingredient.PlantRatio;
 import org.stillroom.core.ingredient.Resolution;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.quantity.MassFraction;
@@ -68,6 +69,8 @@ final class IngredientReader {
                 fields.quantity("pack", quantities::amount, "“pack: 500 ml”"),
                 contains(fields, called),
                 aroma(fields),
+                ofPlants("plant", fields, kind) ? fields.text("plant") : null,
+                ofPlants("ratio", fields, kind) ? ratio(fields) : null,
                 fields.text("from"),
                 fields.text("note"));
     }
@@ -75,6 +78,24 @@ final class IngredientReader {
     private @Nullable Typed<Aroma> aroma(Fields fields) {
         return fields.several(
                 "aroma", text -> Aroma.read(text, quantities), "“aroma: juniper 180 mg/L; limonene 12 mg/L”");
+    }
+
+    private @Nullable Typed<PlantRatio> ratio(Fields fields) {
+        return fields.quantity("ratio", text -> PlantRatio.read(text, quantities), "“ratio: 1:5” or “ratio: 200 g/L”");
+    }
+
+    /** Returns whether plants can have stood in it; notes a key that says so of anything else. */
+    private static boolean ofPlants(String key, Fields fields, @Nullable Kind kind) {
+        if (kind == null || kind.isOfPlants() || !fields.has(key)) {
+            return true;
+        }
+        fields.problem(
+                key,
+                "no-plant-in-it",
+                "not of this kind",
+                "“" + key + "” is told of what plants stood in, and this is of kind " + kind.label() + ".",
+                "Leave it out, or write what it is, such as “kind: macerate”.");
+        return false;
     }
 
     private Map<Substance, Typed<Share>> contains(Fields fields, String called) {

@@ -40,6 +40,8 @@ final class Keys {
             "pack",
             "contains",
             "aroma",
+            "plant",
+            "ratio",
             "from",
             "note");
 

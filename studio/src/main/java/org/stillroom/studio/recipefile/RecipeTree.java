@@ -110,6 +110,8 @@ final class RecipeTree {
             fields.put("contains", parts);
         }
         put(fields, "aroma", typed(ingredient.aroma()));
+        put(fields, "plant", ingredient.plant());
+        put(fields, "ratio", typed(ingredient.ratio()));
         put(fields, "from", ingredient.from());
         put(fields, "note", ingredient.note());
         return fields;

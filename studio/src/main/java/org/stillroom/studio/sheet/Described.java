@@ -3,6 +3,7 @@ package org.stillroom.studio.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import org.stillroom.core.ingredient.Ingredient;
+import org.stillroom.core.ingredient.PlantRatio;
 import org.stillroom.core.ingredient.Resolved;
 import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.liquid.Substance;
@@ -29,8 +30,15 @@ final class Described {
         if (ingredient.sugar() != null) {
             words.add(Told.kept(ingredient.sugar().text()) + " sugar");
         }
+        Typed<PlantRatio> ratio = ingredient.ratio();
+        if (ratio != null) {
+            words.add("plant " + Told.kept(ratio.text()) + (ratio.text().indexOf(':') < 0 ? "" : " (g to mL)"));
+        }
         for (int i = 0; i < words.size(); i++) {
             page.typed(i == 0 ? "" : ", ").text(words.get(i));
+        }
+        if (ingredient.plant() != null) {
+            page.typed(words.isEmpty() ? "" : ", ").typed(ingredient.plant());
         }
         String note =
                 line.line().note() == null ? ingredient.note() : line.line().note();

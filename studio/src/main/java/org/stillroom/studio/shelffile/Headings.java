@@ -27,9 +27,10 @@ final class Headings {
         also(LotKeys.SET_ASIDE, "weggestellt");
         also(LotKeys.NOTE, "notes", "notiz", "bemerkung");
         also(LotKeys.ANALYSIS, "analyse");
-        also(LotKeys.RATIO, "verhältnis");
         also(LotKeys.HOLDS, "bottle size", "fasst");
         also(LotKeys.BRIM, "to the brim", "randvoll");
+        also("plant", "plants", "pflanze", "pflanzen");
+        also("ratio", "verhältnis");
         also("strength", "alcohol", "abv", "stärke", "alkohol", "alkoholgehalt");
         also("tolerance", "toleranz");
         also("sugar", "zucker");

@@ -20,9 +20,6 @@ public final class LotKeys {
     public static final String NOTE = "note";
     public static final String ANALYSIS = "analysis";
 
-    /** Ratio of plant to spirit; it is told of an extract and decides nothing in a recipe. */
-    public static final String RATIO = "ratio";
-
     /** What one empty bottle holds, and what it holds up to its brim. */
     public static final String HOLDS = "holds";
 
@@ -39,7 +36,6 @@ public final class LotKeys {
     private static List<String> ingredient() {
         List<String> keys = new ArrayList<>(SheetReader.INGREDIENT_FIELDS);
         keys.removeAll(List.of("at hand", "note"));
-        keys.add(RATIO);
         return List.copyOf(keys);
     }
 

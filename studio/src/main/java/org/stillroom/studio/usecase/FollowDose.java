@@ -6,9 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.extraction.ExtractStrength;
 import org.stillroom.core.ingredient.Ingredient;
+import org.stillroom.core.ingredient.PlantRatio;
 import org.stillroom.core.ingredient.Resolution;
 import org.stillroom.core.ingredient.Resolved;
 import org.stillroom.core.liquid.Essentials;
@@ -19,11 +21,10 @@ import org.stillroom.core.quantity.Drops;
 import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.QuantityText;
 import org.stillroom.core.quantity.QuantityWords;
-import org.stillroom.core.quantity.Ratio;
+import org.stillroom.core.quantity.Typed;
 import org.stillroom.core.quantity.Understanding;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.reference.Workings;
-import org.stillroom.studio.shelffile.LotKeys;
 import org.stillroom.studio.usecase.shelf.LotOnShelf;
 import org.stillroom.studio.usecase.shelf.ShelfLots;
 
@@ -53,36 +54,41 @@ public final class FollowDose {
     /**
      * An extract.
      *
-     * @param ratio plant to extract, such as "1:5", or null
+     * @param ratio how much plant it carries, or null
      * @param oil g/L at 20 °C; 0 where none is known
      * @param strength % vol
      */
-    public record Extract(String name, @Nullable String ratio, double oil, double strength) {
+    public record Extract(String name, @Nullable PlantRatio ratio, double oil, double strength) {
         /** Returns a lot. */
         public static @Nullable Extract of(LotOnShelf lot) {
             Ingredient ingredient = lot.ingredient();
-            return ingredient == null
-                    ? null
-                    : of(ingredient, lot.lot().sheet().fields().get(LotKeys.RATIO));
+            return ingredient == null ? null : of(ingredient, ratio(ingredient));
         }
 
         /**
-         * Returns what a recipe lists, with the ratio of the first lot of its name that says one.
+         * Returns what a recipe lists, where it says no ratio with that of the first lot of its name that says one.
          *
          * @param besides id of a lot that does not count
          */
         public static @Nullable Extract of(Ingredient listed, List<LotOnShelf> shelf, String besides) {
+            PlantRatio own = ratio(listed);
             return of(
                     listed,
-                    ShelfLots.named(listed.name(), shelf).stream()
-                            .filter(lot -> !lot.lot().id().equals(besides))
-                            .map(lot -> lot.lot().sheet().fields().get(LotKeys.RATIO))
-                            .filter(ratio -> ratio != null)
-                            .findFirst()
-                            .orElse(null));
+                    own != null
+                            ? own
+                            : ShelfLots.named(listed.name(), shelf).stream()
+                                    .filter(lot -> !lot.lot().id().equals(besides))
+                                    .flatMap(lot -> Stream.ofNullable(ratio(lot.ingredient())))
+                                    .findFirst()
+                                    .orElse(null));
         }
 
-        private static @Nullable Extract of(Ingredient ingredient, @Nullable String ratio) {
+        private static @Nullable PlantRatio ratio(@Nullable Ingredient ingredient) {
+            Typed<PlantRatio> ratio = ingredient == null ? null : ingredient.ratio();
+            return ratio == null ? null : ratio.value();
+        }
+
+        private static @Nullable Extract of(Ingredient ingredient, @Nullable PlantRatio ratio) {
             Resolved resolved = Resolution.of(ingredient).resolved();
             if (resolved == null || resolved.solid() || resolved.perGram().total() == 0.0) {
                 return null;
@@ -122,7 +128,7 @@ public final class FollowDose {
         }
         Map<Basis, ExtractStrength> strengths = new EnumMap<>(Basis.class);
         if (ofRecipe != null && other != null) {
-            byRatio(ratio(ofRecipe.ratio()), ratio(other.ratio()))
+            byRatio(ofRecipe.ratio(), other.ratio())
                     .ifPresent(strength -> strengths.put(Basis.RATIO, strength));
             if (ofRecipe.oil() > 0.0 && other.oil() > 0.0 && !isSame(other.oil() / ofRecipe.oil())) {
                 strengths.put(Basis.OIL, ExtractStrength.byContent(ofRecipe.oil(), other.oil()));
@@ -187,14 +193,10 @@ public final class FollowDose {
                 : null;
     }
 
-    private static Optional<ExtractStrength> byRatio(@Nullable Double one, @Nullable Double two) {
-        return one == null || two == null ? Optional.empty() : Optional.of(ExtractStrength.byContent(one, two));
-    }
-
-    private @Nullable Double ratio(@Nullable String text) {
-        return text != null && quantities.ratio(text) instanceof Understanding.Understood<Ratio> understood
-                ? Double.valueOf(understood.typed().value().leftPerRight())
-                : null;
+    private static Optional<ExtractStrength> byRatio(@Nullable PlantRatio one, @Nullable PlantRatio two) {
+        return one == null || two == null
+                ? Optional.empty()
+                : Optional.of(ExtractStrength.byContent(one.gramsPerMillilitre(), two.gramsPerMillilitre()));
     }
 
     /** Returns the number of an amount: mL, g or drops. */

@@ -3,6 +3,7 @@ package org.stillroom.studio.usecase;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.blend.Blend;
+import org.stillroom.core.ingredient.CarriedPlant;
 import org.stillroom.core.ingredient.DoseUnits;
 import org.stillroom.core.liquid.Figures;
 import org.stillroom.core.plan.Bands;
@@ -49,6 +50,13 @@ public record WorkedPlan(
     public @Nullable DoseUnits dose(PlannedLine line) {
         return plan.millilitres() > 0.0
                 ? DoseUnits.of(line.ingredient(), 1000.0 * line.grams() / plan.millilitres())
+                : null;
+    }
+
+    /** Returns the plant that a line brings per litre of what is made, or null where nobody said how much it carries. */
+    public @Nullable CarriedPlant plant(PlannedLine line) {
+        return plan.millilitres() > 0.0
+                ? CarriedPlant.of(line.ingredient(), 1000.0 * line.grams() / plan.millilitres())
                 : null;
     }
 

@@ -147,6 +147,26 @@ class PlanCommandTest {
         assertThat(staged.get("stages").get(0).get("yield_ml").doubleValue()).isCloseTo(100, within(0.01));
     }
 
+    /** 40 mL of a macerate of 1:8 in a litre carry 5 g of plant. */
+    @Test
+    void thePlantThatAMacerateCarriesIsToldPerLitre() throws IOException {
+        String file = recipe(
+                "target: {volume: 2 L, strength: 30 %}",
+                "ingredients:",
+                "  - {name: garden bitter, kind: macerate, strength: 58 %, plant: dried yarrow, ratio: 1:8}",
+                "lines:",
+                "  - {use: garden bitter, dose: 40 ml/L}",
+                "  - {use: spirit 96 %, amount: free}",
+                "  - {use: water, amount: free}");
+        JsonNode plan = Desk.ask("plan " + file).json();
+        JsonNode plant = line(plan, "garden bitter").get("plant");
+        assertThat(plant.get("name").stringValue()).isEqualTo("dried yarrow");
+        assertThat(plant.get("ratio").stringValue()).isEqualTo("1:8");
+        assertThat(plant.get("g_per_l").doubleValue()).isCloseTo(5.0, within(1e-9));
+        assertThat(line(plan, "water").get("plant").isNull()).isTrue();
+        assertThat(Desk.type("plan " + file).out()).containsPattern("garden bitter +dried yarrow +1:8 +5\\.00\n");
+    }
+
     @Test
     void aFileThatIsNotThereAndOneThatIsNoRecipeAreToldApart() throws IOException {
         assertThat(Desk.type("plan nowhere.yaml").exit()).isEqualTo(3);

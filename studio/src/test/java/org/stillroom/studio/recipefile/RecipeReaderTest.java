@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.stillroom.core.drops.OwnDropper;
+import org.stillroom.core.ingredient.PlantRatio;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.quantity.AlcoholByVolume;
 import org.stillroom.core.quantity.OunceMeaning;
@@ -39,7 +40,12 @@ class RecipeReaderTest {
         assertThat(Objects.requireNonNull(recipe.ounce()).value()).isEqualTo(OunceMeaning.THIRTY_MILLILITRES);
         assertThat(recipe.measures().get(1).sizes().get(0).value()).isEqualTo(new Volume(22.5));
         assertThat(recipe.aim()).isEqualTo(Aim.usingUp(List.of("quince spirit")));
-        assertThat(recipe.ingredients()).hasSize(3);
+        assertThat(recipe.ingredients()).hasSize(5);
+        assertThat(recipe.ingredients().get(3).plant()).isEqualTo("dried wormwood");
+        assertThat(Objects.requireNonNull(recipe.ingredients().get(3).ratio()).value())
+                .isEqualTo(new PlantRatio(0.2));
+        assertThat(Objects.requireNonNull(recipe.ingredients().get(4).ratio()).text())
+                .isEqualTo("80 g/L");
         assertThat(recipe.ingredients().get(1).contains()).containsOnlyKeys(Substance.SALT, Substance.OTHER_SOLIDS);
         assertThat(recipe.ingredients().get(2).from()).isEqualTo("stages/essence.yaml");
         assertThat(recipe.lines().get(0).amount()).isEqualTo(new LineAmount.All());
@@ -112,6 +118,36 @@ class RecipeReaderTest {
                 "line 4, j, contains",
                 "The parts make 120.0 % of the whole",
                 "100 % at most");
+    }
+
+    @Test
+    void aRatioOfPlantIsToldOfWhatPlantsStoodInAndWithItsBasis() {
+        String start = HEAD + "ingredients:\n  - {name: sage wine, strength: 60 %, ";
+        refused(
+                start + "kind: macerate, ratio: 5}\n" + LINES,
+                "line 4, sage wine, ratio",
+                "grams of plant to millilitres of extract",
+                "“ratio: 1:5” or “ratio: 200 g/L”");
+        refused(
+                start + "kind: macerate, ratio: 20 %}\n" + LINES,
+                "line 4, sage wine, ratio",
+                "such as 1:5",
+                "“ratio: 200 g/L”");
+        refused(
+                start + "kind: macerate, ratio: 500:1}\n" + LINES,
+                "line 4, sage wine, ratio",
+                "not 500 g",
+                "“ratio: 1:5”");
+        refused(
+                start + "kind: spirit, ratio: 1:5}\n" + LINES,
+                "line 4, sage wine, ratio",
+                "this is of kind spirit",
+                "“kind: macerate”");
+        refused(
+                start + "kind: spirit, plant: sage}\n" + LINES,
+                "line 4, sage wine, plant",
+                "kind spirit",
+                "Leave it out");
     }
 
     @Test

@@ -52,6 +52,8 @@ class RecipeWriterTest {
                   Boiled twice.
                   # not a comment
               - {name: essence, kind: essence, from: stages/essence.yaml}
+              - {name: green, kind: macerate, strength: 60 %, plant: dried wormwood, ratio: "1:5"}
+              - {name: dark, kind: tincture, strength: 45 %, plant: "roots: gentian, angelica", ratio: 80 g/L}
 
             lines:
               - {use: quince spirit, amount: all}
@@ -141,6 +143,8 @@ class RecipeWriterTest {
                 null,
                 null,
                 base.contains(),
+                null,
+                null,
                 null,
                 null,
                 text);

@@ -27,6 +27,9 @@ import org.stillroom.planner.marks.MeasuredLine;
 import org.stillroom.studio.usecase.OpenRecipe;
 import org.stillroom.studio.usecase.PlanRecipe;
 import org.stillroom.studio.usecase.WorkedPlan;
+import org.stillroom.studio.wording.Language;
+import org.stillroom.studio.wording.UnitSystem;
+import org.stillroom.studio.wording.Words;
 import org.w3c.dom.Document;
 import org.w3c.dom.NodeList;
 
@@ -95,6 +98,32 @@ class DaySheetTest {
         try (PDDocument pdf = Loader.loadPDF(DaySheet.pdf(hostile(), SheetOptions.USUAL))) {
             assertThat(text(pdf)).contains("<script>alert(\"1\")</script> & </style><b>bold</b>");
         }
+    }
+
+    @Test
+    void whatStoodInAnExtractAndHowMuchStandsBesideItInBothLanguages() throws Exception {
+        Path file = Files.writeString(folder.resolve("bitter.yaml"), """
+                stillroom: 1
+                title: Bitter
+                target: {volume: 1 L, strength: 30 %}
+                ingredients:
+                  - {name: garden bitter, kind: macerate, strength: 58 %, plant: dried yarrow, ratio: 1:8}
+                lines:
+                  - {use: garden bitter, dose: 40 ml/L}
+                  - {use: spirit 96 %, amount: free}
+                  - {use: water, amount: free}
+                """);
+        assertThat(seen(file, Saying.ENGLISH)).contains("plant 1:8 (g to mL), dried yarrow");
+        Words words = new Words(Language.GERMAN, UnitSystem.METRIC);
+        assertThat(seen(file, new Saying("de", words::toldOrMarked))).contains("Pflanze 1:8 (g zu mL), dried yarrow");
+    }
+
+    private static String seen(Path file, Saying saying) throws Exception {
+        SheetOptions options = new SheetOptions(SheetOptions.Paper.A4, SheetOptions.Units.METRIC, saying);
+        return parsed(DaySheet.html(worked(file), options))
+                .getDocumentElement()
+                .getTextContent()
+                .replace('\u00a0', ' ');
     }
 
     @Test

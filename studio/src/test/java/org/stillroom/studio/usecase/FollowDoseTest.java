@@ -13,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.stillroom.core.extraction.ExtractStrength;
 import org.stillroom.core.ingredient.Ingredient;
+import org.stillroom.core.ingredient.PlantRatio;
 import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.quantity.QuantityText;
 import org.stillroom.studio.usecase.shelf.Bottles;
@@ -106,12 +107,18 @@ class FollowDoseTest {
         assertThat(offer(FIVE, lot("6", "ratio", "1:5"), "12 ml/L")).isNull();
     }
 
-    /** What a recipe lists has no ratio of its own; another lot of its name tells it. */
+    /** What a recipe lists may say no ratio; then another lot of its name tells it. */
     @Test
-    void aRecipeCountsOnTheRatioOfTheOtherLots() {
-        Ingredient listed = Objects.requireNonNull(FIVE.ingredient());
-        FollowDose.Extract extract = Objects.requireNonNull(FollowDose.Extract.of(listed, List.of(FIVE, EIGHT), "2"));
+    void aRecipeCountsOnItsOwnRatioElseOnThatOfTheOtherLots() {
+        Ingredient silent = Objects.requireNonNull(lot("7", "drop", "0.02 g").ingredient());
+        Ingredient says = Objects.requireNonNull(lot("8", "ratio", "100 g/L").ingredient());
 
-        assertThat(extract.ratio()).isEqualTo("1:5");
+        assertThat(ratio(silent)).isEqualTo(new PlantRatio(0.2));
+        assertThat(ratio(says)).isEqualTo(new PlantRatio(0.1));
+    }
+
+    private static @Nullable PlantRatio ratio(Ingredient listed) {
+        return Objects.requireNonNull(FollowDose.Extract.of(listed, List.of(FIVE, EIGHT), "2"))
+                .ratio();
     }
 }

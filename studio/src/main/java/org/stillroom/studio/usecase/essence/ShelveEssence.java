@@ -2,6 +2,7 @@ package org.stillroom.studio.usecase.essence;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.studio.recipefile.EssenceSheet;
@@ -41,7 +42,7 @@ public final class ShelveEssence {
         LotSheet lot = new LotSheet(
                 sheet.title(),
                 Kind.ESSENCE.label(),
-                MadeHere.fields(choice.contents(), EssenceRecipe.oils(found, choice)),
+                MadeHere.fields(choice.contents(), EssenceRecipe.oils(found, choice), Map.of()),
                 label,
                 null,
                 millilitres,

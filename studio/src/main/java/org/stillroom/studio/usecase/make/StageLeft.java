@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.ingredient.Ingredient;
+import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.ingredient.OilPart;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.plan.Plan;
@@ -63,7 +64,10 @@ final class StageLeft {
         LotSheet sheet = new LotSheet(
                 stage.ingredient(),
                 ingredient.kind().label(),
-                MadeHere.fields(stage.plan().liquid(), oils(stage.plan())),
+                MadeHere.fields(
+                        stage.plan().liquid(),
+                        oils(stage.plan()),
+                        ingredient.kind().isOfPlants() ? plants(stage) : Map.of()),
                 day.toString(),
                 null,
                 tenths(stage.yieldMillilitres()),
@@ -105,6 +109,22 @@ final class StageLeft {
         Map<String, Double> oils = new LinkedHashMap<>();
         collect(plan, 1000.0 / plan.millilitres(), oils);
         return oils;
+    }
+
+    /** Returns grams of each plant per litre of what a stage leaves; all that stood in it counts, strained off or not. */
+    private static Map<String, Double> plants(Plan.StagePlan stage) {
+        Map<String, Double> plants = new LinkedHashMap<>();
+        for (PlannedLine line : stage.plan().lines()) {
+            Kind kind = line.ingredient().kind();
+            boolean isPlant = kind == Kind.FRESH_PLANT || kind == Kind.DRIED_PLANT;
+            double grams = line.grams() * (isPlant ? 1.0 : line.ingredient().gramsOfPlant());
+            if (grams > 0.0) {
+                String name =
+                        isPlant ? line.name() : line.ingredient().ingredient().plants();
+                plants.merge(name, 1000.0 * grams / stage.yieldMillilitres(), Double::sum);
+            }
+        }
+        return plants;
     }
 
     private static void collect(Plan plan, double factor, Map<String, Double> oils) {

@@ -14,7 +14,8 @@ public final class Asks {
     private static final Asked LIQUID_DENSITY = further("density", "0.952 g/ml");
     private static final Asked DROP = further("drop", "0.021 g");
 
-    private static final Asked RATIO_OF_PLANT = usual(LotKeys.RATIO, "1:5");
+    private static final Asked PLANT = usual("plant", "dried wormwood");
+    private static final Asked RATIO = usual("ratio", "1:5");
 
     private static final List<Asked> SPIRIT =
             List.of(needed("strength", "40 %"), TOLERANCE, further("sugar", "4 g/L"), LIQUID_DENSITY);
@@ -23,7 +24,8 @@ public final class Asks {
             usual("oil", "250 mg/L"),
             usual("aroma", "juniper 180 mg/L, limonene 12 mg/L"),
             TOLERANCE,
-            RATIO_OF_PLANT,
+            PLANT,
+            RATIO,
             LIQUID_DENSITY,
             DROP);
     private static final List<Asked> WINE = List.of(
@@ -47,7 +49,8 @@ public final class Asks {
             LIQUID_DENSITY);
     private static final List<Asked> EXTRACT = List.of(
             needed("strength", "60 %"),
-            RATIO_OF_PLANT,
+            PLANT,
+            RATIO,
             usual("drop", "0.024 g"),
             further("sugar", "10 g/L"),
             further("other solids", "15 g/L"),

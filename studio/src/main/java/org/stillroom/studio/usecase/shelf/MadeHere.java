@@ -21,8 +21,9 @@ public final class MadeHere {
      *
      * @param liquid any amount of it
      * @param oils g/L of each oil that it carries, by name
+     * @param plants g/L of each plant that stood in it, by name
      */
-    public static Map<String, String> fields(Contents liquid, Map<String, Double> oils) {
+    public static Map<String, String> fields(Contents liquid, Map<String, Double> oils, Map<String, Double> plants) {
         Essentials essentials = Essentials.of(liquid.toGrams());
         Map<String, String> fields = new LinkedHashMap<>();
         if (liquid.grams(Substance.ETHANOL) > 0.0) {
@@ -37,6 +38,12 @@ public final class MadeHere {
         }
         if (!oils.isEmpty()) {
             fields.put("aroma", aroma(oils));
+        }
+        if (!plants.isEmpty()) {
+            double together =
+                    plants.values().stream().mapToDouble(Double::doubleValue).sum();
+            fields.put("plant", String.join(", ", plants.keySet()));
+            fields.put("ratio", QuantityWords.figures(together) + " g/L");
         }
         return fields;
     }

@@ -98,7 +98,6 @@ public final class ReadLot {
                 LotKeys.PAID,
                 QuantityText::price,
                 packing == null ? "“18.50 EUR” for all of it, or “22 EUR/L”" : "“12 EUR” for all of them");
-        check(LotKeys.RATIO, QuantityText::ratio, "“1:5”");
         boolean setAside = setAside();
         if (left != null && full != null && !left.unit().equals(full.unit())) {
             problem(
@@ -236,7 +235,7 @@ public final class ReadLot {
             }
         }
         boolean kindKnown = problems.stream().noneMatch(problem -> problem.key().equals(LotKeys.KIND));
-        SheetReading<?> reading = reader.ingredient(name, kind, ShelfLots.ofIngredient(fields));
+        SheetReading<?> reading = reader.ingredient(name, kind, fields);
         if (kindKnown && reading instanceof SheetReading.Refused<?> refused) {
             problems.addAll(refused.problems());
         }

@@ -21,7 +21,6 @@ import org.stillroom.core.recipe.Line;
 import org.stillroom.core.recipe.Recipe;
 import org.stillroom.studio.recipefile.SheetReader;
 import org.stillroom.studio.recipefile.SheetReading;
-import org.stillroom.studio.shelffile.LotKeys;
 import org.stillroom.studio.store.Lot;
 import org.stillroom.studio.store.LotSheet;
 
@@ -60,18 +59,11 @@ public final class ShelfLots {
         if (Packing.of(sheet.kind()) != null) {
             return new LotOnShelf(lot, null, List.of(), List.of());
         }
-        SheetReading<Ingredient> reading = reader.ingredient(sheet.name(), sheet.kind(), ofIngredient(sheet.fields()));
+        SheetReading<Ingredient> reading = reader.ingredient(sheet.name(), sheet.kind(), sheet.fields());
         if (reading instanceof SheetReading.Understood<Ingredient> understood) {
             return new LotOnShelf(lot, stocked(understood.value(), lot), List.of(), understood.notes());
         }
         return new LotOnShelf(lot, null, ((SheetReading.Refused<Ingredient>) reading).problems(), List.of());
-    }
-
-    /** Returns the fields without those that are of the lot and of no ingredient. */
-    static Map<String, String> ofIngredient(Map<String, String> fields) {
-        Map<String, String> known = new LinkedHashMap<>(fields);
-        known.remove(LotKeys.RATIO);
-        return known;
     }
 
     private Ingredient stocked(Ingredient read, Lot lot) {
@@ -91,6 +83,8 @@ public final class ShelfLots {
                 read.pack() == null && price != null ? full : read.pack(),
                 read.contains(),
                 read.aroma(),
+                read.plant(),
+                read.ratio(),
                 null,
                 read.note());
     }

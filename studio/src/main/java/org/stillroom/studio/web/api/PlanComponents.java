@@ -86,6 +86,13 @@ final class PlanComponents {
                                 .with("g_per_l", Schemas.number(""))
                                 .with("mg_per_l", Schemas.number(""))
                                 .schema()))
+                .maybe(
+                        "plant",
+                        Schemas.orNull(Schemas.group()
+                                .with("name", Schemas.text("what stood in it, by its maker's words"))
+                                .with("ratio", Schemas.text("as typed: g to mL of the extract, or g/L of it"))
+                                .with("g_per_l", Schemas.number("g of plant per litre of what is made"))
+                                .schema()))
                 .schema();
     }
 

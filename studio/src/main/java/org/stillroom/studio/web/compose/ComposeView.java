@@ -1,12 +1,15 @@
 package org.stillroom.studio.web.compose;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.ingredient.CarriedPlant;
 import org.stillroom.core.ingredient.DoseUnits;
+import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.plan.Planner;
 import org.stillroom.core.quantity.Span;
 import org.stillroom.core.quantity.Volume;
@@ -97,6 +100,17 @@ public record ComposeView(
                 .toList();
     }
 
+    /** Returns the keys by which an ingredient says what it carries, as far as its kind can or something is typed there. */
+    public List<String> carries(String ingredient) {
+        String label = typed(ingredient + "kind");
+        boolean ofPlants = Arrays.stream(Kind.values())
+                .filter(kind -> kind.label().equals(label))
+                .anyMatch(Kind::isOfPlants);
+        return Stream.of("aroma", "plant", "ratio")
+                .filter(key -> ofPlants || !typed(ingredient + key).isBlank())
+                .toList();
+    }
+
     /** Returns the name of what was taken out last, or empty. */
     public String takenOut() {
         Map<String, String> item = composed.form().takenOut();
@@ -133,7 +147,8 @@ public record ComposeView(
                     typed(start + "amount"),
                     typed(start + "note"),
                     composed.measured(i),
-                    dose(composed.measured(i))));
+                    dose(composed.measured(i)),
+                    plant(composed.measured(i))));
         }
         return rows;
     }
@@ -141,6 +156,11 @@ public record ComposeView(
     private @Nullable DoseUnits dose(@Nullable MeasuredLine line) {
         WorkedPlan worked = composed.worked();
         return worked == null || line == null ? null : worked.dose(line.exact());
+    }
+
+    private @Nullable CarriedPlant plant(@Nullable MeasuredLine line) {
+        WorkedPlan worked = composed.worked();
+        return worked == null || line == null ? null : worked.plant(line.exact());
     }
 
     /** Returns what a field of the target was understood as, with its basis; empty as long as it was not. */

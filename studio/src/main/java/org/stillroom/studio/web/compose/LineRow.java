@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.drops.OwnDropper;
+import org.stillroom.core.ingredient.CarriedPlant;
 import org.stillroom.core.ingredient.DoseUnits;
 import org.stillroom.core.ingredient.Resolved;
 import org.stillroom.core.quantity.Drops;
@@ -19,6 +20,7 @@ import org.stillroom.studio.wording.Words;
  * @param place its place among the lines of the plan, or −1 as long as it is empty
  * @param measured how it is measured out, or null as long as that is not known
  * @param dose per litre of what is made; null where it is no dose
+ * @param plant that it brings per litre of what is made; null where nobody said how much it carries
  */
 public record LineRow(
         int index,
@@ -27,7 +29,8 @@ public record LineRow(
         String amount,
         String note,
         @Nullable MeasuredLine measured,
-        @Nullable DoseUnits dose) {
+        @Nullable DoseUnits dose,
+        @Nullable CarriedPlant plant) {
     private static final String NOT_KNOWN = "–";
     /** Nobody counts more. */
     private static final double MOST_DROPS = 200.0;
@@ -101,6 +104,17 @@ public record LineRow(
     private Way way(double value, String unit, Words words) {
         double grams = dose == null ? 0.0 : dose.grams();
         return new Way(words.marked(QuantityWords.figures(value)), unit, grams / value);
+    }
+
+    /** Returns the plant that it brings; empty where nobody said how much it carries. */
+    public String carries(Words words) {
+        return plant == null
+                ? ""
+                : words.say("compose.plant", figures(plant.gramsPerLitre(), words), plant.plant(), plant.ratio());
+    }
+
+    private static String figures(double value, Words words) {
+        return words.marked(QuantityWords.figures(value));
     }
 
     /** Returns what the instrument at hand shows. */

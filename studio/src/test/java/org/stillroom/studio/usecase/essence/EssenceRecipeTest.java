@@ -70,7 +70,10 @@ class EssenceRecipeTest {
     @Tag("property")
     void theLotHoldsWhatTheEssenceHolds() {
         SheetReading<Ingredient> reading = new SheetReader(OunceMeaning.US_FLUID)
-                .ingredient("Winter", "essence", MadeHere.fields(made.contents(), EssenceRecipe.oils(found, made)));
+                .ingredient(
+                        "Winter",
+                        "essence",
+                        MadeHere.fields(made.contents(), EssenceRecipe.oils(found, made), Map.of()));
         Ingredient lot = ((SheetReading.Understood<Ingredient>) reading).value();
         Contents perGram = Objects.requireNonNull(Resolution.of(lot).resolved()).perGram();
         double litre = 1000.0 / Essentials.of(perGram.toGrams()).millilitres();

@@ -318,6 +318,41 @@ class MakeTest {
         assertThat(kitchen.state(make).timers()).isEmpty();
     }
 
+    /** 20 g of leaf in 200 mL of 60 % vol, of which 40 mL stay in the leaf: 160 mL and a little water of the leaf, 20 g in 0.162 L. */
+    @Test
+    void aTinctureThatIsLeftOverSaysHowMuchPlantItCarries() {
+        kitchen.saved("Bay leaf tincture", """
+                stillroom: 1
+                title: Bay leaf tincture
+                ingredients:
+                  - {name: dried bay leaf, kind: dried plant}
+                lines:
+                  - {use: dried bay leaf, amount: 20 g}
+                  - {use: spirit 60 %, amount: 200 ml}
+                loss: 2 ml/g
+                """);
+        String recipe = kitchen.saved("Bay liqueur", """
+                stillroom: 1
+                title: Bay liqueur
+                target: {volume: 1 L, strength: 30 %, sugar: 150 g/L}
+                ingredients:
+                  - {name: bay tincture, kind: tincture, from: bay-leaf-tincture.yaml}
+                lines:
+                  - {use: bay tincture, dose: 20 ml/L}
+                  - {use: spirit 96 %, amount: free}
+                  - {use: white sugar, amount: free}
+                  - {use: water, amount: free}
+                """);
+        String make = kitchen.begun(recipe);
+        kitchen.finishAsAsked(make);
+        new FinishMake(kitchen.store).answer(kitchen.state(make), Kitchen.request());
+
+        Map<String, String> fields = kitchen.store.lots().all().get(0).sheet().fields();
+        assertThat(fields).containsEntry("plant", "dried bay leaf");
+        assertThat(Double.parseDouble(String.valueOf(fields.get("ratio")).replace(" g/L", "")))
+                .isCloseTo(20.0 / 0.162, within(1.5));
+    }
+
     /** 100 mL of essence, of which 1 L of liqueur takes 20 mL. */
     @Test
     void whatAStageLeavesOverIsALotOfTheShelfWithItsRecipe() {

@@ -67,6 +67,30 @@ class TryingPagesTest {
         return recipe;
     }
 
+    /** What a form does not show it would lose at the next save. */
+    @Test
+    void whatAnExtractCarriesIsShownWithEveryKeyAndPerLitre() throws Exception {
+        String recipe = store.recipes().create("Bitter", "r1");
+        String text = """
+                stillroom: 1
+                title: Bitter
+                target: {volume: 1 L, strength: 30 %}
+                ingredients:
+                  - {name: bitter, kind: macerate, strength: 60 %, aroma: laurel 2 mg/L, plant: dried yarrow, ratio: 1:5}
+                lines:
+                  - {use: bitter, dose: 12 ml/L}
+                  - {use: spirit 96 %, amount: free}
+                  - {use: water, amount: make up}
+                """;
+        store.recipes().save(recipe, 0, "Bitter", text, "bitter.yaml", "r2");
+
+        assertThat(guest.get("/compose/" + recipe).body())
+                .contains("name=\"ingredients.0.aroma\" value=\"laurel 2 mg/L\"")
+                .contains("name=\"ingredients.0.plant\" value=\"dried yarrow\"")
+                .contains("name=\"ingredients.0.ratio\" value=\"1:5\"")
+                .contains("Per litre: 2.40 g of plant (dried yarrow, 1:5).");
+    }
+
     @Test
     void aWeakerLotIsOfferedWithTheDoseThatFollows() throws Exception {
         tincture("lot 1", "1:5");
