@@ -65,6 +65,8 @@ final class TwelveLines {
                 null,
                 null,
                 null,
+                null,
+                null,
                 List.of(),
                 null));
     }

@@ -155,6 +155,46 @@ public sealed interface Event {
     }
 
     /**
+     * The pH was measured, of a vessel or of bottles; of a vessel it holds until something comes to it or evaporates.
+     *
+     * @param place of bottles the batch alone counts
+     * @param of whether a vessel's or bottles'
+     * @param bottles numbers of the bottles, or null for all that are filled; null too of a vessel
+     * @param ph 0 to 14
+     */
+    record PhMeasured(Place place, Of of, @Nullable BottleNumbers bottles, double ph) implements Event {
+        /** What was measured. */
+        public enum Of {
+            VESSEL,
+            BOTTLES
+        }
+
+        public PhMeasured {
+            if (!(ph >= 0.0 && ph <= 14.0)) {
+                throw new IllegalArgumentException("pH lies from 0 to 14, not " + ph);
+            }
+        }
+
+        @Override
+        public List<Place> places() {
+            return List.of(place);
+        }
+    }
+
+    /**
+     * Bottles were heated closed, or had been filled hot.
+     *
+     * @param place of which the batch alone counts
+     * @param bottles numbers of the bottles, or null for all that are filled
+     */
+    record Pasteurised(Place place, @Nullable BottleNumbers bottles) implements Event {
+        @Override
+        public List<Place> places() {
+            return List.of(place);
+        }
+    }
+
+    /**
      * An earlier entry does not count; the log keeps both.
      *
      * @param place of the entry that is taken back

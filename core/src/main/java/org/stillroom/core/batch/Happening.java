@@ -51,10 +51,18 @@ final class Happening {
         } else if (event instanceof Event.Evaporated evaporated) {
             Held held = required(evaporated.place());
             Contents now = AngelsShare.left(held.contents(), evaporated);
-            put(evaporated.place(), held.holding(now));
+            put(evaporated.place(), held.concentrated(now));
             flow(entry, evaporated.place(), Flow.Kind.EVAPORATED, null, Contents.NONE, minus(held.contents(), now));
         } else if (event instanceof Event.Bottled bottled) {
             bottled(entry, bottled);
+        } else if (event instanceof Event.PhMeasured measured) {
+            phMeasured(measured);
+        } else if (event instanceof Event.Pasteurised pasteurised) {
+            new FilledBottles(bottlings)
+                    .change(
+                            pasteurised.place().batch(),
+                            pasteurised.bottles(),
+                            bottling -> bottling.pasteurisedAt(entry.at()));
         } else {
             requireUndoable((Event.Undone) event);
         }
@@ -65,7 +73,8 @@ final class Happening {
             throw new CannotHaveHappened("batch-begun-before", "", "This batch was begun before.", "");
         }
         vessels.put(
-                begins.place(), new Held(begins.contents(), births(begins.contents(), entry.at()), begins.outlay()));
+                begins.place(),
+                Held.brought(entry, begins.contents(), births(begins.contents(), entry.at()), begins.outlay()));
         flow(entry, begins.place(), Flow.Kind.BEGUN, null, begins.contents(), Contents.NONE);
     }
 
@@ -98,7 +107,7 @@ final class Happening {
 
     private void added(Entry entry, Event.Added added) {
         Held held = required(added.place());
-        Held more = new Held(added.contents(), births(added.contents(), entry.at()), added.outlay());
+        Held more = Held.brought(entry, added.contents(), births(added.contents(), entry.at()), added.outlay());
         put(added.place(), held.plus(more));
         flow(entry, added.place(), Flow.Kind.ADDED, null, added.contents(), Contents.NONE);
     }
@@ -147,11 +156,10 @@ final class Happening {
         int number = bottled.first();
         for (Event.Fill fill : bottled.fills()) {
             double part = fill.millilitres() / bottled.millilitres();
-            Contents each = held.contents().times(share * inBottles * part / held.grams());
             Outlay empty = fill.bottle() == null ? Outlay.NONE : fill.bottle();
-            Held bottle =
-                    new Held(each, held.births(), taken.outlay().times(part).plus(empty));
-            bottlings.add(new Bottling(entry.id(), entry.at(), bottled.place().batch(), number, fill, bottle));
+            Held bottle = held.part(share * inBottles * part / held.grams())
+                    .costing(taken.outlay().times(part).plus(empty));
+            bottlings.add(new Bottling(entry.id(), entry.at(), bottled.place().batch(), number, fill, bottle, null));
             number += fill.count();
         }
         flow(
@@ -162,6 +170,22 @@ final class Happening {
                 Contents.NONE,
                 held.contents().times(share * inBottles / held.grams()));
         put(bottled.place(), without(held, taken));
+    }
+
+    private void phMeasured(Event.PhMeasured measured) {
+        Place place = measured.place();
+        switch (measured.of()) {
+            case VESSEL -> {
+                Held held = required(place);
+                if (held.isEmpty()) {
+                    throw Remeasured.nothingThere(place);
+                }
+                put(place, held.atPh(measured.ph()));
+            }
+            case BOTTLES ->
+                new FilledBottles(bottlings)
+                        .change(place.batch(), measured.bottles(), bottling -> bottling.atPh(measured.ph()));
+        }
     }
 
     private void requireFreeNumbers(Event.Bottled bottled) {

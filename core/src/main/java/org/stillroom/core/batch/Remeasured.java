@@ -20,11 +20,7 @@ final class Remeasured {
 
     static Contents of(Contents before, Event.Measured measured) {
         if (!(before.total() > 0.0)) {
-            throw new CannotHaveHappened(
-                    "nothing-to-measure",
-                    "vessel",
-                    "“" + measured.place().vessel() + "” was empty at that moment.",
-                    "Choose the vessel that the liquid is in.");
+            throw nothingThere(measured.place());
         }
         Essentials reckoned = Essentials.of(before.toGrams());
         Map<Asked, Double> figures = measured.figures();
@@ -49,6 +45,15 @@ final class Remeasured {
                         + " g/L of sugar and " + QuantityWords.fixed(acidity, 1) + " g/L of acid in "
                         + QuantityWords.fixed(volume, 0) + " mL.",
                 "Check the readings and their units.");
+    }
+
+    /** Returns why nothing can be measured in an empty vessel. */
+    static CannotHaveHappened nothingThere(Place place) {
+        return new CannotHaveHappened(
+                "nothing-to-measure",
+                "vessel",
+                "“" + place.vessel() + "” was empty at that moment.",
+                "Choose the vessel that the liquid is in.");
     }
 
     /** Returns all but ethanol and water, in a volume. */

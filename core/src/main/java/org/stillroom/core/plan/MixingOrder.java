@@ -202,5 +202,13 @@ public final class MixingOrder {
         for (String own : plan.recipe().steps()) {
             add(MixingStep.Act.OWN, List.of(), own, "");
         }
+        if (plan.recipe().condition().isPasteurised()) {
+            add(
+                    MixingStep.Act.PASTEURISE,
+                    List.of(),
+                    "Pasteurise it: fill it hot and close it, or heat the closed bottles, with room in them.",
+                    "What it keeps by rests on it; closed bottles build pressure, and hot spirit gives off vapour that"
+                            + " lights.");
+        }
     }
 }

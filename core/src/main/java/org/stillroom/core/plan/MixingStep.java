@@ -30,6 +30,13 @@ public record MixingStep(String what, String why, List<Integer> lines, Act act) 
         /** It rests for days. */
         REST,
         /** What the maker wrote. */
-        OWN
+        OWN,
+        /** The filled bottles are heated, or were filled hot. */
+        PASTEURISE;
+
+        /** Returns whether it comes after all is mixed and measured. */
+        public boolean isAfterMixing() {
+            return this == REST || this == OWN || this == PASTEURISE;
+        }
     }
 }

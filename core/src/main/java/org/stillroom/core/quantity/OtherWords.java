@@ -8,6 +8,8 @@ final class OtherWords {
     private static final String PERCENT = "0.3 %";
     private static final String RATIO = "1:5";
     private static final String NUMBER = "1.045";
+    private static final String PH = "3.4";
+    private static final double MOST_PH = 14.0;
 
     private OtherWords() {}
 
@@ -59,6 +61,18 @@ final class OtherWords {
     static Double number(Phrase phrase) throws NotUnderstood {
         TypedNumber number = phrase.number(NUMBER);
         phrase.end(NUMBER);
+        return number.value();
+    }
+
+    static Double ph(Phrase phrase) throws NotUnderstood {
+        if (!phrase.accept("pH")) {
+            phrase.accept("ph");
+        }
+        TypedNumber number = phrase.number(PH);
+        phrase.end(PH);
+        if (!(number.value() <= MOST_PH)) {
+            throw NotUnderstood.because("pH lies from 0 to 14, not " + QuantityWords.plain(number.value()));
+        }
         return number.value();
     }
 

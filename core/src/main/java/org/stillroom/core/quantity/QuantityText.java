@@ -92,6 +92,11 @@ public final class QuantityText {
         return understand(text, OtherWords::number);
     }
 
+    /** Reads a pH, 0 to 14, as a meter shows it: "3.4", "pH 3.4". */
+    public Understanding<Double> ph(String text) {
+        return understand(text, OtherWords::ph);
+    }
+
     public Understanding<Ratio> ratio(String text) {
         return understand(text, OtherWords::ratio);
     }

@@ -24,6 +24,8 @@ import org.stillroom.core.quantity.Wait;
  *     fewest and plainest
  * @param rest how long the result rests before it is used, or null
  * @param loss what the result loses before it is used, or null
+ * @param ph pH of what it makes as it was last measured, 0 to 14, or null where nobody measured it
+ * @param treatment what is done so that it keeps, or null where nothing is said
  * @param steps the maker's own steps, after the ones that Stillroom works out
  * @param notes anything else, or null
  */
@@ -39,6 +41,8 @@ public record Recipe(
         @Nullable Aim aim,
         @Nullable Typed<Wait> rest,
         @Nullable Typed<Loss> loss,
+        @Nullable Typed<Double> ph,
+        @Nullable Treatment treatment,
         List<String> steps,
         @Nullable String notes) {
     public Recipe {
@@ -51,13 +55,46 @@ public record Recipe(
     /** Returns a recipe that says no more than what it is to be and what goes in. */
     public static Recipe plain(String title, Target target, List<Ingredient> ingredients, List<Line> lines) {
         return new Recipe(
-                title, target, ingredients, lines, List.of(), null, null, null, null, null, null, List.of(), null);
+                title,
+                target,
+                ingredients,
+                lines,
+                List.of(),
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                List.of(),
+                null);
+    }
+
+    /** Returns what is known of the drink that it makes. */
+    public Condition condition() {
+        return new Condition(ph == null ? null : ph.value(), treatment == null ? Treatment.NONE : treatment);
     }
 
     /** Returns the recipe with something else to be least where several plans fit. */
     public Recipe aimedAt(Aim other) {
         return new Recipe(
-                title, target, ingredients, lines, measures, ounce, room, vessel, other, rest, loss, steps, notes);
+                title,
+                target,
+                ingredients,
+                lines,
+                measures,
+                ounce,
+                room,
+                vessel,
+                other,
+                rest,
+                loss,
+                ph,
+                treatment,
+                steps,
+                notes);
     }
 
     /** Returns the dropper that a line is dosed with in drops: the one that it names, else the first there is; null where there is none. */
@@ -77,17 +114,47 @@ public record Recipe(
     /** Returns the recipe measured with other measures. */
     public Recipe measuredWith(List<Measure> others) {
         return new Recipe(
-                title, target, ingredients, lines, others, ounce, room, vessel, aim, rest, loss, steps, notes);
+                title,
+                target,
+                ingredients,
+                lines,
+                others,
+                ounce,
+                room,
+                vessel,
+                aim,
+                rest,
+                loss,
+                ph,
+                treatment,
+                steps,
+                notes);
     }
 
     /** Returns the recipe with other lines. */
     public Recipe withLines(List<Line> others) {
         return new Recipe(
-                title, target, ingredients, others, measures, ounce, room, vessel, aim, rest, loss, steps, notes);
+                title,
+                target,
+                ingredients,
+                others,
+                measures,
+                ounce,
+                room,
+                vessel,
+                aim,
+                rest,
+                loss,
+                ph,
+                treatment,
+                steps,
+                notes);
     }
 
     /** Returns the recipe with other ingredients listed. */
     public Recipe withIngredients(List<Ingredient> others) {
-        return new Recipe(title, target, others, lines, measures, ounce, room, vessel, aim, rest, loss, steps, notes);
+        return new Recipe(
+                title, target, others, lines, measures, ounce, room, vessel, aim, rest, loss, ph, treatment, steps,
+                notes);
     }
 }

@@ -108,6 +108,8 @@ public final class Scaling {
                 recipe.aim(),
                 recipe.rest(),
                 loss,
+                recipe.ph(),
+                recipe.treatment(),
                 recipe.steps(),
                 recipe.notes());
     }

@@ -12,6 +12,7 @@ import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.plan.Plan;
 import org.stillroom.core.plan.PlannedLine;
 import org.stillroom.core.quantity.Temperature;
+import org.stillroom.core.recipe.Condition;
 
 /** A finished drink as the rules see it. */
 public final class Drink {
@@ -64,7 +65,8 @@ public final class Drink {
     }
 
     Condition condition() {
-        return grounds.condition();
+        @Nullable Condition known = grounds.condition();
+        return known == null ? plan.recipe().condition() : known;
     }
 
     HouseRules houseRules() {

@@ -1,20 +1,27 @@
 package org.stillroom.core.safety;
 
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.recipe.Condition;
+
 /**
  * What a drink is judged on.
  *
  * @param knowledge the tables in force
  * @param analyses what suppliers say of the very lots
  * @param house the rules of the maker's own house
- * @param condition what the maker knows of the finished drink
+ * @param condition what is known of the drink itself, or null where that is what its recipe says
  */
-public record Grounds(Knowledge knowledge, LotAnalyses analyses, HouseRules house, Condition condition) {
+public record Grounds(
+        Knowledge knowledge,
+        LotAnalyses analyses,
+        HouseRules house,
+        @Nullable Condition condition) {
     /** What ships with the program, and nothing of any lot. */
     public static final Grounds SHIPPED = of(Knowledge.SHIPPED);
 
     /** Returns grounds that know nothing of any lot or house. */
     public static Grounds of(Knowledge knowledge) {
-        return new Grounds(knowledge, LotAnalyses.NONE, HouseRules.NONE, Condition.AS_MIXED);
+        return new Grounds(knowledge, LotAnalyses.NONE, HouseRules.NONE, null);
     }
 
     /** Returns the same with what suppliers say of the lots. */
@@ -27,7 +34,7 @@ public record Grounds(Knowledge knowledge, LotAnalyses analyses, HouseRules hous
         return new Grounds(knowledge, analyses, rules, condition);
     }
 
-    /** Returns the same of a drink in this condition. */
+    /** Returns the same of a drink in this condition, whatever its recipe says. */
     public Grounds with(Condition known) {
         return new Grounds(knowledge, analyses, house, known);
     }

@@ -11,6 +11,9 @@ import org.stillroom.core.reference.Source;
 
 /** What can grow in a drink and harm by it: bottles that burst, botulism; and where it keeps until when. */
 final class Growth {
+    /** Name of the findings that say what can grow. */
+    static final String NAME = "growth";
+
     /** Name of the finding that says where it keeps. */
     static final String KEEPING = "keeping";
 
@@ -43,6 +46,9 @@ final class Growth {
         if (Keeping.canFerment(drink) && !drink.condition().isPasteurised()) {
             findings.add(ferments(drink, keeping));
         }
+        if (drink.condition().isPasteurised() && drink.strength() >= Keeping.HELD) {
+            findings.add(needlessHeat(drink));
+        }
         if (isPlantUnderOil(drink)) {
             findings.add(underOil());
         } else if (canHoldBotulism(drink, keeping)) {
@@ -50,7 +56,7 @@ final class Growth {
         }
         if (drink.plan().liquid().grams(Substance.ETHANOL) > 0.0 && !drink.isAlcoholic()) {
             findings.add(new Finding(
-                    "growth",
+                    NAME,
                     Severity.NOTE,
                     "",
                     "",
@@ -82,24 +88,45 @@ final class Growth {
                 keeping.source()));
     }
 
+    /** Spirit is not heated in closed bottles for nothing. */
+    private static Finding needlessHeat(Drink drink) {
+        return new Finding(
+                NAME,
+                Severity.CAUTION,
+                "",
+                "",
+                "not to be pasteurised",
+                at(drink)
+                        + "its alcohol alone holds yeast, mould and bacteria. Heated, it gives off vapour that lights, and"
+                        + " a closed bottle builds pressure and can burst.",
+                "from memory",
+                "Leave the heating out.",
+                QuantityWords.plain(Keeping.HELD) + " % vol",
+                Source.HANDLING_CAUTIONS);
+    }
+
     private static String remedy(Drink drink, Keeping keeping) {
         String measure = keeping.sourness().ph() == null && drink.strength() < Keeping.HELD
                 ? " Measure its pH: at 4.6 or below it keeps longer."
                 : "";
+        String again = drink.condition().ph() != null && drink.strength() < Keeping.HELD
+                ? " Measure its pH again when anything of it changes."
+                : "";
         return switch (keeping.where()) {
             case SHELF -> "";
-            case COLD_ONCE_OPEN -> "Keep it closed in the cool, in the fridge once open.";
+            case COLD_ONCE_OPEN -> "Keep it closed in the cool, in the fridge once open." + again;
             case FRIDGE ->
                 "Keep it in the fridge and use it within " + keeping.until() + "."
                         + (Keeping.hasMilkOrEgg(drink)
                                 ? " Use pasteurised milk and egg."
-                                : keeping.days() > 14 ? "" : measure);
+                                : keeping.days() > 14 ? "" : measure)
+                        + again;
         };
     }
 
     private static Finding ferments(Drink drink, Keeping keeping) {
         return new Finding(
-                "growth",
+                NAME,
                 Severity.CAUTION,
                 "",
                 "",
@@ -131,7 +158,7 @@ final class Growth {
     private static Finding botulism(Drink drink, Keeping keeping) {
         boolean known = keeping.sourness().ph() != null;
         return new Finding(
-                "growth",
+                NAME,
                 Severity.CAUTION,
                 "",
                 "",
@@ -148,7 +175,7 @@ final class Growth {
 
     private static Finding underOil() {
         return new Finding(
-                "growth",
+                NAME,
                 Severity.CAUTION,
                 "",
                 "",

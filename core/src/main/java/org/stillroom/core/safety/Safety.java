@@ -48,6 +48,14 @@ public record Safety(Drink drink, Serving serving, List<Finding> findings) {
         return drink.isConcentrate() ? null : Keeping.of(drink);
     }
 
+    /** Returns what can grow in it, and where it keeps until when. */
+    public List<Finding> ofGrowth() {
+        return findings.stream()
+                .filter(finding ->
+                        finding.rule().equals(Growth.NAME) || finding.rule().equals(Growth.KEEPING))
+                .toList();
+    }
+
     /** Returns what lawful names ask for beside strength and sugar, by their words. */
     public Map<String, Held> held() {
         return Map.of(
@@ -59,6 +67,10 @@ public record Safety(Drink drink, Serving serving, List<Finding> findings) {
     /** Returns whether a rule forbids it. */
     public boolean isStopped() {
         return findings.stream().anyMatch(finding -> finding.severity() == Severity.STOP);
+    }
+
+    private static boolean asksForCold(Finding finding) {
+        return finding.rule().equals(Growth.KEEPING) && !finding.verdict().equals(Keeping.Where.SHELF.label());
     }
 
     /**
@@ -73,7 +85,7 @@ public record Safety(Drink drink, Serving serving, List<Finding> findings) {
         return of(plan, Serving.USUAL, grounds).findings().stream()
                 .filter(finding -> finding.severity() != Severity.NOTE
                         || finding.rule().equals(NotKnown.NAME)
-                        || finding.verdict().equals(Keeping.Where.FRIDGE.label()))
+                        || asksForCold(finding))
                 .filter(finding -> !finding.rule().equals(AlcoholItself.NAME))
                 .toList();
     }

@@ -216,6 +216,80 @@ class CellarTest {
         assertThat(cost).as("what was lost is paid by what is left").isCloseTo(30.0, within(1e-9));
     }
 
+    @Test
+    void aPhHoldsUntilSomethingComesToIt() {
+        twoBatches();
+        says(1, ph(JAR, 3.4));
+        assertThat(cellar().held(JAR).ph()).isEqualTo(3.4);
+        says(2, all(JAR, DEMIJOHN, lost(Cause.FILTER, 40)));
+        says(3, new Event.Measured(DEMIJOHN, Map.of(Asked.STRENGTH, 27.5), Map.of()));
+        assertThat(cellar().held(DEMIJOHN).ph()).as("moved and measured").isEqualTo(3.4);
+        says(4, new Event.Added(DEMIJOHN, "water", Contents.of(Substance.WATER, 10), Outlay.NONE));
+        assertThat(cellar().held(DEMIJOHN).ph()).isNull();
+        says(5, ph(DEMIJOHN, 3.6));
+        says(6, new Event.Evaporated(DEMIJOHN, new Mass(20), null));
+        assertThat(cellar().held(DEMIJOHN).ph()).isNull();
+        says(7, ph(DEMIJOHN, 3.5));
+        says(8, some(CASK, DEMIJOHN, 100));
+        assertThat(cellar().held(DEMIJOHN).ph()).isNull();
+        assertThat(objection(9, ph(JAR, 3.4))).isEqualTo("nothing-to-measure");
+        assertThat(objection(9, ph(new Place("quince", "cup"), 3.4))).isEqualTo("vessel-not-known");
+    }
+
+    private static Event.PhMeasured ph(Place place, double ph) {
+        return new Event.PhMeasured(place, Event.PhMeasured.Of.VESSEL, null, ph);
+    }
+
+    @Test
+    void bottlesArePasteurisedAndMeasuredByTheirNumbers() {
+        twoBatches();
+        says(1, ph(JAR, 3.4));
+        says(2, new Event.Bottled(JAR, List.of(new Event.Fill(3, 500)), 1, List.of()));
+        Place bottles = new Place("quince", "");
+        says(3, new Event.PhMeasured(bottles, Event.PhMeasured.Of.BOTTLES, new BottleNumbers(2, 2), 3.9));
+        Entry heated = says(4, new Event.Pasteurised(bottles, new BottleNumbers(2, 3)));
+
+        List<Bottling> filled = cellar().bottlings("quince");
+        assertThat(filled).extracting(Bottling::first).containsExactly(1, 2, 3);
+        assertThat(filled).extracting(Bottling::last).containsExactly(1, 2, 3);
+        assertThat(filled).extracting(each -> each.each().ph()).containsExactly(3.4, 3.9, 3.4);
+        assertThat(filled).extracting(Bottling::pasteurised).containsExactly(null, heated.at(), heated.at());
+        assertThat(filled).extracting(CellarTest::euros).allMatch(cost -> Math.abs(cost - 7.5) < 1e-9);
+        assertThat(cellar().nextBottle("quince")).isEqualTo(4);
+
+        says(5, new Event.Pasteurised(bottles, null));
+        assertThat(cellar().bottlings("quince")).allMatch(each -> each.pasteurised() != null);
+        says(6, new Event.Undone(bottles, heated.id()));
+        says(7, new Event.Undone(bottles, heated.id() + 1));
+        assertThat(cellar().bottlings("quince")).allMatch(each -> each.pasteurised() == null);
+        assertThat(objection(8, new Event.Pasteurised(bottles, new BottleNumbers(3, 4))))
+                .isEqualTo("bottles-not-filled");
+        assertThat(objection(1, new Event.Pasteurised(bottles, null))).isEqualTo("bottles-not-filled");
+    }
+
+    /** What was brought, by the part of it that is there, is what is there; by hand: half of the jar and a fifth of the cask. */
+    @Test
+    void itIsKnownWhatCameFromWhere() {
+        twoBatches();
+        Contents sugar = Contents.of(Substance.SUCROSE, 50);
+        Entry added = says(1, new Event.Added(JAR, "white sugar", sugar, Outlay.NONE));
+        double half = 0.5 * cellar().held(JAR).essentials().millilitres();
+        says(2, some(JAR, DEMIJOHN, half));
+        says(3, some(CASK, DEMIJOHN, 1000));
+
+        Held held = cellar().held(DEMIJOHN);
+        assertThat(held.origins().get(1L)).isCloseTo(0.5, within(1e-9));
+        assertThat(held.origins().get(2L)).isCloseTo(0.2, within(1e-9));
+        assertThat(held.origins().get(added.id())).isCloseTo(0.5, within(1e-9));
+        double together = 0.5 * (liqueur(2.0, 28, 180).total() + 50)
+                + 0.2 * liqueur(5.0, 45, 0).total();
+        assertThat(held.grams()).isCloseTo(together, within(1e-6));
+        says(4, new Event.Bottled(DEMIJOHN, List.of(new Event.Fill(1, half / 2)), 1, List.of()));
+        Bottling bottle = cellar().bottlings("quince").get(0);
+        double part = bottle.each().grams() / together;
+        assertThat(bottle.each().origins().get(2L)).isCloseTo(0.2 * part, within(1e-9));
+    }
+
     private static double euros(Bottling bottling) {
         return bottling.each().outlay().money().getOrDefault("EUR", 0.0);
     }

@@ -223,6 +223,8 @@ final class Kitchen {
                 aim,
                 rest,
                 loss,
+                null,
+                null,
                 steps,
                 null);
     }

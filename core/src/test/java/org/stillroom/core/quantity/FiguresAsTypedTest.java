@@ -13,6 +13,17 @@ import org.junit.jupiter.params.provider.ValueSource;
 class FiguresAsTypedTest {
     private final QuantityText text = new QuantityText(OunceMeaning.US_FLUID);
 
+    @Test
+    void aPhIsReadAsAMeterShowsIt() {
+        assertThat(Answers.value(text.ph("3.4"))).isEqualTo(3.4);
+        assertThat(Answers.value(text.ph("3,4"))).isEqualTo(3.4);
+        assertThat(Answers.value(text.ph("pH 3.4"))).isEqualTo(3.4);
+        assertThat(Answers.value(text.ph("0"))).isZero();
+        assertThat(Answers.reason(text.ph("14.1"))).contains("0 to 14").contains("14.1");
+        assertThat(Answers.reason(text.ph("3.4 g"))).contains("3.4");
+        assertThat(Answers.reason(text.ph(""))).contains("a number is missing");
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {

@@ -21,11 +21,13 @@ import org.stillroom.core.quantity.Share;
 import org.stillroom.core.quantity.Strength;
 import org.stillroom.core.quantity.Typed;
 import org.stillroom.core.quantity.Understanding;
+import org.stillroom.core.recipe.Condition;
 import org.stillroom.core.recipe.Line;
 import org.stillroom.core.recipe.LineAmount;
 import org.stillroom.core.recipe.Making;
 import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.recipe.Target;
+import org.stillroom.core.recipe.Treatment;
 import org.stillroom.core.reference.Finding;
 
 /** Drinks for tests: everything by the gram, so that what is in them follows by hand. */
@@ -33,6 +35,8 @@ final class Bench {
     private final List<Ingredient> ingredients = new ArrayList<>();
     private final List<Line> lines = new ArrayList<>();
     private final List<String> steps = new ArrayList<>();
+    private @Nullable Typed<Double> ph;
+    private @Nullable Treatment treatment;
     private Grounds grounds = Grounds.SHIPPED;
 
     /** Adds grams of something that needs no more than its name and kind. */
@@ -96,6 +100,13 @@ final class Bench {
         return this;
     }
 
+    /** Lets the recipe say this of what it makes. */
+    Bench saying(Condition condition) {
+        ph = condition.ph() == null ? null : new Typed<>("" + condition.ph(), condition.ph());
+        treatment = condition.treatment();
+        return this;
+    }
+
     /** Lets the rules know no more than this. */
     Bench knowing(Knowledge less) {
         grounds = Grounds.of(less);
@@ -120,7 +131,21 @@ final class Bench {
 
     Plan plan() {
         Recipe recipe = new Recipe(
-                "test", Target.OPEN, ingredients, lines, List.of(), null, null, null, null, null, null, steps, null);
+                "test",
+                Target.OPEN,
+                ingredients,
+                lines,
+                List.of(),
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                ph,
+                treatment,
+                steps,
+                null);
         Planning planning = Planner.plan(Making.alone(recipe));
         if (planning instanceof Planning.Planned planned) {
             return planned.plan();

@@ -16,13 +16,15 @@ import org.stillroom.core.acid.Ph;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Substance;
+import org.stillroom.core.recipe.Condition;
+import org.stillroom.core.recipe.Treatment;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Table;
 import org.stillroom.core.reference.Tables;
 
 /** What can grow in a drink, by figures; what is not known never makes it keep. */
 class GrowthTest {
-    private static final Condition PASTEURISED = new Condition(null, Condition.Treatment.PASTEURISED);
+    private static final Condition PASTEURISED = new Condition(null, Treatment.PASTEURISED);
 
     private static Bench sweet(double strength, double sugarGrams) {
         return new Bench()
@@ -209,12 +211,11 @@ class GrowthTest {
         assertThat(juice.findings("growth"))
                 .extracting(finding -> finding.verdict())
                 .contains("botulism");
-        Safety measured = Safety.of(
-                juice.plan(), Serving.USUAL, Grounds.SHIPPED.with(new Condition(3.4, Condition.Treatment.PASTEURISED)));
+        Safety measured =
+                Safety.of(juice.plan(), Serving.USUAL, Grounds.SHIPPED.with(new Condition(3.4, Treatment.PASTEURISED)));
         assertThat(measured.findings()).noneMatch(finding -> finding.verdict().equals("botulism"));
         assertThat(Objects.requireNonNull(measured.keeping()).where()).isEqualTo(Keeping.Where.COLD_ONCE_OPEN);
-        Safety mild = Safety.of(
-                juice.plan(), Serving.USUAL, Grounds.SHIPPED.with(new Condition(4.7, Condition.Treatment.NONE)));
+        Safety mild = Safety.of(juice.plan(), Serving.USUAL, Grounds.SHIPPED.with(new Condition(4.7, Treatment.NONE)));
         assertThat(mild.findings()).anyMatch(finding -> finding.verdict().equals("botulism"));
     }
 
@@ -224,6 +225,32 @@ class GrowthTest {
         Safety heated = Safety.of(lemonade(0.0).plan(), Serving.USUAL, Grounds.SHIPPED.with(PASTEURISED));
         assertThat(Objects.requireNonNull(heated.keeping()).where()).isEqualTo(Keeping.Where.FRIDGE);
         assertThat(heated.findings()).anyMatch(finding -> finding.verdict().equals("botulism"));
+    }
+
+    @Test
+    void whatTheRecipeSaysCountsUnlessSomethingElseIsKnown() {
+        Condition said = new Condition(3.4, Treatment.PASTEURISED);
+        Bench juice = lemonade(5.0).grams("quince juice", Kind.JUICE, 200.0).saying(said);
+        assertThat(keeping(juice).where()).isEqualTo(Keeping.Where.COLD_ONCE_OPEN);
+        assertThat(juice.findings("keeping"))
+                .singleElement()
+                .satisfies(finding ->
+                        assertThat(finding.remedy()).endsWith("Measure its pH again when anything of it changes."));
+        Safety batch = Safety.of(juice.plan(), Serving.USUAL, Grounds.SHIPPED.with(Condition.AS_MIXED));
+        assertThat(Objects.requireNonNull(batch.keeping()).where())
+                .as("a batch of which nothing was measured is not cleared by its recipe")
+                .isEqualTo(Keeping.Where.FRIDGE);
+        assertThat(batch.keeping().sourness().ph()).isNull();
+    }
+
+    @Test
+    void spiritIsNotPasteurisedForNothing() {
+        Bench strong = sweet(30.0, 100.0).saying(PASTEURISED);
+        assertThat(keeping(strong).where()).isEqualTo(Keeping.Where.SHELF);
+        assertThat(strong.findings("growth"))
+                .extracting(finding -> finding.verdict())
+                .containsExactly("not to be pasteurised");
+        assertThat(sweet(16.0, 100.0).saying(PASTEURISED).findings("growth")).isEmpty();
     }
 
     @Test

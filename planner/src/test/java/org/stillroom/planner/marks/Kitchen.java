@@ -123,8 +123,8 @@ public final class Kitchen {
 
     /** Adds an instrument with marks. */
     Kitchen marked(MeasureKind kind, String marks, @Nullable String holds) {
-        measures.add(
-                new Measure(kind.label(), kind, amount(marks), null, holds == null ? null : amount(holds), List.of(), null));
+        measures.add(new Measure(
+                kind.label(), kind, amount(marks), null, holds == null ? null : amount(holds), List.of(), null));
         return this;
     }
 
@@ -138,8 +138,7 @@ public final class Kitchen {
 
     /** Adds a dropper that was weighed with water. */
     Kitchen dropper(String name, String waterDrop) {
-        measures.add(
-                new Measure(name, MeasureKind.DROPPER, null, null, null, List.of(), typed(TEXT.mass(waterDrop))));
+        measures.add(new Measure(name, MeasureKind.DROPPER, null, null, null, List.of(), typed(TEXT.mass(waterDrop))));
         return this;
     }
 
@@ -156,6 +155,8 @@ public final class Kitchen {
                 measures,
                 ounce,
                 room,
+                null,
+                null,
                 null,
                 null,
                 null,

@@ -5,6 +5,7 @@ import static org.stillroom.core.liquid.Figure.STRENGTH;
 import static org.stillroom.core.liquid.Figure.SUGAR;
 import static org.stillroom.core.liquid.Figure.VOLUME_20C;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -13,13 +14,16 @@ import org.stillroom.core.batch.Bottling;
 import org.stillroom.core.batch.Event;
 import org.stillroom.core.batch.Outlay;
 import org.stillroom.core.liquid.Essentials;
+import org.stillroom.core.safety.Keeping;
 import org.stillroom.planner.shopping.Money;
 import org.stillroom.studio.usecase.batch.LogBatch;
 import org.stillroom.studio.usecase.batch.PlanBottling;
+import org.stillroom.studio.usecase.batch.ShowBatch.Bottles;
 import org.stillroom.studio.usecase.batch.ShowBatch.Line;
 import org.stillroom.studio.usecase.batch.ShowBatch.Rests;
 import org.stillroom.studio.usecase.batch.ShowBatch.Told;
 import org.stillroom.studio.usecase.batch.ShowBatch.Vessel;
+import org.stillroom.studio.usecase.batch.TellKeeping;
 import org.stillroom.studio.usecase.batch.Waiting;
 
 /** Batches, what waits and what is bottled, by their keys. */
@@ -60,9 +64,19 @@ public final class BatchFields {
                 .put(STRENGTH.key(), essentials.strength())
                 .put(SUGAR.key(), essentials.sugar())
                 .put(ACIDITY.key(), essentials.acidity());
+        maybe(fields, "ph", vessel.held().ph());
         maybe(fields, "mean_age_days", vessel.meanDays());
         maybe(fields, "youngest_days", vessel.youngestDays());
-        return cost(fields, vessel.held().outlay());
+        cost(fields, vessel.held().outlay());
+        TellKeeping.Found keeps = vessel.keeps();
+        return keeps == null ? fields : keeps(fields, keeps);
+    }
+
+    private static Fields keeps(Fields fields, TellKeeping.Found keeps) {
+        Keeping keeping = keeps.keeping();
+        fields.put("keeping_known", keeps.isKnown());
+        Fields with = keeping == null ? fields.putNone("keeping") : fields.put("keeping", KeepingFields.of(keeping));
+        return with.put("findings", FindingFields.of(keeps.findings()));
     }
 
     private static void maybe(Fields fields, String key, @Nullable Double value) {
@@ -106,15 +120,21 @@ public final class BatchFields {
                 .put("note", waiting.note());
     }
 
-    private static Fields bottling(Bottling bottling) {
+    private static Fields bottling(Bottles bottles) {
+        Bottling bottling = bottles.bottling();
         Fields fields = new Fields()
                 .putCount("first", bottling.first())
                 .putCount("last", bottling.last())
                 .put("each_ml", bottling.fill().millilitres())
                 .put(STRENGTH.key(), bottling.each().essentials().strength())
                 .put("at", bottling.at().toString());
-        return cost(fields, bottling.each().outlay())
+        maybe(fields, "ph", bottling.each().ph());
+        Instant pasteurised = bottling.pasteurised();
+        fields =
+                pasteurised == null ? fields.putNone("pasteurised") : fields.put("pasteurised", pasteurised.toString());
+        cost(fields, bottling.each().outlay())
                 .put("bottle_counted", bottling.fill().bottle() != null);
+        return keeps(fields, bottles.keeps());
     }
 
     /** Returns what waits, with the batch that does. */

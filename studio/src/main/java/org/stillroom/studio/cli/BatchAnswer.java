@@ -1,19 +1,23 @@
 package org.stillroom.studio.cli;
 
+import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.stillroom.core.batch.Bottling;
 import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.studio.answer.BatchFields;
 import org.stillroom.studio.answer.Fields;
+import org.stillroom.studio.usecase.batch.ShowBatch.Bottles;
 import org.stillroom.studio.usecase.batch.ShowBatch.Line;
 import org.stillroom.studio.usecase.batch.ShowBatch.Rests;
 import org.stillroom.studio.usecase.batch.ShowBatch.Told;
 import org.stillroom.studio.usecase.batch.ShowBatch.Vessel;
+import org.stillroom.studio.usecase.batch.TellKeeping;
 
 /** Batches and what waits, on a screen. */
 final class BatchAnswer {
@@ -64,6 +68,8 @@ final class BatchAnswer {
             } else {
                 page.table(table);
             }
+            bottles(page);
+            keeping(page);
             page.blank();
             page.heading("Log");
             if (batch.log().isEmpty()) {
@@ -75,6 +81,56 @@ final class BatchAnswer {
                             + waiting.what().name().toLowerCase(Locale.ROOT) + "."));
         }
 
+        private void bottles(Page page) {
+            if (batch.bottles().isEmpty()) {
+                return;
+            }
+            page.blank();
+            page.heading("Bottles");
+            Table table = new Table()
+                    .text("")
+                    .figure("mL each")
+                    .figure("% vol")
+                    .text("filled")
+                    .text("pasteurised");
+            for (Bottles each : batch.bottles()) {
+                Bottling bottling = each.bottling();
+                Instant pasteurised = bottling.pasteurised();
+                table.row(
+                        bottling.first() + " to " + bottling.last(),
+                        Figure.decimals(bottling.fill().millilitres(), 0),
+                        Figure.decimals(bottling.each().essentials().strength(), 1),
+                        day(bottling.at()),
+                        pasteurised == null ? "" : day(pasteurised));
+            }
+            page.table(table);
+        }
+
+        /** Says of each vessel and of bottles whether they keep. */
+        private void keeping(Page page) {
+            page.blank();
+            page.heading("Whether it keeps");
+            batch.vessels().stream()
+                    .filter(vessel -> vessel.keeps() != null)
+                    .forEach(vessel -> keeps(page, "In vessel " + vessel.name(), vessel.keeps()));
+            batch.bottles()
+                    .forEach(each -> keeps(
+                            page,
+                            "Bottles " + each.bottling().first() + " to "
+                                    + each.bottling().last(),
+                            each.keeps()));
+        }
+
+        private static void keeps(Page page, String what, TellKeeping.Found found) {
+            page.paragraph(
+                    what + (found.isKnown() ? ":" : ": not known, for its recipe cannot be worked out any more."));
+            found.findings().forEach(page::finding);
+        }
+
+        private static String day(Instant moment) {
+            return moment.atZone(ZoneId.systemDefault()).toLocalDate().toString();
+        }
+
         private static String words(Line line) {
             List<String> typed = new ArrayList<>();
             for (Map.Entry<String, String> each : line.typed().entrySet()) {
@@ -82,7 +138,7 @@ final class BatchAnswer {
             }
             typed.sort(String::compareTo);
             String what = line.kind().substring(line.kind().indexOf('.') + 1);
-            return line.id() + "  " + line.at().atZone(ZoneId.systemDefault()).toLocalDate() + "  " + what
+            return line.id() + "  " + day(line.at()) + "  " + what
                     + (typed.isEmpty() ? "" : ": " + String.join(", ", typed))
                     + (line.undone() ? " (taken back)" : "");
         }

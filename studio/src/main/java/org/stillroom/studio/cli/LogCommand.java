@@ -25,7 +25,7 @@ final class LogCommand extends Subcommand {
     @Parameters(
             index = "1",
             paramLabel = "ACT",
-            description = "moved, measured, added, lost, evaporated, bottled, waits or noted")
+            description = "moved, measured, added, lost, evaporated, bottled, ph, pasteurised, waits or noted")
     private String act = "";
 
     @Mixin

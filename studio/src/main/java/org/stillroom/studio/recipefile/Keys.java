@@ -19,6 +19,8 @@ final class Keys {
             "lines",
             "rest",
             "loss",
+            "ph",
+            "pasteurised",
             "steps",
             "notes");
 

@@ -13,6 +13,7 @@ import org.stillroom.core.recipe.Line;
 import org.stillroom.core.recipe.Measure;
 import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.recipe.Target;
+import org.stillroom.core.recipe.Treatment;
 
 /**
  * Reads the YAML of a recipe file; the format is described in docs/recipe-file.md.
@@ -110,6 +111,8 @@ public final class RecipeReader {
                         "loss",
                         text -> LossText.read(text, quantities),
                         "“loss: 5 %”, “loss: 30 ml” or “loss: 1.5 ml/g”"),
+                top.quantity("ph", quantities::ph, "“ph: 3.4”"),
+                top.choice("pasteurised", List.of(Treatment.values()), Treatment::label),
                 steps(top),
                 top.text("notes"));
         return new Draft(problems.count() == 0 ? recipe : null, sources(ingredients), problems);

@@ -33,6 +33,11 @@ final class RecipeTree {
         putAll(tree, "lines", recipe.lines(), RecipeTree::line);
         put(tree, "rest", typed(recipe.rest()));
         put(tree, "loss", typed(recipe.loss()));
+        put(tree, "ph", typed(recipe.ph()));
+        put(
+                tree,
+                "pasteurised",
+                recipe.treatment() == null ? null : recipe.treatment().label());
         if (!recipe.steps().isEmpty()) {
             tree.put("steps", recipe.steps());
         }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.plan.MixingStep;
-import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.safety.Rules;
@@ -27,7 +26,8 @@ final class Steps {
     void write(Markup page, String heading) {
         page.element(heading, "Steps").open("ol", "class", "steps");
         List<MixingStep> steps = worked.steps();
-        int measuring = steps.size() - after();
+        int measuring =
+                (int) steps.stream().filter(step -> !step.act().isAfterMixing()).count();
         for (int i = 0; i <= steps.size(); i++) {
             if (i == measuring && !holdsPlants()) {
                 measure(page);
@@ -37,12 +37,6 @@ final class Steps {
             }
         }
         page.close();
-    }
-
-    /** Returns how many steps come after the mixing: the rest, and the maker's own. */
-    private int after() {
-        Recipe recipe = worked.plan().recipe();
-        return recipe.steps().size() + (recipe.rest() == null ? 0 : 1);
     }
 
     /** What plants give to the liquid is not in the plan, so that no density can be foretold. */

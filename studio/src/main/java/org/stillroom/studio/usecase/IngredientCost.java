@@ -1,21 +1,31 @@
 package org.stillroom.studio.usecase;
 
 import java.util.List;
+import org.stillroom.core.batch.Outlay;
 import org.stillroom.core.plan.Plan;
 import org.stillroom.planner.shopping.Money;
 import org.stillroom.planner.shopping.Shopping;
 import org.stillroom.planner.shopping.ShoppingList;
 
 /**
- * What goes into a bottle costs, by the prices of the recipe.
+ * What goes into a bottle costs.
  *
  * @param perBottle for each currency
- * @param unpriced what goes in without a known price, so that the sums leave it out
+ * @param isComplete whether the price of all that goes in is known; else it costs more
+ * @param unpriced what goes in without a known price, where its names are known
  */
-public record IngredientCost(List<Money> perBottle, List<String> unpriced) {
+public record IngredientCost(List<Money> perBottle, boolean isComplete, List<String> unpriced) {
     public IngredientCost {
         perBottle = List.copyOf(perBottle);
         unpriced = List.copyOf(unpriced);
+    }
+
+    /** Returns what one bottle has cost. */
+    public static IngredientCost of(Outlay bottle) {
+        List<Money> money = bottle.money().entrySet().stream()
+                .map(each -> new Money(each.getKey(), each.getValue()))
+                .toList();
+        return new IngredientCost(money, bottle.complete(), List.of());
     }
 
     /** @param bottles how many bottles the plan fills; need not be whole */
@@ -25,6 +35,7 @@ public record IngredientCost(List<Money> perBottle, List<String> unpriced) {
                 list.used().stream()
                         .map(money -> new Money(money.currency(), money.amount() / bottles))
                         .toList(),
+                list.unpriced().isEmpty(),
                 list.unpriced());
     }
 }

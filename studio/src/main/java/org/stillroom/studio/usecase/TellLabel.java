@@ -16,11 +16,15 @@ import org.stillroom.core.label.StatedStrength;
 import org.stillroom.core.label.Statements;
 import org.stillroom.core.liquid.Figure;
 import org.stillroom.core.liquid.Figures;
+import org.stillroom.core.liquid.Liquid;
 import org.stillroom.core.liquid.Substance;
+import org.stillroom.core.plan.Plan;
+import org.stillroom.core.quantity.Temperature;
+import org.stillroom.core.recipe.Condition;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.TableSet;
-import org.stillroom.core.safety.Condition;
+import org.stillroom.core.safety.Grounds;
 import org.stillroom.core.safety.HouseRule;
 import org.stillroom.core.safety.Keeping;
 import org.stillroom.core.safety.Knowledge;
@@ -135,33 +139,40 @@ public final class TellLabel {
             Condition condition,
             double servingMillilitres,
             double bottleMillilitres) {
-        return answer(worked, worked.figures(), leftIn, condition, servingMillilitres, bottleMillilitres);
+        Plan plan = worked.plan();
+        if (plan.liquid().total() == 0.0) {
+            throw nothing();
+        }
+        IngredientCost cost = IngredientCost.of(plan, worked.figures().value(Figure.VOLUME_20C) / bottleMillilitres);
+        return answer(plan, worked.grounds().with(condition), leftIn, servingMillilitres, bottleMillilitres, cost);
     }
 
     /**
-     * Returns the label of a liquid that came of a recipe.
+     * Returns the label of what is in a bottle.
      *
-     * @param figures of the liquid itself
-     * @param condition what is known of it besides
+     * @param plan what it is made of
+     * @param grounds what it is judged on, with what is known of it besides
+     * @param cost of what is in the bottle
      * @throws Impossible when there is nothing
      */
     public static Found answer(
-            WorkedPlan worked,
-            Figures figures,
+            Plan plan,
+            Grounds grounds,
             StatedStrength.LeftIn leftIn,
-            Condition condition,
             double servingMillilitres,
-            double bottleMillilitres) {
+            double bottleMillilitres,
+            IngredientCost cost) {
+        Figures figures = Liquid.figures(plan.liquid(), Temperature.TWENTY_CELSIUS);
         if (!figures.has(Figure.STRENGTH)) {
-            throw new Impossible("recipe", "it makes nothing.", "Give its lines amounts.");
+            throw nothing();
         }
         StatedStrength strength = StatedStrength.of(figures.value(Figure.STRENGTH), leftIn);
         Serving serving = new Serving(servingMillilitres, 1.0, 70.0, EnumSet.of(Place.EU));
-        Safety safety = Safety.of(worked.plan(), serving, worked.grounds().with(condition));
+        Safety safety = Safety.of(plan, serving, grounds);
         List<Finding> all = safety.findings();
         List<Finding> said = all.stream().filter(TellLabel::isSaidOnLabels).toList();
         return new Found(
-                worked.plan().recipe().title(),
+                plan.recipe().title(),
                 figures,
                 strength,
                 LegalClasses.of(figures, contained(safety)),
@@ -169,15 +180,19 @@ public final class TellLabel {
                 bottleMillilitres,
                 BottleSizes.isLawful(Market.EU, bottleMillilitres),
                 BottleSizes.isLawful(Market.US, bottleMillilitres),
-                worked.grounds().knowledge().standardDrinks(),
+                grounds.knowledge().standardDrinks(),
                 Statements.of(strength),
-                Duty.of(worked.grounds().knowledge().tables(), strength.percent(), bottleMillilitres),
+                Duty.of(grounds.knowledge().tables(), strength.percent(), bottleMillilitres),
                 said,
-                IngredientCost.of(worked.plan(), worked.figures().value(Figure.VOLUME_20C) / bottleMillilitres),
+                cost,
                 null,
-                worked.grounds().knowledge().tables(),
+                grounds.knowledge().tables(),
                 safety.keeping(),
                 all.stream().filter(TellLabel::isAgainst).toList());
+    }
+
+    private static Impossible nothing() {
+        return new Impossible("recipe", "it makes nothing.", "Give its lines amounts.");
     }
 
     private static Contained contained(Safety safety) {

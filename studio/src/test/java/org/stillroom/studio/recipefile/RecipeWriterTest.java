@@ -64,6 +64,8 @@ class RecipeWriterTest {
 
             rest: 6 weeks
             loss: 1.5 ml/g
+            ph: 3,4
+            pasteurised: "yes"
             steps:
               - Stir, then wait.
               - "#2: filter"
@@ -155,6 +157,8 @@ class RecipeWriterTest {
                 List.of(noted),
                 List.of(line),
                 List.of(),
+                null,
+                null,
                 null,
                 null,
                 null,

@@ -7,7 +7,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.label.StatedStrength;
 import org.stillroom.core.quantity.Volume;
-import org.stillroom.core.safety.Condition;
+import org.stillroom.core.recipe.Condition;
 import org.stillroom.studio.usecase.Impossible;
 import org.stillroom.studio.usecase.LabelLink;
 import org.stillroom.studio.usecase.TellLabel;
@@ -76,7 +76,8 @@ public final class LabelAsked {
         StatedStrength.LeftIn leftIn =
                 asked.has("fruit-left-in") ? StatedStrength.LeftIn.FRUIT_OR_PLANTS : StatedStrength.LeftIn.NOTHING;
         try {
-            TellLabel.Found found = TellLabel.answer(worked, leftIn, condition, serving, bottle);
+            TellLabel.Found found = TellLabel.answer(
+                    worked, leftIn, condition.or(worked.plan().recipe().condition()), serving, bottle);
             return link == null ? found : found.leadingTo(link);
         } catch (Impossible impossible) {
             asked.object(impossible.part(), impossible.reason(), impossible.remedy());

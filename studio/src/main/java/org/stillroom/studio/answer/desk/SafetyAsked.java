@@ -9,7 +9,8 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.Volume;
-import org.stillroom.core.safety.Condition;
+import org.stillroom.core.recipe.Condition;
+import org.stillroom.core.recipe.Treatment;
 import org.stillroom.core.safety.Place;
 import org.stillroom.core.safety.Safety;
 import org.stillroom.core.safety.Serving;
@@ -26,7 +27,8 @@ public record SafetyAsked(Serving serving, Condition condition) {
     static final Part SERVING = Part.usual("serving", "30ml", "what one serving is");
 
     /** pH, where it was measured. */
-    static final Part PH = Part.text("ph", "pH of the finished drink, as measured; not known when left out");
+    static final Part PH =
+            Part.text("ph", "pH of the finished drink, as measured; else what the recipe says, else not known");
 
     /** Whether it was heated so that it keeps. */
     static final Part PASTEURISED =
@@ -60,17 +62,16 @@ public record SafetyAsked(Serving serving, Condition condition) {
 
     /** Returns what is known of the finished drink; notes what is not understood. */
     static Condition condition(AskedTexts asked) {
-        Double ph = asked.read("ph", TEXT::number).orElse(null);
-        if (ph != null && !(ph >= 0.0 && ph <= 14.0)) {
-            asked.object("ph", "pH lies from 0 to 14.", "Write it as the meter shows it, such as 3.4.");
-            ph = null;
-        }
-        return new Condition(ph, asked.has("pasteurised") ? Condition.Treatment.PASTEURISED : Condition.Treatment.NONE);
+        Double ph = asked.read("ph", TEXT::ph).orElse(null);
+        return new Condition(ph, asked.has("pasteurised") ? Treatment.PASTEURISED : Treatment.NONE);
     }
 
     /** Returns what is said of a drink. */
     public Safety answer(WorkedPlan worked) {
-        return Safety.of(worked.plan(), serving, worked.grounds().with(condition));
+        return Safety.of(
+                worked.plan(),
+                serving,
+                worked.grounds().with(condition.or(worked.plan().recipe().condition())));
     }
 
     private static double volume(AskedTexts asked) {

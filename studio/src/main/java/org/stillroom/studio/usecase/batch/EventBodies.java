@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.batch.BottleNumbers;
 import org.stillroom.core.batch.Event;
 import org.stillroom.core.batch.Outlay;
 import org.stillroom.core.batch.Place;
@@ -27,6 +28,8 @@ final class EventBodies {
     static final String LOST = "batch.lost";
     static final String EVAPORATED = "batch.evaporated";
     static final String BOTTLED = "batch.bottled";
+    static final String PH = "batch.ph";
+    static final String PASTEURISED = "batch.pasteurised";
     static final String UNDONE = "batch.undone";
 
     private EventBodies() {}
@@ -116,6 +119,23 @@ final class EventBodies {
             List<BatchSheet.Taken> lots,
             Map<String, String> typed) {}
 
+    /** Numbers of bottles; of all that are filled, none are named. */
+    record NumbersBody(int first, int last) {
+        static @Nullable BottleNumbers value(@Nullable NumbersBody of) {
+            return of == null ? null : new BottleNumbers(of.first(), of.last());
+        }
+    }
+
+    record PhBody(
+            Instant at,
+            String vessel,
+            Event.PhMeasured.Of of,
+            @Nullable NumbersBody bottles,
+            double ph,
+            Map<String, String> typed) {}
+
+    record PasteurisedBody(Instant at, @Nullable NumbersBody bottles, Map<String, String> typed) {}
+
     record UndoneBody(Instant at, String vessel) {}
 
     /** What every entry says. */
@@ -174,6 +194,15 @@ final class EventBodies {
                 List<Event.Fill> fills =
                         said.fills().stream().map(FillBody::value).toList();
                 yield new Event.Bottled(new Place(batch, said.vessel()), fills, said.first(), values(said.losses()));
+            }
+            case PH -> {
+                PhBody said = LogBodies.read(body, PhBody.class);
+                yield new Event.PhMeasured(
+                        new Place(batch, said.vessel()), said.of(), NumbersBody.value(said.bottles()), said.ph());
+            }
+            case PASTEURISED -> {
+                PasteurisedBody said = LogBodies.read(body, PasteurisedBody.class);
+                yield new Event.Pasteurised(new Place(batch, ""), NumbersBody.value(said.bottles()));
             }
             case UNDONE -> {
                 UndoneBody said = LogBodies.read(body, UndoneBody.class);

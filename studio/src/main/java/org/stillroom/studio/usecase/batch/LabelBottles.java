@@ -3,27 +3,17 @@ package org.stillroom.studio.usecase.batch;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.batch.Bottling;
 import org.stillroom.core.label.StatedStrength;
-import org.stillroom.core.liquid.Liquid;
-import org.stillroom.core.quantity.Temperature;
-import org.stillroom.core.reference.Workings;
-import org.stillroom.core.safety.Condition;
 import org.stillroom.core.safety.Keeping;
 import org.stillroom.studio.store.Batch;
-import org.stillroom.studio.store.Revision;
 import org.stillroom.studio.store.Store;
-import org.stillroom.studio.usecase.PlanRecipe;
+import org.stillroom.studio.usecase.IngredientCost;
 import org.stillroom.studio.usecase.TellLabel;
-import org.stillroom.studio.usecase.WorkedPlan;
-import org.stillroom.studio.usecase.make.FinishMake;
-import org.stillroom.studio.usecase.make.OpenRevision;
 import org.stillroom.studio.usecase.shelf.MakersGrounds;
-import org.stillroom.studio.usecase.shelf.MakersOunce;
 
 /** Tells what the labels of bottles say that were filled: by what is in them, with batch, number and day. */
 public final class LabelBottles {
@@ -58,12 +48,12 @@ public final class LabelBottles {
     public Found answer(Book book, Bottling bottling) {
         Batch batch = book.batch(bottling.batch());
         TellLabel.Found found = TellLabel.answer(
-                worked(batch),
-                Liquid.figures(bottling.each().contents(), Temperature.TWENTY_CELSIUS),
+                new DrinkInVessel(store, book).of(batch, bottling.each()),
+                MakersGrounds.of(store).with(TellKeeping.condition(bottling)),
                 StatedStrength.LeftIn.NOTHING,
-                Condition.AS_MIXED,
                 SERVING,
-                bottling.fill().millilitres());
+                bottling.fill().millilitres(),
+                IngredientCost.of(bottling.each().outlay()));
         TellLabel.Found label = store.settings()
                 .value(ADDRESS)
                 .map(address -> found.leadingTo(address + "/compose/" + batch.recipe()))
@@ -78,19 +68,5 @@ public final class LabelBottles {
 
     private static String until(@Nullable Keeping keeping, LocalDate filled) {
         return keeping != null && keeping.isCold() ? ", best before " + filled.plusDays(keeping.days()) : "";
-    }
-
-    private WorkedPlan worked(Batch batch) {
-        Revision revision = store.recipes()
-                .revision(batch.recipe(), FinishMake.sheet(batch).revision())
-                .orElseThrow(() -> new NoSuchElementException("the recipe of this batch is not there"));
-        OpenRevision.Outcome opened =
-                OpenRevision.answer(store.recipes(), revision, Map.of(), MakersOunce.of(store.settings()));
-        if (opened instanceof OpenRevision.Outcome.Opened found
-                && PlanRecipe.answer(found.making(), null, MakersGrounds.of(store), Workings.NONE)
-                        instanceof PlanRecipe.Outcome.Worked worked) {
-            return worked.plan();
-        }
-        throw new NoSuchElementException("the recipe of this batch cannot be worked out any more");
     }
 }

@@ -45,6 +45,8 @@ public final class LogBatch {
         LOST,
         EVAPORATED,
         BOTTLED,
+        PH,
+        PASTEURISED,
         WAITS,
         NOTED;
 
@@ -68,6 +70,8 @@ public final class LogBatch {
                 case LOST -> List.of("vessel", "amount", "cause", "day", "note");
                 case EVAPORATED -> List.of("vessel", "amount", "strength", "day", "note");
                 case BOTTLED -> List.of("vessel", "fills", "lots", "sediment", "filter", "sample", "day", "note");
+                case PH -> List.of("of", "ph", "day", "note");
+                case PASTEURISED -> List.of("of", "day", "note");
                 case WAITS -> List.of("what", "days", "until", "note");
                 case NOTED -> List.of("note", "score", "day");
             };
@@ -83,6 +87,8 @@ public final class LogBatch {
             case LOST -> record.lost(batch, typed, request);
             case EVAPORATED -> record.evaporated(batch, typed, request);
             case BOTTLED -> record.bottled(batch, typed, request);
+            case PH -> record.phMeasured(batch, typed, request);
+            case PASTEURISED -> record.pasteurised(batch, typed, request);
             case WAITS -> rest.waits(batch, typed, request);
             case NOTED -> notes.noted(batch, typed, null, request);
         };
@@ -109,6 +115,9 @@ public final class LogBatch {
         Map<String, String> whole = new LinkedHashMap<>(typed);
         if (act.fields().contains("vessel") && !whole.containsKey("vessel")) {
             onlyVessel(batch).ifPresent(vessel -> whole.put("vessel", vessel));
+        }
+        if (act == Act.PH && !whole.containsKey("of")) {
+            whole.put("of", onlyVessel(batch).orElse(MeantOf.ALL));
         }
         if (act == Act.ADDED) {
             whole.computeIfPresent("what", (field, what) -> lot(what));

@@ -160,6 +160,45 @@ public final class RecordBatch {
         }
     }
 
+    /** Logs a {@code ph} that was measured {@code of} a vessel, or of bottles such as "bottles 1-6". */
+    public Outcome phMeasured(Batch batch, Map<String, String> typed, String request) {
+        Typing typing = typing(typed);
+        MeantOf of = MeantOf.of(typing.text("of"));
+        Double ph = typing.quantity("ph", "", QuantityText::ph, "“3.4”");
+        if (!typing.has("ph")) {
+            typing.object(
+                    "ph", "nothing-measured", "Nothing was measured.", "Write it as the meter shows it, such as 3.4.");
+        }
+        Instant at = moment(typing, batch);
+        if (ph == null) {
+            return new Outcome.NotKept(typing.problems());
+        }
+        EventBodies.PhBody body = new EventBodies.PhBody(
+                at,
+                of.vessel(),
+                of.isOfVessel() ? Event.PhMeasured.Of.VESSEL : Event.PhMeasured.Of.BOTTLES,
+                of.numbers(),
+                ph,
+                typing.kept());
+        return keep(batch, typing, new Wish(EventBodies.PH, body, List.of()), request);
+    }
+
+    /** Logs that bottles were heated closed or filled hot: {@code of} such as "bottles 1-6", all that are filled when empty. */
+    public Outcome pasteurised(Batch batch, Map<String, String> typed, String request) {
+        Typing typing = typing(typed);
+        MeantOf of = typing.has("of") ? MeantOf.of(typing.text("of")) : MeantOf.of(MeantOf.ALL);
+        if (of.isOfVessel()) {
+            typing.object(
+                    "of",
+                    "bottles-wanted",
+                    "Only closed bottles are pasteurised; “" + of.vessel() + "” is none.",
+                    "Write such as bottles 1-6, once they are filled.");
+        }
+        Instant at = moment(typing, batch);
+        EventBodies.PasteurisedBody body = new EventBodies.PasteurisedBody(at, of.numbers(), typing.kept());
+        return keep(batch, typing, new Wish(EventBodies.PASTEURISED, body, List.of()), request);
+    }
+
     /** Logs what was added: {@code what}, a lot's id or one of {@link #KITCHEN}, and {@code amount}. */
     public Outcome added(Batch batch, Map<String, String> typed, String request) {
         Typing typing = typing(typed);

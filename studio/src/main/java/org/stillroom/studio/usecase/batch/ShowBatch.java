@@ -32,12 +32,17 @@ public final class ShowBatch {
      * @param held what that is
      * @param meanDays its mean age, or null where nothing of it ages
      * @param youngestDays the age of its youngest alcohol, or null
+     * @param keeps how it keeps; null in a list of all batches, which does not tell it
      */
     public record Vessel(
             String name,
             Held held,
             @Nullable Double meanDays,
-            @Nullable Double youngestDays) {}
+            @Nullable Double youngestDays,
+            TellKeeping.@Nullable Found keeps) {}
+
+    /** Bottles that were filled alike, with how they keep. */
+    public record Bottles(Bottling bottling, TellKeeping.Found keeps) {}
 
     /**
      * An entry of the log.
@@ -66,7 +71,7 @@ public final class ShowBatch {
      * @param vessels what is in it now
      * @param log what was written of it, oldest first
      * @param waits what waits, what is ready first at the front
-     * @param bottles that were filled
+     * @param bottles that were filled; none in a list of all batches
      */
     public record Told(
             String id,
@@ -79,7 +84,7 @@ public final class ShowBatch {
             List<Vessel> vessels,
             List<Line> log,
             List<Waiting> waits,
-            List<Bottling> bottles) {
+            List<Bottles> bottles) {
         public Told {
             vessels = List.copyOf(vessels);
             log = List.copyOf(log);
@@ -95,7 +100,9 @@ public final class ShowBatch {
     public List<Told> all() {
         Book book = Book.open(store);
         List<Waiting> waits = Waits.of(book, store, clock.getZone());
-        return book.batches().stream().map(batch -> told(book, batch, waits)).toList();
+        return book.batches().stream()
+                .map(batch -> told(book, batch, waits, null))
+                .toList();
     }
 
     /**
@@ -106,7 +113,8 @@ public final class ShowBatch {
      */
     public Told one(String name) {
         Book book = Book.open(store);
-        return told(book, named(book, name), Waits.of(book, store, clock.getZone()));
+        Batch batch = named(book, name);
+        return told(book, batch, Waits.of(book, store, clock.getZone()), new TellKeeping(store, book));
     }
 
     /**
@@ -143,11 +151,11 @@ public final class ShowBatch {
                 .toList();
     }
 
-    private Told told(Book book, Batch batch, List<Waiting> waits) {
+    private Told told(Book book, Batch batch, List<Waiting> waits, @Nullable TellKeeping keeping) {
         List<Vessel> vessels = new ArrayList<>();
         book.cellar().vessels(batch.id()).forEach((place, held) -> {
             if (!held.isEmpty()) {
-                vessels.add(vessel(place.vessel(), held));
+                vessels.add(vessel(place.vessel(), held, keeping == null ? null : keeping.of(batch, held)));
             }
         });
         return new Told(
@@ -165,16 +173,21 @@ public final class ShowBatch {
                 waits.stream()
                         .filter(waiting -> waiting.batch().equals(batch.id()) && !waiting.done())
                         .toList(),
-                book.cellar().bottlings(batch.id()));
+                keeping == null
+                        ? List.of()
+                        : book.cellar().bottlings(batch.id()).stream()
+                                .map(bottling -> new Bottles(bottling, keeping.of(batch, bottling)))
+                                .toList());
     }
 
-    private Vessel vessel(String name, Held held) {
+    private Vessel vessel(String name, Held held, TellKeeping.@Nullable Found keeps) {
         Births births = held.births();
         return new Vessel(
                 name,
                 held,
                 births == null ? null : Double.valueOf(births.meanDays(clock.instant())),
-                births == null ? null : Double.valueOf(births.youngestDays(clock.instant())));
+                births == null ? null : Double.valueOf(births.youngestDays(clock.instant())),
+                keeps);
     }
 
     private static Line line(Book book, HistoryEntry entry) {

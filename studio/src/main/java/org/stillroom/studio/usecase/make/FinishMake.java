@@ -99,16 +99,7 @@ public final class FinishMake {
 
     /** Returns what is in the vessel when all that was poured is in it. */
     private static Contents liquid(MakeState state) {
-        Contents liquid = Contents.NONE;
-        for (MakeStep step :
-                state.parts().isEmpty() ? List.<MakeStep>of() : state.whole().steps()) {
-            MakeStep.Pour pour = step.pour();
-            if (pour != null && !step.entries().isEmpty()) {
-                PlannedLine planned = state.whole().planned().lines().get(pour.line());
-                liquid = liquid.plus(planned.ingredient().perGram().times(pour.grams()));
-            }
-        }
-        return liquid;
+        return state.parts().isEmpty() ? Contents.NONE : PouredPlan.of(state).liquid();
     }
 
     /** Returns what a make left when it became a batch. */

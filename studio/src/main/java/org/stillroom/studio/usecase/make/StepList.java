@@ -45,8 +45,7 @@ final class StepList {
     List<MakeStep> steps() {
         boolean measured = false;
         for (MixingStep step : MixingOrder.of(now.plan())) {
-            boolean after = step.act() == MixingStep.Act.REST || step.act() == MixingStep.Act.OWN;
-            if (after && !measured) {
+            if (step.act().isAfterMixing() && !measured) {
                 endMixing();
                 measured = true;
             }
@@ -112,6 +111,7 @@ final class StepList {
                 long seconds = WaitInText.seconds(step.what());
                 steps.add(waiting("own-" + ownSteps, MakeStep.Kind.OWN, step, seconds));
             }
+            case PASTEURISE -> {} // of the bottles, which are filled out of the batch: its log says when
         }
     }
 

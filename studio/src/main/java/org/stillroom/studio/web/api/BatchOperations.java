@@ -271,19 +271,22 @@ final class BatchOperations {
     /** Returns the schemas of what these answer. */
     static Map<String, Object> components() {
         Map<String, Object> components = new LinkedHashMap<>();
-        components.put("BatchHead", head().schema());
+        components.put("BatchHead", head(vessel()).schema());
         components.put(
                 "BatchNow",
-                head().with("log", Schemas.list(line()))
+                head(keeps(vessel()))
+                        .with("log", Schemas.list(line()))
                         .with("waits", Schemas.list(waiting().schema()))
                         .with(
                                 "bottles",
-                                Schemas.list(money(Schemas.group()
+                                Schemas.list(keeps(money(Schemas.group()
                                                 .with("first", Schemas.count("number of the first"))
                                                 .with("last", Schemas.count("number of the last"))
                                                 .with("each_ml", Schemas.number("mL"))
                                                 .with("strength_vol_percent", Schemas.number("% vol at 20 °C"))
-                                                .with("at", Schemas.text("when, ISO 8601")))
+                                                .with("at", Schemas.text("when, ISO 8601"))
+                                                .with("ph", ph())
+                                                .with("pasteurised", Schemas.orNull(Schemas.text("when, ISO 8601")))))
                                         .with(BOTTLE_COUNTED, Schemas.flag(EMPTY_TOO))
                                         .schema()))
                         .schema());
@@ -303,7 +306,30 @@ final class BatchOperations {
         return components;
     }
 
-    private static Schemas.Group head() {
+    private static Map<String, Object> ph() {
+        return Schemas.orNull(Schemas.number("as measured since anything came to it; null where not known"));
+    }
+
+    private static Schemas.Group keeps(Schemas.Group group) {
+        return group.with("keeping_known", Schemas.flag("whether what is in it is known"))
+                .with("keeping", Schemas.either(Schemas.ref("Keeping"), Schemas.of("null", "where that is not known")))
+                .with("findings", Schemas.list(Schemas.ref("Finding")));
+    }
+
+    private static Schemas.Group vessel() {
+        return money(Schemas.group()
+                .with("vessel", Schemas.text("what it is called"))
+                .with("mass_g", Schemas.number("g"))
+                .with("volume_20c_ml", Schemas.number("mL at 20 °C"))
+                .with("strength_vol_percent", Schemas.number("% vol at 20 °C"))
+                .with("sugar_g_per_l", Schemas.number("g/L at 20 °C"))
+                .with("acidity_as_citric_g_per_l", Schemas.number("g/L at 20 °C, as citric"))
+                .with("ph", ph())
+                .with("mean_age_days", Schemas.orNull(Schemas.number("by its alcohol")))
+                .with("youngest_days", Schemas.orNull(Schemas.number("of its youngest alcohol"))));
+    }
+
+    private static Schemas.Group head(Schemas.Group vessel) {
         return Schemas.group()
                 .with("id", Schemas.text(""))
                 .with("number", Schemas.count("1 for the first batch of the studio"))
@@ -312,20 +338,7 @@ final class BatchOperations {
                 .with("make", Schemas.text("id of the make"))
                 .with("made", Schemas.text("when, ISO 8601"))
                 .with("body", Schemas.text("JSON: what was added, by lot, and what came of it"))
-                .with(
-                        "vessels",
-                        Schemas.list(money(Schemas.group()
-                                        .with("vessel", Schemas.text("what it is called"))
-                                        .with("mass_g", Schemas.number("g"))
-                                        .with("volume_20c_ml", Schemas.number("mL at 20 °C"))
-                                        .with("strength_vol_percent", Schemas.number("% vol at 20 °C"))
-                                        .with("sugar_g_per_l", Schemas.number("g/L at 20 °C"))
-                                        .with("acidity_as_citric_g_per_l", Schemas.number("g/L at 20 °C, as citric"))
-                                        .with("mean_age_days", Schemas.orNull(Schemas.number("by its alcohol")))
-                                        .with(
-                                                "youngest_days",
-                                                Schemas.orNull(Schemas.number("of its youngest alcohol"))))
-                                .schema()));
+                .with("vessels", Schemas.list(vessel.schema()));
     }
 
     private static Schemas.Group money(Schemas.Group group) {

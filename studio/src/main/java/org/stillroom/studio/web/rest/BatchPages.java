@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.stillroom.core.batch.Bottling;
 import org.stillroom.core.batch.Place;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
@@ -22,6 +23,7 @@ import org.stillroom.studio.usecase.batch.Forecasts;
 import org.stillroom.studio.usecase.batch.LogBatch;
 import org.stillroom.studio.usecase.batch.Notes;
 import org.stillroom.studio.usecase.batch.RecordBatch;
+import org.stillroom.studio.usecase.batch.TellKeeping;
 import org.stillroom.studio.usecase.batch.Waiting;
 import org.stillroom.studio.usecase.batch.Waits;
 import org.stillroom.studio.usecase.make.FinishMake;
@@ -73,8 +75,15 @@ final class BatchPages {
         List<Waiting> waits = Waits.of(book, store, clock.getZone()).stream()
                 .filter(waiting -> waiting.batch().equals(batch.id()) && !waiting.done())
                 .toList();
-        BatchView view =
-                new BatchView(book, batch, words, forms, waits, Forecasts.of(book, batch, store), clock.instant());
+        BatchView view = new BatchView(
+                book,
+                batch,
+                words,
+                forms,
+                waits,
+                Forecasts.of(book, batch, store),
+                new TellKeeping(store, book),
+                clock.instant());
         List<Finding> unplaced = forms.stream().anyMatch(form -> form.act().equals(act)) ? List.of() : problems;
         visit.page(
                         words.say(
@@ -197,9 +206,41 @@ final class BatchPages {
                         Field.of("day", Kind.DAY)),
                 Map.of(),
                 List.of());
-        if (vessels.isEmpty()) {
-            return List.of(noted);
+        List<Choice> bottles = bottles(book, batch, words);
+        List<BatchForm> forms = new ArrayList<>();
+        if (!vessels.isEmpty()) {
+            forms.addAll(ofVessels(book, batch, words, vessels));
         }
+        List<Choice> measurable = new ArrayList<>(vessels);
+        measurable.addAll(bottles);
+        if (!measurable.isEmpty()) {
+            forms.add(form("ph", Field.choice("of", measurable), List.of(Field.text("ph", "3.4"))));
+        }
+        if (!bottles.isEmpty()) {
+            forms.add(form("pasteurised", Field.choice("of", bottles), List.of()));
+        }
+        if (!vessels.isEmpty()) {
+            forms.add(new BatchForm("waits", waits(words), Map.of(), List.of()));
+        }
+        forms.add(noted);
+        return forms;
+    }
+
+    /** Returns the bottles that were filled together, and where they are several, all of them. */
+    private static List<Choice> bottles(Book book, Batch batch, Words words) {
+        List<Choice> bottles = new ArrayList<>();
+        for (Bottling each : book.cellar().bottlings(batch.id())) {
+            bottles.add(new Choice(
+                    "bottles " + each.first() + "-" + each.last(),
+                    BatchView.bottles(words, each.first(), each.last())));
+        }
+        if (bottles.size() > 1) {
+            bottles.add(0, new Choice("bottles", words.say("rest.allBottles")));
+        }
+        return bottles;
+    }
+
+    private List<BatchForm> ofVessels(Book book, Batch batch, Words words, List<Choice> vessels) {
         Field vessel = Field.choice("vessel", vessels);
         return List.of(
                 form("moved", vessel, moved(book, batch, words)),
@@ -217,9 +258,7 @@ final class BatchPages {
                                                 cause(words, "FILTER"),
                                                 cause(words, "SEDIMENT"),
                                                 cause(words, "OTHER"))))),
-                form("evaporated", vessel, List.of(Field.text("amount", "240 g"), Field.text("strength", "41.2 %"))),
-                new BatchForm("waits", waits(words), Map.of(), List.of()),
-                noted);
+                form("evaporated", vessel, List.of(Field.text("amount", "240 g"), Field.text("strength", "41.2 %"))));
     }
 
     private static List<Field> waits(Words words) {

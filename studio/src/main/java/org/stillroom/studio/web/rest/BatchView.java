@@ -1,12 +1,15 @@
 package org.stillroom.studio.web.rest;
 
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.batch.Births;
+import org.stillroom.core.batch.BottleNumbers;
 import org.stillroom.core.batch.Bottling;
 import org.stillroom.core.batch.Event;
 import org.stillroom.core.batch.Flow;
@@ -20,11 +23,14 @@ import org.stillroom.core.liquid.VolumeModel;
 import org.stillroom.core.plan.Asked;
 import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.Volume;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.safety.Keeping;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.HistoryEntry;
 import org.stillroom.studio.usecase.batch.Book;
 import org.stillroom.studio.usecase.batch.Forecasts;
 import org.stillroom.studio.usecase.batch.Notes;
+import org.stillroom.studio.usecase.batch.TellKeeping;
 import org.stillroom.studio.usecase.batch.Waiting;
 import org.stillroom.studio.usecase.make.BatchSheet;
 import org.stillroom.studio.usecase.make.FinishMake;
@@ -39,6 +45,7 @@ public final class BatchView {
     private final List<BatchForm> forms;
     private final List<Waiting> waits;
     private final List<Forecasts.Offer> offers;
+    private final TellKeeping keeping;
     private final Instant now;
 
     BatchView(
@@ -48,6 +55,7 @@ public final class BatchView {
             List<BatchForm> forms,
             List<Waiting> waits,
             List<Forecasts.Offer> offers,
+            TellKeeping keeping,
             Instant now) {
         this.book = book;
         this.batch = batch;
@@ -56,6 +64,7 @@ public final class BatchView {
         this.forms = List.copyOf(forms);
         this.waits = List.copyOf(waits);
         this.offers = List.copyOf(offers);
+        this.keeping = keeping;
         this.now = now;
     }
 
@@ -98,13 +107,13 @@ public final class BatchView {
     }
 
     /** A vessel that something is in. */
-    public record Vessel(String name, Held held) {}
+    public record Vessel(String name, Held held, TellKeeping.Found keeps) {}
 
     public List<Vessel> vessels() {
         List<Vessel> vessels = new ArrayList<>();
         book.cellar().vessels(batch.id()).forEach((place, held) -> {
             if (!held.isEmpty()) {
-                vessels.add(new Vessel(vessel(place.vessel()), held));
+                vessels.add(new Vessel(vessel(place.vessel()), held, keeping.of(batch, held)));
             }
         });
         return vessels;
@@ -196,7 +205,17 @@ public final class BatchView {
 
     /** Bottles as they are listed. */
     public record Filled(
-            String numbers, String each, String strength, String cost, String costNote, String day, String labels) {}
+            String numbers,
+            String each,
+            String strength,
+            String cost,
+            String costNote,
+            String day,
+            String ph,
+            String pasteurised,
+            String keeps,
+            List<Finding> findings,
+            String labels) {}
 
     /** Returns the bottles, as they were filled. */
     public List<Filled> bottles() {
@@ -204,6 +223,7 @@ public final class BatchView {
     }
 
     private Filled filled(Bottling bottling) {
+        TellKeeping.Found keeps = keeping.of(batch, bottling);
         String numbers = bottling.first() == bottling.last()
                 ? "" + bottling.first()
                 : words.say("rest.numbers", "" + bottling.first(), "" + bottling.last());
@@ -214,7 +234,34 @@ public final class BatchView {
                 cost(bottling.each().outlay()),
                 bottling.fill().bottle() == null ? words.say("rest.withoutBottle") : "",
                 words.moment(bottling.at()),
+                ph(bottling.each()),
+                bottling.pasteurised() == null ? "" : words.day(day(bottling.pasteurised())),
+                keeps(keeps, bottling),
+                keeps.findings(),
                 "/rest/batch/" + batch.id() + "/labels/" + bottling.entry() + "-" + bottling.first() + ".pdf");
+    }
+
+    /** Returns the pH as it was measured; empty where nobody did. */
+    public String ph(Held held) {
+        Double ph = held.ph();
+        return ph == null ? "" : words.number(ph, 1);
+    }
+
+    /** Returns where bottles keep until which day, in one phrase. */
+    private String keeps(TellKeeping.Found found, Bottling bottling) {
+        Keeping keeps = found.keeping();
+        if (keeps == null) {
+            return found.isKnown() ? "" : words.say("rest.keepsNotKnown");
+        }
+        String where = words.say("rest.keeps." + keeps.where().name());
+        return keeps.days() == 0
+                ? where
+                : words.say(
+                        "rest.keepsUntil", where, words.day(day(bottling.at()).plusDays(keeps.days())));
+    }
+
+    private static LocalDate day(Instant moment) {
+        return moment.atZone(ZoneId.systemDefault()).toLocalDate();
     }
 
     /** A row of what came in and went out. */
@@ -298,10 +345,32 @@ public final class BatchView {
             return words.say("rest.told.evaporated", place(evaporated.place()), words.amount(evaporated.lost())) + then;
         } else if (event instanceof Event.Bottled bottled) {
             return words.say("rest.told.bottled", place(bottled.place()), fills(bottled)) + losses(bottled.losses());
+        } else if (event instanceof Event.PhMeasured measured) {
+            return words.say("rest.told.ph", about(measured), words.number(measured.ph(), 1));
+        } else if (event instanceof Event.Pasteurised pasteurised) {
+            return words.say("rest.told.pasteurised", bottles(pasteurised.bottles()));
         } else if (event instanceof Event.Undone undo) {
             return words.say("rest.told.undone", told(book.entry(undo.entry())));
         }
         return words.say("rest.told." + entry.kind());
+    }
+
+    private String about(Event.PhMeasured measured) {
+        return switch (measured.of()) {
+            case VESSEL -> place(measured.place());
+            case BOTTLES -> bottles(measured.bottles());
+        };
+    }
+
+    private String bottles(@Nullable BottleNumbers numbers) {
+        return numbers == null ? words.say("rest.allBottles") : bottles(words, numbers.first(), numbers.last());
+    }
+
+    /** Returns what bottles are called by their numbers. */
+    static String bottles(Words words, int first, int last) {
+        return first == last
+                ? words.say("rest.bottleNumber", "" + first)
+                : words.say("rest.bottleNumbers", "" + first, "" + last);
     }
 
     private String kitchen(String name) {

@@ -1,0 +1,180 @@
+package org.stillroom.studio.usecase.batch;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.NoSuchElementException;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.batch.Held;
+import org.stillroom.core.ingredient.Generic;
+import org.stillroom.core.ingredient.Generics;
+import org.stillroom.core.ingredient.Ingredient;
+import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.ingredient.Resolution;
+import org.stillroom.core.ingredient.Resolved;
+import org.stillroom.core.liquid.Contents;
+import org.stillroom.core.plan.Plan;
+import org.stillroom.core.plan.PlannedLine;
+import org.stillroom.core.recipe.Line;
+import org.stillroom.core.recipe.LineAmount;
+import org.stillroom.core.recipe.Recipe;
+import org.stillroom.core.recipe.Target;
+import org.stillroom.studio.store.Batch;
+import org.stillroom.studio.store.HistoryEntry;
+import org.stillroom.studio.store.Lot;
+import org.stillroom.studio.store.Store;
+import org.stillroom.studio.usecase.make.FinishMake;
+import org.stillroom.studio.usecase.make.LogBodies;
+import org.stillroom.studio.usecase.make.MakeState;
+import org.stillroom.studio.usecase.make.PouredPlan;
+import org.stillroom.studio.usecase.make.ShowMake;
+import org.stillroom.studio.usecase.shelf.MakersOunce;
+import org.stillroom.studio.usecase.shelf.ShelfLots;
+
+/**
+ * What is in a vessel or a bottle, as a plan that rules can look at: what was poured in its make, what was blended with it and added, each
+ * by the part of it that is there; the liquid itself is as the log has it, with what was measured and what evaporated.
+ */
+final class DrinkInVessel {
+    private final Store store;
+    private final Book book;
+    private final ShowMake show;
+    private final ShelfLots shelf;
+
+    DrinkInVessel(Store store, Book book) {
+        this.store = store;
+        this.book = book;
+        this.show = new ShowMake(store);
+        this.shelf = new ShelfLots(MakersOunce.of(store.settings()));
+    }
+
+    /** Gathers lines; the plan of another batch is a stage. */
+    private static final class Gathered {
+        private @Nullable Recipe recipe;
+        private final List<PlannedLine> lines = new ArrayList<>();
+        private final List<Plan.StagePlan> stages = new ArrayList<>();
+
+        void own(Plan plan, double part) {
+            recipe = plan.recipe();
+            stages.addAll(plan.stages());
+            plan.lines().forEach(line -> add(line.line(), line.ingredient(), part * line.grams()));
+        }
+
+        void other(String name, Plan plan, double part) {
+            Ingredient from = new Ingredient(
+                    name,
+                    Kind.LIQUEUR,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    Map.of(),
+                    null,
+                    name,
+                    null);
+            stages.add(new Plan.StagePlan(name, plan, plan.liquid().total(), plan.millilitres()));
+            add(line(name), resolved(from, plan.liquid()), part * plan.liquid().total());
+        }
+
+        void added(Resolved ingredient, double grams) {
+            add(line(ingredient.name()), ingredient, grams);
+        }
+
+        private void add(Line line, Resolved ingredient, double grams) {
+            lines.add(new PlannedLine(line, ingredient, grams));
+        }
+
+        private static Line line(String name) {
+            return new Line(name, new LineAmount.Free(), null, null);
+        }
+    }
+
+    /** Returns an ingredient of which all that is known is what came in with it. */
+    private static Resolved resolved(Ingredient ingredient, Contents liquid) {
+        Contents perGram = liquid.times(1.0 / liquid.total());
+        return new Resolved(ingredient, perGram, 0.0, perGram, OptionalDouble.empty(), 0.0, false, null);
+    }
+
+    /**
+     * Returns what is in a vessel or a bottle of a batch.
+     *
+     * @param held not empty
+     * @throws NoSuchElementException when the recipe of a batch in it cannot be worked out any more, so that what is in it is not known
+     */
+    Plan of(Batch batch, Held held) {
+        Gathered gathered = new Gathered();
+        held.origins().forEach((entry, part) -> {
+            if (entry < 0) {
+                Batch origin = byNumber(-entry);
+                if (origin.id().equals(batch.id())) {
+                    gathered.own(poured(origin), part);
+                } else {
+                    gathered.other(title(origin), poured(origin), part);
+                }
+            } else {
+                add(gathered, book.entry(entry), part);
+            }
+        });
+        Recipe recipe = gathered.recipe == null
+                ? Recipe.plain(FinishMake.sheet(batch).title(), Target.OPEN, List.of(), List.of())
+                : gathered.recipe;
+        return new Plan(
+                recipe,
+                gathered.lines,
+                held.contents(),
+                held.essentials().millilitres(),
+                true,
+                gathered.stages,
+                List.of());
+    }
+
+    private Batch byNumber(long number) {
+        return book.batches().stream()
+                .filter(batch -> batch.number() == number)
+                .findFirst()
+                .orElseThrow(() -> new NoSuchElementException("there is no batch " + number));
+    }
+
+    private static String title(Batch batch) {
+        return "batch " + batch.number() + ", " + FinishMake.sheet(batch).title();
+    }
+
+    private Plan poured(Batch batch) {
+        MakeState state = show.answer(batch.make());
+        if (state.parts().isEmpty() || !state.problems().isEmpty()) {
+            throw new NoSuchElementException(
+                    "the recipe of batch " + batch.number() + " cannot be worked out any more");
+        }
+        return PouredPlan.of(state);
+    }
+
+    /** A lot that is gone is known by its name alone, so that nothing is ruled out of it. */
+    private void add(Gathered gathered, HistoryEntry entry, double part) {
+        EventBodies.AddedBody said = LogBodies.read(entry.body(), EventBodies.AddedBody.class);
+        Contents liquid = said.liquid().contents();
+        if (liquid.total() > 0.0) {
+            Ingredient known = known(EventBodies.typed(entry).getOrDefault("what", ""));
+            Resolved resolved = known == null ? null : Resolution.of(known).resolved();
+            gathered.added(
+                    resolved == null
+                            ? resolved(known == null ? Ingredient.named(said.name(), Kind.OTHER) : known, liquid)
+                            : resolved,
+                    part * liquid.total());
+        }
+    }
+
+    private @Nullable Ingredient known(String what) {
+        Lot lot = store.lots().lot(what).orElse(null);
+        if (lot != null) {
+            return shelf.of(lot).ingredient();
+        }
+        Generic generic = RecordBatch.KITCHEN.contains(what) ? Generics.find(what) : null;
+        return generic == null ? null : generic.ingredient();
+    }
+}

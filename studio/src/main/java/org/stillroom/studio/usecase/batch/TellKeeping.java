@@ -1,0 +1,72 @@
+package org.stillroom.studio.usecase.batch;
+
+import java.util.List;
+import java.util.NoSuchElementException;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.batch.Bottling;
+import org.stillroom.core.batch.Held;
+import org.stillroom.core.recipe.Condition;
+import org.stillroom.core.recipe.Treatment;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.safety.Grounds;
+import org.stillroom.core.safety.Keeping;
+import org.stillroom.core.safety.Safety;
+import org.stillroom.core.safety.Serving;
+import org.stillroom.studio.store.Batch;
+import org.stillroom.studio.store.Store;
+import org.stillroom.studio.usecase.shelf.MakersGrounds;
+
+/** Tells whether what is in vessels and bottles keeps, where and until when, by what the log says was measured of it and done with it. */
+public final class TellKeeping {
+    private final DrinkInVessel drinks;
+    private final Grounds grounds;
+
+    public TellKeeping(Store store, Book book) {
+        this.drinks = new DrinkInVessel(store, book);
+        this.grounds = MakersGrounds.of(store);
+    }
+
+    /**
+     * What is told.
+     *
+     * @param isKnown whether what is in it is known
+     * @param keeping where and until when; null where it is not known, and of an essence, which is no drink
+     * @param findings what can grow in it, and why it keeps or does not
+     */
+    public record Found(boolean isKnown, @Nullable Keeping keeping, List<Finding> findings) {
+        /** Nobody knows what is in it. */
+        static final Found NOT_KNOWN = new Found(false, null, List.of());
+
+        public Found {
+            findings = List.copyOf(findings);
+        }
+    }
+
+    /** Returns what is known of bottles besides what is in them; only what the log says of these very bottles counts. */
+    static Condition condition(Bottling bottling) {
+        Treatment treatment = bottling.pasteurised() == null ? Treatment.NONE : Treatment.PASTEURISED;
+        return new Condition(bottling.each().ph(), treatment);
+    }
+
+    /** Returns how a vessel keeps. */
+    public Found of(Batch batch, Held held) {
+        return of(batch, held, new Condition(held.ph(), Treatment.NONE));
+    }
+
+    /** Returns how bottles keep. */
+    public Found of(Batch batch, Bottling bottling) {
+        return of(batch, bottling.each(), condition(bottling));
+    }
+
+    private Found of(Batch batch, Held held, Condition condition) {
+        if (held.isEmpty()) {
+            return Found.NOT_KNOWN;
+        }
+        try {
+            Safety safety = Safety.of(drinks.of(batch, held), Serving.USUAL, grounds.with(condition));
+            return new Found(true, safety.keeping(), safety.ofGrowth());
+        } catch (NoSuchElementException gone) {
+            return Found.NOT_KNOWN; // the page says so
+        }
+    }
+}
