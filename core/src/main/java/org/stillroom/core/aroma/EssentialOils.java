@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.reference.Table;
@@ -28,7 +29,11 @@ public final class EssentialOils {
 
     /** Returns the oil that a name means, such as "lemon", "Lemon oil" or "essence of lemon", or null when there is none. */
     public static @Nullable EssentialOil find(String name) {
-        return BY_NAME.get(PlainName.of(name));
+        return PlainName.readings(name).stream()
+                .map(BY_NAME::get)
+                .filter(Objects::nonNull)
+                .findFirst()
+                .orElse(null);
     }
 
     static List<EssentialOil> read(Table oils, Table compositions) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.aroma.Material.Analysis;
@@ -28,7 +29,11 @@ public final class Materials {
 
     /** Returns the material that a name means, such as "lemon", "lemon oil" or "essential oil of lemon", or null. */
     public static @Nullable Material find(String name) {
-        return BY_NAME.get(PlainName.of(name));
+        return PlainName.readings(name).stream()
+                .map(BY_NAME::get)
+                .filter(Objects::nonNull)
+                .findFirst()
+                .orElse(null);
     }
 
     /**

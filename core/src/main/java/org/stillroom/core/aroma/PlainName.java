@@ -1,5 +1,6 @@
 package org.stillroom.core.aroma;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 
@@ -10,6 +11,11 @@ final class PlainName {
             Pattern.compile("\\b(essential|oils?|of|essence|tincture|extract|pure|organic|macerate|distillate)\\b");
 
     private PlainName() {}
+
+    /** Returns the forms in which to look for a name: with common names in place of botanical ones, else the one of the name itself. */
+    static List<String> readings(String name) {
+        return BotanicalNames.readings(name).stream().map(PlainName::of).toList();
+    }
 
     static String of(String name) {
         String bare =

@@ -124,7 +124,7 @@ final class Amounts {
 
     private void take(Portion portion, Range more, RowStatus standing, String group) {
         grams = grams.plus(more);
-        status = status.and(standing);
+        status = status.and(portion.isTaken() ? RowStatus.MEMORY : standing);
         from.add(portion.where());
         basis.add(group);
     }

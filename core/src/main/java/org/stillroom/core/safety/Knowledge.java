@@ -1,6 +1,7 @@
 package org.stillroom.core.safety;
 
 import java.util.List;
+import java.util.Set;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.TableSet;
 
@@ -80,18 +81,27 @@ public record Knowledge(
     /**
      * A line of 21 CFR 172.510, 182.10, 182.20 and their neighbours.
      *
-     * @param phrases the name cut into synonyms, parts and kinds, in the plain form of {@link Words}
+     * @param printed the name in the plain form of {@link Words}
+     * @param names whole names that mean it, each as its words in the form of {@link NameWords}
+     * @param parts words for parts of the plant that may be said besides
      */
     public record UsEntry(
             String clause,
             String name,
-            List<String> phrases,
+            String printed,
+            List<Set<String>> names,
+            Set<String> parts,
             String botanical,
             String limitation,
             List<String> flags,
             RowStatus status) {
         boolean has(String flag) {
             return flags.contains(flag);
+        }
+
+        /** Returns whether it stands among the spices, where oils do not. */
+        boolean isSpiceAlone() {
+            return clause.endsWith("182.10");
         }
     }
 

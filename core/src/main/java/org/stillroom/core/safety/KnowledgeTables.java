@@ -3,17 +3,14 @@ package org.stillroom.core.safety;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.function.Function;
-import java.util.regex.Pattern;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Table;
 import org.stillroom.core.reference.TableSet;
 
 /** Reads the shipped tables of safety, each row with its status. */
 final class KnowledgeTables {
-    /** What stands between the synonyms, parts and kinds of a line of the US lists. */
-    private static final Pattern BREAKS = Pattern.compile("[,()]| or | and |\\bsee\\b");
-
     private final TableSet tables;
 
     private KnowledgeTables(TableSet tables) {
@@ -124,15 +121,13 @@ final class KnowledgeTables {
         for (String table : List.of("us_21cfr182_20", "us_21cfr182_10")) {
             all.addAll(open(table).map(row -> entry(row, "common_name", "botanical_name", "", "")));
         }
-        all.addAll(open("us_21cfr182_other").map(row -> entry(row, "name", "origin_or_note", "", "")));
-        all.addAll(open("us_21cfr172_510")
-                .map(row -> entry(
-                        row,
-                        "common_name",
-                        "scientific_name",
-                        row.textOrEmpty("limitation"),
-                        row.textOrEmpty("flags"))));
+        all.addAll(open("us_21cfr182_other").map(row -> limited(row, "name", "origin_or_note")));
+        all.addAll(open("us_21cfr172_510").map(row -> limited(row, "common_name", "scientific_name")));
         return all;
+    }
+
+    private static Knowledge.UsEntry limited(Table.Row row, String name, String botanical) {
+        return entry(row, name, botanical, row.textOrEmpty("limitation"), row.textOrEmpty("flags"));
     }
 
     private static Knowledge.UsEntry entry(
@@ -140,18 +135,13 @@ final class KnowledgeTables {
         return new Knowledge.UsEntry(
                 row.text("clause"),
                 row.text(name),
-                phrases(row.text(name)),
+                Words.plain(row.text(name)),
+                Words.list(row.text("names")).stream().map(NameWords::of).toList(),
+                Set.copyOf(Words.list(row.textOrEmpty("parts"))),
                 row.textOrEmpty(botanical),
                 limitation,
                 Words.list(flags),
                 RowStatus.of(row));
-    }
-
-    private static List<String> phrases(String name) {
-        return BREAKS.splitAsStream(name.toLowerCase(Locale.ROOT))
-                .map(Words::plain)
-                .filter(phrase -> !phrase.isEmpty())
-                .toList();
     }
 
     static Knowledge.Guidance guidance(Table.Row row) {

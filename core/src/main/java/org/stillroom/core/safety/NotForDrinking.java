@@ -31,6 +31,11 @@ final class NotForDrinking {
                 || Words.any(portion.words(), AS_OIL);
     }
 
+    /** Returns what it is called and what the table calls it, once where both are the same. */
+    private static String named(String name, String material) {
+        return name.strip().equalsIgnoreCase(material) ? material : name + " (" + material + ")";
+    }
+
     private static Finding finding(Portion portion, Knowledge.Blocked row) {
         return new Finding(
                 "not-for-drinking",
@@ -38,7 +43,7 @@ final class NotForDrinking {
                 portion.where(),
                 "",
                 row.stops() ? "not for drinking" : "check",
-                portion.name() + " (" + row.material() + "): " + row.reason() + ".",
+                named(portion.name(), row.material()) + ": " + row.reason() + ".",
                 row.status().mayClear() ? "" : "general knowledge, from memory; on the cautious side",
                 row.stops()
                         ? "Leave it out. Use the herb where it is allowed, or another plant."

@@ -38,9 +38,22 @@ final class NotKnown {
                     "None of the watched substances is known of it, and none is ruled out.",
                     "Name the plants that are in it."));
         }
+        drink.portions().stream().filter(Portion::isTaken).forEach(portion -> findings.add(taken(portion)));
         addPartly(findings, NAME, partly(drink, Watched::isGrave));
         addPartly(findings, OF_FLAVOUR, partly(drink, watched -> !watched.isGrave()));
         return findings;
+    }
+
+    private static Finding taken(Portion portion) {
+        String plants =
+                String.join(" and ", portion.plants().stream().map(Plant::name).toList());
+        return finding(
+                NAME,
+                Severity.NOTE,
+                List.of(portion.where()),
+                "It is taken for " + plants + "; what “" + String.join(" ", portion.unread())
+                        + "” says of it is not known, so that it may be another plant.",
+                "Name it by its botanical name, or ask the supplier which plant it is.");
     }
 
     private static void addPartly(List<Finding> findings, String rule, List<String> partly) {

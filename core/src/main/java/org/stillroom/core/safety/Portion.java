@@ -15,6 +15,7 @@ import org.stillroom.core.ingredient.Kind;
  * @param form how it counts
  * @param grams of oil, of dried plant or of the substance in the whole batch; nothing when the amount is not known
  * @param plants that its name means; empty when it means none that is known
+ * @param unread words of its name that mean nothing here, so that it may be another plant
  * @param substance that it is itself, or null
  * @param stated parts of the grams that the maker states, 0 to 1, by CAS number
  */
@@ -26,6 +27,7 @@ public record Portion(
         Form form,
         Range grams,
         List<Plant> plants,
+        List<String> unread,
         @Nullable Watched substance,
         Map<String, Double> stated) {
     /** Parts that come to so much leave nothing that is not known. */
@@ -45,6 +47,7 @@ public record Portion(
 
     public Portion {
         plants = List.copyOf(plants);
+        unread = List.copyOf(unread);
         stated = Map.copyOf(stated);
     }
 
@@ -57,6 +60,16 @@ public record Portion(
         double together =
                 stated.values().stream().mapToDouble(Double::doubleValue).sum();
         return form == Form.OIL && together > WHOLE;
+    }
+
+    /** Returns what it is made of by its maker's words: the plant that is said, else its name. */
+    String made() {
+        return words.equals(name) ? name : words.substring(name.length() + 2);
+    }
+
+    /** Returns whether it is taken for plants though its name says more than theirs. */
+    boolean isTaken() {
+        return !plants.isEmpty() && !unread.isEmpty();
     }
 
     boolean is(String plant) {

@@ -25,6 +25,8 @@ final class Portions {
 
     private static final List<String> FREED = List.of(" ffpa", " free from prussic acid");
 
+    private static final NamedPlants NONE = new NamedPlants(List.of(), List.of());
+
     private final Knowledge knowledge;
     private final List<Portion> portions = new ArrayList<>();
 
@@ -76,10 +78,10 @@ final class Portions {
         @Nullable Watched pure = pure(name);
         double oil = ingredient.perGram().grams(Substance.OIL);
         if (pure != null && !isPlant(ingredient.kind())) {
-            add(where, ingredient, Portion.Form.SUBSTANCE, oil > 0.0 ? grams.times(oil) : grams, List.of(), pure);
+            add(where, ingredient, Portion.Form.SUBSTANCE, oil > 0.0 ? grams.times(oil) : grams, NONE, pure);
             return;
         }
-        List<Plant> plants = plants(ingredient.ingredient().plants());
+        NamedPlants plants = plants(ingredient.ingredient().plants());
         if (isPlant(ingredient.kind())) {
             boolean fresh = ingredient.kind() == Kind.FRESH_PLANT;
             double dry = fresh ? 1.0 - ingredient.perGram().grams(Substance.WATER) : 1.0;
@@ -90,7 +92,7 @@ final class Portions {
             double dry =
                     ingredient.gramsOfPlant() * dryPart(ingredient.ingredient().plants());
             add(where, ingredient, Portion.Form.PLANT, grams.times(dry), plants, null);
-        } else if (carries(ingredient.kind()) || bringsSome(ingredient.kind(), plants)) {
+        } else if (carries(ingredient.kind()) || bringsSome(ingredient.kind(), plants.plants())) {
             add(where, ingredient, Portion.Form.AMOUNT_NOT_KNOWN, Range.NOTHING, plants, null);
         }
     }
@@ -102,8 +104,8 @@ final class Portions {
     }
 
     /** Takes the oils that are named in it one by one, then what is left of the oil with the constituents that are named. */
-    private void oils(Resolved ingredient, String where, Range oil, List<Plant> plants) {
-        List<Plant> left = new ArrayList<>(plants);
+    private void oils(Resolved ingredient, String where, Range oil, NamedPlants plants) {
+        List<Plant> left = new ArrayList<>(plants.plants());
         Map<String, Double> stated = new LinkedHashMap<>();
         double own = 0.0;
         for (OilPart each : ingredient.oilParts()) {
@@ -114,8 +116,8 @@ final class Portions {
             } else if (each.name().equals(ingredient.name())) {
                 own += each.part();
             } else {
-                List<Plant> of = plants(each.name());
-                left.removeAll(of);
+                NamedPlants of = plants(each.name());
+                left.removeAll(of.plants());
                 Range grams = oil.times(each.part());
                 portions.add(new Portion(
                         where + ": " + each.name(),
@@ -124,7 +126,8 @@ final class Portions {
                         ingredient.kind(),
                         Portion.Form.OIL,
                         grams,
-                        of,
+                        of.plants(),
+                        of.unread(),
                         null,
                         Map.of()));
             }
@@ -134,7 +137,7 @@ final class Portions {
             stated.replaceAll((cas, share) -> share / part);
             Portion.Form form =
                     own > 0.0 && isWhole(ingredient.ingredient()) ? Portion.Form.OIL : Portion.Form.AMOUNT_NOT_KNOWN;
-            add(where, ingredient, form, oil.times(own), left, null, stated);
+            add(where, ingredient, form, oil.times(own), new NamedPlants(left, plants.unread()), null, stated);
         }
     }
 
@@ -150,7 +153,7 @@ final class Portions {
             Resolved ingredient,
             Portion.Form form,
             Range grams,
-            List<Plant> plants,
+            NamedPlants plants,
             @Nullable Watched substance) {
         add(where, ingredient, form, grams, plants, substance, Map.of());
     }
@@ -160,22 +163,27 @@ final class Portions {
             Resolved ingredient,
             Portion.Form form,
             Range grams,
-            List<Plant> plants,
+            NamedPlants plants,
             @Nullable Watched substance,
             Map<String, Double> stated) {
         String words = ingredient.ingredient().words();
         portions.add(new Portion(
-                where, ingredient.name(), words, ingredient.kind(), form, grams, plants, substance, stated));
+                where,
+                ingredient.name(),
+                words,
+                ingredient.kind(),
+                form,
+                grams,
+                plants.plants(),
+                plants.unread(),
+                substance,
+                stated));
     }
 
     /** An almond oil that was freed from prussic acid brings none, though its name holds that of the almond. */
-    private List<Plant> plants(String name) {
-        List<Plant> named = Words.named(name, knowledge.plants(), Plant::names);
-        return isFreed(name)
-                ? named.stream()
-                        .filter(plant -> !plant.holds().contains("hydrogen cyanide"))
-                        .toList()
-                : named;
+    private NamedPlants plants(String name) {
+        NamedPlants named = NamedPlants.of(name, knowledge.plants());
+        return isFreed(name) ? named.only(plant -> !plant.holds().contains("hydrogen cyanide")) : named;
     }
 
     /** Returns whether a name says that it was freed from prussic acid. */

@@ -2,7 +2,12 @@ package org.stillroom.core.safety;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
+import org.stillroom.core.aroma.BotanicalNames;
+import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Source;
@@ -10,13 +15,35 @@ import org.stillroom.core.reference.Source;
 /**
  * Whether the US lists of 21 CFR 172.510, 182 and 184 name an oil or plant, by common name, synonym, part or botanical name.
  *
- * <p>A line that we have from memory never clears: it is told as such. What is on no list is told as not listed.
+ * <p>A line is meant by a whole name of it. Any other word in the name of the ingredient, unless it says nothing of the plant or
+ * names a part that fits, makes it another plant, of which nothing is known. A line that we have from memory never clears: it is
+ * told as such. What is on no list is told as not listed.
  */
 final class UsListing {
-    /** Outweighs any words: the plant is the same by its botanical name. */
-    private static final int SAME_PLANT = 1000;
+    /** Words by which a line says which kind of a plant it means, beside parts. */
+    private static final Set<String> QUALIFIERS =
+            Set.of("free", "from", "prussic", "acid", "ffpa", "decocainized", "absolute", "oil", "molasse", "tree");
 
     private UsListing() {}
+
+    /** How a line of the lists speaks of what a name means; the best first. */
+    enum Fit {
+        LISTED,
+        /** Lines for parts of the plant, and which part it is, is not said. */
+        PART_NOT_SAID,
+        /** The line is for the oil alone, and it is none. */
+        OIL_ALONE,
+        /** The line is for the spice alone, and it is its oil. */
+        SPICE_ALONE,
+        NOT_LISTED
+    }
+
+    /**
+     * What the lists say of a name.
+     *
+     * @param entries the lines, those that fit the name best, lines that were read first
+     */
+    record Listing(Fit fit, List<Knowledge.UsEntry> entries) {}
 
     static List<Finding> judge(Drink drink, Serving serving) {
         List<Finding> findings = new ArrayList<>();
@@ -29,21 +56,59 @@ final class UsListing {
     }
 
     private static Finding judge(Drink drink, Portion portion) {
-        List<Knowledge.UsEntry> entries =
-                find(portion.words(), portion.plants(), drink.knowledge().usLists());
-        if (entries.isEmpty()) {
+        Listing listing = find(portion.made(), isOil(portion), drink.knowledge().usLists());
+        return switch (listing.fit()) {
+            case LISTED -> listed(drink, portion, listing.entries().get(0));
+            case PART_NOT_SAID ->
+                finding(
+                        portion,
+                        Severity.NOTE,
+                        "part not said",
+                        portion.name() + ": the US lists name only parts or kinds of it: " + told(listing.entries())
+                                + ".",
+                        "Say in its name which it is; of any other ask the supplier.",
+                        Source.CFR_21_LISTS);
+            case OIL_ALONE ->
+                notListed(portion, " is listed as oil alone, and it is none: " + told(listing.entries()) + ".");
+            case SPICE_ALONE ->
+                notListed(portion, " is listed as a spice alone, not its oil: " + told(listing.entries()) + ".");
+            case NOT_LISTED ->
+                notListed(portion, " was found on none of the US lists of oils, spices and natural flavourings.");
+        };
+    }
+
+    private static Finding notListed(Portion portion, String message) {
+        return finding(
+                portion,
+                Severity.NOTE,
+                "not listed",
+                portion.name() + message,
+                "Ask the supplier for its food-flavouring status.",
+                Source.CFR_21_LISTS);
+    }
+
+    private static String told(List<Knowledge.UsEntry> entries) {
+        return String.join(
+                "; ", entries.stream().map(UsListing::told).distinct().toList());
+    }
+
+    private static String told(Knowledge.UsEntry entry) {
+        return entry.name() + " (" + entry.clause() + ")"
+                + (entry.limitation().isEmpty() ? "" : ", " + entry.limitation());
+    }
+
+    private static Finding listed(Drink drink, Portion portion, Knowledge.UsEntry entry) {
+        boolean read = entry.status().mayClear();
+        String says = portion.name() + ": listed as " + told(entry) + ".";
+        if (entry.has("carbonated_only")) {
             return finding(
                     portion,
                     Severity.NOTE,
-                    "not listed",
-                    portion.name() + " was found on none of the US lists of oils, spices and natural flavourings.",
-                    "Ask the supplier for its food-flavouring status.",
-                    Source.CFR_21_LISTS);
+                    "listed for other drinks",
+                    says,
+                    "Ask for its status in a drink that is not carbonated.",
+                    Source.CFR_21_LIMITS);
         }
-        Knowledge.UsEntry entry = entries.get(0);
-        boolean read = entry.status().mayClear();
-        String says = portion.name() + ": listed as " + entry.name() + " (" + entry.clause() + ")"
-                + (entry.limitation().isEmpty() ? "" : ", " + entry.limitation()) + ".";
         if (entry.has("alcoholic_only") && !drink.isAlcoholic()) {
             return finding(
                     portion,
@@ -68,45 +133,76 @@ final class UsListing {
                 "us-listed", severity, portion.where(), Place.US.label(), verdict, message, "", remedy, null, source);
     }
 
-    /** Returns the lines of the lists that a name or its plants mean, those that fit the name best, lines that were read first. */
-    static List<Knowledge.UsEntry> find(String name, List<Plant> plants, List<Knowledge.UsEntry> entries) {
-        List<Knowledge.UsEntry> best = new ArrayList<>();
-        int most = 0;
-        String text = Words.plain(name);
-        for (Knowledge.UsEntry entry : entries) {
-            int fit = fit(text, plants, entry);
-            if (fit > 0 && fit >= most) {
-                if (fit > most) {
-                    best.clear();
-                }
-                most = fit;
-                best.add(entry);
-            }
+    private static boolean isOil(Portion portion) {
+        return portion.kind() == Kind.ESSENTIAL_OIL || portion.form() == Portion.Form.OIL;
+    }
+
+    /** Returns what the lists say of a name; where a botanical name leaves open which plant it is, the worst of them counts. */
+    static Listing find(String name, boolean isOil, List<Knowledge.UsEntry> entries) {
+        return BotanicalNames.readings(name).stream()
+                .map(reading -> ofReading(reading, isOil, entries))
+                .max(Comparator.comparing(Listing::fit))
+                .orElseThrow();
+    }
+
+    private static Listing ofReading(String name, boolean isOil, List<Knowledge.UsEntry> entries) {
+        Set<String> words = NameWords.of(isOil ? name + " oil" : name);
+        boolean asOil = words.contains("oil");
+        String plain = Words.plain(name);
+        List<Knowledge.UsEntry> whole = best(
+                words,
+                entries.stream()
+                        .filter(entry -> entry.printed().equals(plain) || isWhole(words, entry))
+                        .toList());
+        if (whole.isEmpty()) {
+            List<Knowledge.UsEntry> parts =
+                    entries.stream().filter(entry -> isPartOf(words, entry)).toList();
+            return new Listing(parts.isEmpty() ? Fit.NOT_LISTED : Fit.PART_NOT_SAID, parts);
         }
-        best.sort(Comparator.comparing(
-                (Knowledge.UsEntry entry) -> !entry.status().mayClear()));
-        return best;
+        Predicate<Knowledge.UsEntry> fits = entry -> asOil ? !entry.isSpiceAlone() : !entry.has("oil_only");
+        List<Knowledge.UsEntry> fitting = whole.stream().filter(fits).toList();
+        return fitting.isEmpty()
+                ? new Listing(asOil ? Fit.SPICE_ALONE : Fit.OIL_ALONE, whole)
+                : new Listing(Fit.LISTED, fitting);
     }
 
-    /** How many letters of the entry's words the name holds, and more where the plant is the same. */
-    private static int fit(String text, List<Plant> plants, Knowledge.UsEntry entry) {
-        int fit = 0;
-        for (String phrase : entry.phrases()) {
-            fit += Words.holds(text, phrase) ? letters(phrase) : 0;
-        }
-        boolean same = plants.stream()
-                .flatMap(plant -> plant.botanical().stream())
-                .anyMatch(botanical -> names(entry.botanical(), botanical));
-        return same ? SAME_PLANT + fit : fit;
+    /** Those that name most of it come first, of them those that were read. */
+    private static List<Knowledge.UsEntry> best(Set<String> words, List<Knowledge.UsEntry> entries) {
+        List<Knowledge.UsEntry> sorted = new ArrayList<>(entries);
+        sorted.sort(Comparator.comparing((Knowledge.UsEntry entry) -> -named(words, entry))
+                .thenComparing(entry -> !entry.status().mayClear()));
+        return sorted;
     }
 
-    private static int letters(String phrase) {
-        return phrase.replace(" ", "").length();
+    private static int named(Set<String> words, Knowledge.UsEntry entry) {
+        return entry.names().stream()
+                .filter(words::containsAll)
+                .mapToInt(Set::size)
+                .max()
+                .orElse(words.size());
     }
 
-    private static boolean names(String listed, String botanical) {
-        int blank = botanical.indexOf(' ');
-        String genus = blank < 0 ? botanical : botanical.substring(0, blank);
-        return listed.contains(botanical) || listed.contains(genus + " spp.");
+    private static boolean isWhole(Set<String> words, Knowledge.UsEntry entry) {
+        return entry.names().stream().filter(words::containsAll).anyMatch(name -> {
+            Set<String> rest = new LinkedHashSet<>(words);
+            rest.removeAll(name);
+            rest.removeIf(NameWords::isPlain);
+            return entry.parts().containsAll(rest);
+        });
+    }
+
+    /** Whether nothing but the part, or what was taken out of it, is missing from a name of the line. */
+    private static boolean isPartOf(Set<String> words, Knowledge.UsEntry entry) {
+        Set<String> said = new LinkedHashSet<>(words);
+        said.removeIf(NameWords::isPlain);
+        return !said.isEmpty()
+                && said.stream().anyMatch(word -> !NameWords.isPart(word))
+                && entry.names().stream()
+                        .filter(name -> name.containsAll(said))
+                        .anyMatch(name -> name.stream()
+                                .allMatch(word -> said.contains(word)
+                                        || NameWords.isPart(word)
+                                        || NameWords.isPlain(word)
+                                        || QUALIFIERS.contains(word)));
     }
 }

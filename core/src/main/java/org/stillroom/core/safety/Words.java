@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import org.stillroom.core.aroma.BotanicalNames;
 
 /**
  * Finds known names as whole words in what a maker wrote, the longest first, so that star anise is not anise.
@@ -16,7 +17,7 @@ import java.util.regex.Pattern;
  */
 final class Words {
     private static final Pattern NO_WORD = Pattern.compile("[^\\p{L}\\p{N}']+");
-    private static final String TAKEN = " | ";
+    private static final String TAKEN = " |";
 
     private Words() {}
 
@@ -39,45 +40,61 @@ final class Words {
 
     /** Returns whether a plain name stands in a plain text as whole words, or as more than one of it. */
     static boolean holds(String text, String name) {
-        int at = text.indexOf(name);
-        while (at >= 0) {
-            int end = at + name.length();
-            if (ends(text, end) || (text.charAt(end) == 's' && ends(text, end + 1))) {
-                return true;
-            }
-            at = text.indexOf(name, at + 1);
+        String stem = name.endsWith("y") ? name.substring(0, name.length() - 1) : name;
+        if (!text.contains(stem)) {
+            return false;
         }
-        return false;
+        String whole = text + " ";
+        return forms(name).stream().anyMatch(form -> whole.contains(form + " "));
     }
 
-    private static boolean ends(String text, int at) {
-        return at == text.length() || text.charAt(at) == ' ';
+    /** Returns a text in plain form, as it stands and in each way in which its botanical names can be meant. */
+    static List<String> readings(String text) {
+        Set<String> readings = new LinkedHashSet<>();
+        readings.add(plain(text));
+        BotanicalNames.readings(text).forEach(reading -> readings.add(plain(reading)));
+        return List.copyOf(readings);
     }
 
-    /** Returns whether one of the plain names stands in a text as it was written. */
+    /** Returns whether one of the plain names stands in a text as it was written, or by its botanical name. */
     static boolean any(String text, List<String> names) {
-        String plain = plain(text);
-        return names.stream().anyMatch(name -> holds(plain, name));
+        return readings(text).stream().anyMatch(plain -> names.stream().anyMatch(name -> holds(plain, name)));
     }
 
     private record Hit<T>(String name, T thing) {}
 
+    /**
+     * Things that a text names.
+     *
+     * @param things each once
+     * @param rest the plain text without their names
+     */
+    record Named<T>(List<T> things, String rest) {}
+
     /** Returns the things that the text names, each once; a word that belongs to a longer name counts for that name alone. */
     static <T> List<T> named(String text, List<T> things, Function<T, List<String>> names) {
-        String rest = plain(text);
+        Set<T> found = new LinkedHashSet<>();
+        for (String reading : readings(text)) {
+            found.addAll(read(reading, things, names).things());
+        }
+        return List.copyOf(found);
+    }
+
+    /** Returns what one reading of a text names, and what of the text is left. */
+    static <T> Named<T> read(String reading, List<T> things, Function<T, List<String>> names) {
         List<Hit<T>> hits = new ArrayList<>();
         for (T thing : things) {
             for (String name : names.apply(thing)) {
-                if (holds(rest, name)) {
+                if (holds(reading, name)) {
                     hits.add(new Hit<>(name, thing));
                 }
             }
         }
         hits.sort(Comparator.comparingInt((Hit<T> hit) -> -hit.name().length()));
-        return longest(rest, hits);
+        return longest(reading, hits);
     }
 
-    private static <T> List<T> longest(String text, List<Hit<T>> hits) {
+    private static <T> Named<T> longest(String text, List<Hit<T>> hits) {
         String rest = text;
         Set<T> found = new LinkedHashSet<>();
         String taken = "";
@@ -86,12 +103,26 @@ final class Words {
             if (again || holds(rest, hit.name())) {
                 found.add(hit.thing());
                 taken = hit.name();
-                rest = (rest + " ")
-                        .replace(taken + " ", TAKEN)
-                        .replace(taken + "s ", TAKEN)
-                        .stripTrailing();
+                rest = without(rest, taken);
             }
         }
-        return List.copyOf(found);
+        return new Named<>(List.copyOf(found), rest);
+    }
+
+    private static String without(String text, String name) {
+        String rest = text + " ";
+        for (String form : forms(name)) {
+            rest = rest.replace(form + " ", TAKEN + " ");
+        }
+        return rest.stripTrailing();
+    }
+
+    /** Returns a name and its forms for more than one. */
+    private static List<String> forms(String name) {
+        List<String> forms = new ArrayList<>(List.of(name, name + "s", name + "es"));
+        if (name.endsWith("y")) {
+            forms.add(name.substring(0, name.length() - 1) + "ies");
+        }
+        return forms;
     }
 }

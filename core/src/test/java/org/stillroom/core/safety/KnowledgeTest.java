@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.stillroom.core.aroma.Material;
@@ -32,14 +33,14 @@ class KnowledgeTest {
                 .allSatisfy(row -> assertThat(names).contains(row.substance()));
     }
 
-    /** Rows of the lists: 21 CFR 182.20, 182.10, 172.510, and 182.40 to 184 together. */
+    /** Rows of the lists: 21 CFR 182.20, 182.10, 172.510, 182.40 to 184 together, and quinine of 172.575. */
     @Test
     @Tag("published")
     void theUsListsAreWhole() {
         assertThat(of("21 CFR 182.20")).hasSize(160);
         assertThat(of("21 CFR 182.10")).hasSize(83);
         assertThat(of("21 CFR 172.510(b)")).hasSize(129);
-        assertThat(KNOWN.usLists()).hasSize(160 + 83 + 129 + 36);
+        assertThat(KNOWN.usLists()).hasSize(160 + 83 + 129 + 36 + 1);
     }
 
     private static List<Knowledge.UsEntry> of(String clause) {
@@ -48,31 +49,108 @@ class KnowledgeTest {
                 .toList();
     }
 
+    /** By each of its botanical names a plant is found, alone, as oil and with a botanist behind it. */
     @Test
     @Tag("property")
-    void everySynonymOfTheUsListsIsFound() {
-        for (Knowledge.UsEntry entry : KNOWN.usLists()) {
-            for (String synonym : synonyms(entry.name())) {
-                assertThat(UsListing.find(synonym, List.of(), KNOWN.usLists()))
-                        .as(synonym + " of " + entry.name())
-                        .isNotEmpty();
+    void everyBotanicalNameOfAPlantMeansIt() {
+        List<String> failed = new ArrayList<>();
+        List<String> kernels =
+                List.of("apricot kernel", "peach kernel", "cherry stone", "plum stone"); // not their fruit
+        for (Plant plant : KNOWN.plants()) {
+            for (String botanical : kernels.contains(plant.name()) ? List.<String>of() : plant.botanical()) {
+                for (String said : List.of(botanical, botanical + " oil", botanical + " L.")) {
+                    List<String> found = Words.named(said, KNOWN.plants(), Plant::names).stream()
+                            .map(Plant::name)
+                            .toList();
+                    if (found.stream().noneMatch(name -> isThatPlant(name, plant, botanical))) {
+                        failed.add(said + " (" + plant.name() + ") is " + found);
+                    }
+                }
             }
-            assertThat(UsListing.find(entry.name(), List.of(), KNOWN.usLists())).contains(entry);
         }
+        assertThat(failed).isEmpty();
     }
 
-    private static List<String> synonyms(String name) {
-        List<String> synonyms = new ArrayList<>();
-        int open = name.indexOf('(');
-        int close = name.indexOf(')');
-        if (open > 0 && close > open) {
-            synonyms.add(name.substring(0, open).strip());
-            String within = name.substring(open + 1, close);
-            if (!within.startsWith("see ")) {
-                synonyms.addAll(List.of(within.split(", | or ", -1)));
+    /** Of one species parts have names of their own; without the part, the plant that all of them come from is meant. */
+    private static boolean isThatPlant(String found, Plant plant, String botanical) {
+        return found.equals(plant.name())
+                || KNOWN.plants().stream()
+                        .anyMatch(each -> each.name().equals(found)
+                                && each.botanical().contains(botanical)
+                                && each.holds().containsAll(grave(plant)));
+    }
+
+    private static List<String> grave(Plant plant) {
+        return plant.holds().stream()
+                .filter(held -> KNOWN.watched().stream().anyMatch(watched -> watched.isGrave() && watched.covers(held)))
+                .toList();
+    }
+
+    /** By each species that it prints a row of poisonous plants is found; where it prints a genus, by that. */
+    @Test
+    @Tag("property")
+    void everyBotanicalNameOfAPoisonousPlantMeansIt() {
+        List<String> failed = new ArrayList<>();
+        for (Knowledge.Poison row : KNOWN.poisons()) {
+            for (String botanical : row.botanical().split("[,;] ", -1)) {
+                String said =
+                        botanical.replace(" spp.", "").replace(" raw", "").replace("S. ebulus", "Sambucus ebulus");
+                if (!Words.named(said, KNOWN.poisons(), Knowledge.Poison::names).contains(row)) {
+                    failed.add(said + " of " + row.plant());
+                }
             }
         }
-        return synonyms;
+        assertThat(failed)
+                .containsExactlyInAnyOrder(
+                        "- of activated charcoal, butterfly pea with medicines",
+                        "- of kava, kratom, khat, blue lotus",
+                        "- of untreated citrus wax and pesticide",
+                        // parts of plants that are eaten otherwise
+                        "Prunus of cherry laurel, apricot and peach kernels, bitter almond",
+                        "Sambucus nigra of elderberry, raw; dwarf elder",
+                        "Solanum of green potato, tomato leaf, rhubarb leaf",
+                        "Rheum of green potato, tomato leaf, rhubarb leaf",
+                        "Robinia pseudoacacia of black locust bark and leaves",
+                        "Sassafras albidum of sassafras root bark");
+    }
+
+    /** The hard stop holds by botanical name too: each oil that is blocked, by the names of its plant. From memory: the names. */
+    @Test
+    @Tag("property")
+    void everyBlockedOilIsStoppedByItsBotanicalName() {
+        Map<String, String> oils = Map.ofEntries(
+                Map.entry("Gaultheria procumbens oil", "wintergreen oil"),
+                Map.entry("Betula lenta oil", "sweet birch oil"),
+                Map.entry("Mentha pulegium oil", "pennyroyal oil"),
+                Map.entry("Hedeoma pulegioides oil", "pennyroyal oil"),
+                Map.entry("Ruta graveolens oil", "rue oil"),
+                Map.entry("Cinnamomum camphora oil", "camphor (white, brown, yellow) oil and camphor crystals"),
+                Map.entry("Sassafras albidum oil", "sassafras oil, brown/yellow camphor oil, ocotea oil"),
+                Map.entry("Ocotea odorifera oil", "sassafras oil, brown/yellow camphor oil, ocotea oil"),
+                Map.entry("Tanacetum vulgare oil", "tansy oil"),
+                Map.entry("Thuja occidentalis oil", "thuja / cedar leaf (arborvitae) oil"),
+                Map.entry("Artemisia vulgaris oil", "mugwort, armoise oil"),
+                Map.entry("Artemisia absinthium L. oil", "wormwood oil, neat"),
+                Map.entry("Hyssopus officinalis oil", "hyssop oil"),
+                Map.entry("Acorus calamus oil", "calamus oil"),
+                Map.entry("Prunus dulcis var. amara oil", "bitter almond oil not FFPA, apricot kernel oil crude"),
+                Map.entry("Prunus armeniaca oil", "bitter almond oil not FFPA, apricot kernel oil crude"),
+                Map.entry("Brassica nigra oil", "mustard oil, horseradish oil"),
+                Map.entry("Armoracia rusticana oil", "mustard oil, horseradish oil"),
+                Map.entry("Peumus boldus oil", "boldo oil"),
+                Map.entry("Chenopodium ambrosioides oil", "wormseed (chenopodium) oil"),
+                Map.entry("Juniperus sabina oil", "savin, juniper sabina oil"),
+                Map.entry("Petroselinum crispum oil", "parsley seed oil"),
+                Map.entry("Inula helenium oil", "elecampane, costus oil"),
+                Map.entry("Saussurea costus oil", "elecampane, costus oil"));
+        oils.forEach((said, material) -> assertThat(Words.named(said, KNOWN.blocked(), Knowledge.Blocked::names))
+                .as(said)
+                .anyMatch(row -> row.material().equals(material) && row.stops()));
+        assertThat(KNOWN.blocked().stream().filter(Knowledge.Blocked::stops).map(Knowledge.Blocked::material))
+                .filteredOn(material -> !oils.containsValue(material))
+                .containsExactlyInAnyOrder( // no plants of one name
+                        "fig leaf, verbena absolute (Mediterranean)",
+                        "fragrance or cosmetic grade oil, fragrance oil, oils cut with dipropylene glycol, phthalate or vegetable oil");
     }
 
     /** Else a row that goes missing would take the substance with it, in silence. */
@@ -194,7 +272,6 @@ class KnowledgeTest {
                         "mint leaves",
                         "cinnamon stick",
                         "cinnamon sticks",
-                        "ceylon cinnamon",
                         "true cinnamon",
                         "cinnamon ceylon",
                         "saigon cinnamon",
@@ -202,6 +279,14 @@ class KnowledgeTest {
                         "white pepper",
                         "rose petal",
                         "rose petals",
+                        "bitter orange flower",
+                        "bitter orange blossom",
+                        "sweet orange flower",
+                        "sweet orange leaf",
+                        "sweet orange leaves",
+                        "saigon cassia",
+                        "juniper cone",
+                        "bitter almond kernel",
                         "bay");
     }
 }

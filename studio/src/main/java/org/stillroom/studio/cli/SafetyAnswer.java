@@ -27,6 +27,8 @@ record SafetyAnswer(Safety safety, Extent extent) implements Answer {
             "not shown to be within",
             "no limit known",
             "not listed",
+            "part not said",
+            "listed for other drinks",
             "restricted",
             "to be said",
             "to be said unless shown otherwise",

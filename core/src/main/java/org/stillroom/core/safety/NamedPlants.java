@@ -1,0 +1,55 @@
+package org.stillroom.core.safety;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
+import org.stillroom.core.aroma.BotanicalNames;
+
+/**
+ * The plants that a name means, and what of the name means nothing here.
+ *
+ * @param plants each once; empty when it means none that is known
+ * @param unread words that are no name of a plant, no part, no form and no quality
+ */
+record NamedPlants(List<Plant> plants, List<String> unread) {
+    private static final String NAMED = "|";
+
+    NamedPlants {
+        plants = List.copyOf(plants);
+        unread = List.copyOf(unread);
+    }
+
+    /** Returns the plants among those known that a name means. */
+    static NamedPlants of(String name, List<Plant> known) {
+        Set<Plant> plants = new LinkedHashSet<>();
+        Set<String> unread = new LinkedHashSet<>();
+        for (String reading : BotanicalNames.readings(name)) {
+            Words.Named<Plant> named = Words.read(Words.plain(reading), known, Plant::names);
+            plants.addAll(named.things());
+            unread.addAll(unread(named.rest()));
+        }
+        return new NamedPlants(List.copyOf(plants), List.copyOf(unread));
+    }
+
+    /** A part right before a plant can belong to its name: wood sage is no wood of sage. */
+    private static List<String> unread(String rest) {
+        List<String> unread = new ArrayList<>();
+        String[] words = rest.strip().split(" ", -1);
+        for (int i = 0; i < words.length; i++) {
+            String single = NameWords.single(words[i]);
+            boolean beforeName = i + 1 < words.length && words[i + 1].equals(NAMED);
+            boolean nothing = NameWords.saysNothing(single) && !(NameWords.isPart(single) && beforeName);
+            if (words[i].length() > 1 && !nothing) {
+                unread.add(words[i]);
+            }
+        }
+        return unread;
+    }
+
+    /** Returns those of the plants that a test lets pass. */
+    NamedPlants only(Predicate<Plant> test) {
+        return new NamedPlants(plants.stream().filter(test).toList(), unread);
+    }
+}
