@@ -57,6 +57,13 @@ public record Ingredient(
         contains = Collections.unmodifiableMap(new LinkedHashMap<>(contains));
     }
 
+    /** Returns the result of a recipe. */
+    public static Ingredient ofRecipe(String recipe, Kind kind) {
+        return new Ingredient(
+                recipe, kind, null, null, null, null, null, null, null, null, null, Map.of(), null, null, null, recipe,
+                null);
+    }
+
     /** Returns an ingredient of which only name and kind are known. */
     public static Ingredient named(String name, Kind kind) {
         return new Ingredient(

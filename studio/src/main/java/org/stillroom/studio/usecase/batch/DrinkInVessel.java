@@ -2,7 +2,6 @@ package org.stillroom.studio.usecase.batch;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
@@ -62,22 +61,7 @@ final class DrinkInVessel {
         }
 
         void other(String name, Plan plan, double part) {
-            Ingredient from = new Ingredient(
-                    name,
-                    Kind.LIQUEUR,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    Map.of(),
-                    null,
-                    name,
-                    null);
+            Ingredient from = Ingredient.ofRecipe(name, Kind.LIQUEUR);
             stages.add(new Plan.StagePlan(name, plan, plan.liquid().total(), plan.millilitres()));
             add(line(name), resolved(from, plan.liquid()), part * plan.liquid().total());
         }
