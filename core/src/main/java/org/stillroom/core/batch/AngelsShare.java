@@ -1,8 +1,11 @@
 package org.stillroom.core.batch;
 
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.gauging.Shown;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.liquid.Substance;
+import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Root;
 
@@ -40,6 +43,42 @@ public final class AngelsShare {
         return measured == null
                 ? without(before, grams * ethanol / (ethanol + water), grams)
                 : withStrength(before, grams, measured);
+    }
+
+    /**
+     * Returns how far it may be off then: what went by a twentieth of itself, how it was parted by half of the ethanol, where no strength
+     * was measured afterwards. Our own choice.
+     */
+    static Slips slips(Held before, Event.Evaporated evaporated, Contents now, String name) {
+        double grams = evaporated.lost().grams();
+        Double measured = evaporated.strengthAfter();
+        Slips slips = before.slips().through(before.contents(), now, liquid -> left(liquid, evaporated));
+        Contents less = tried(before, new Event.Evaporated(evaporated.place(), new Mass(0.95 * grams), measured));
+        if (less != null) {
+            slips = slips.plus(Slips.between(name + ": lost", now, less));
+        }
+        if (measured == null) {
+            double ethanol = before.ethanol() - now.grams(Substance.ETHANOL);
+            return slips.plus(
+                    Slips.between(name + ": parted", now, without(before.contents(), 0.5 * ethanol, grams)));
+        }
+        for (double by : new double[] {1.0, -1.0}) {
+            double end = measured + by * Shown.TRUE_STRENGTH.usualHalfWidth(measured);
+            Contents other =
+                    tried(before, new Event.Evaporated(evaporated.place(), evaporated.lost(), Math.max(0.0, end)));
+            if (other != null) {
+                return slips.plus(Slips.between(name + ": strength", now, other));
+            }
+        }
+        return slips;
+    }
+
+    private static @Nullable Contents tried(Held before, Event.Evaporated evaporated) {
+        try {
+            return left(before.contents(), evaporated);
+        } catch (CannotHaveHappened beyond) {
+            return null;
+        }
     }
 
     private static Contents withStrength(Contents before, double grams, double measured) {

@@ -17,8 +17,13 @@ public sealed interface Event {
      *
      * @param contents grams that the make left
      * @param outlay what they cost
+     * @param slips how far the contents may be off
      */
-    record Begun(Place place, Contents contents, Outlay outlay) implements Event {
+    record Begun(Place place, Contents contents, Outlay outlay, Slips slips) implements Event {
+        public Begun(Place place, Contents contents, Outlay outlay) {
+            this(place, contents, outlay, Slips.UNKNOWN);
+        }
+
         @Override
         public List<Place> places() {
             return List.of(place);
@@ -29,7 +34,7 @@ public sealed interface Event {
      * What is in a vessel was measured; it counts from then on in place of what was reckoned.
      *
      * @param figures volume (mL), strength (% vol), sugar and acidity (g/L), all at 20 °C; what is absent stays as reckoned
-     * @param doubt half-widths of the central 90 % of the figures, where they are known
+     * @param doubt half-widths of the central 90 % of the figures, where they are known; else that of such a reading as a rule
      */
     record Measured(Place place, Map<Asked, Double> figures, Map<Asked, Double> doubt) implements Event {
         public Measured {
@@ -49,8 +54,13 @@ public sealed interface Event {
      * @param name what the maker calls it
      * @param contents grams
      * @param outlay what it cost
+     * @param slips how far the contents may be off
      */
-    record Added(Place place, String name, Contents contents, Outlay outlay) implements Event {
+    record Added(Place place, String name, Contents contents, Outlay outlay, Slips slips) implements Event {
+        public Added(Place place, String name, Contents contents, Outlay outlay) {
+            this(place, name, contents, outlay, Slips.UNKNOWN);
+        }
+
         @Override
         public List<Place> places() {
             return List.of(place);

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.liquid.Contents;
@@ -14,9 +15,13 @@ import org.stillroom.core.quantity.Volume;
 
 /** Lets entries happen one after the other to vessels that it changes; an entry that cannot have happened changes nothing. */
 final class Happening {
+    /** Part of a loss by which it may be judged wrong. Common practice, no source. */
+    private static final double JUDGED = 0.1;
+
     private final Map<Place, Held> vessels;
     private final List<Flow> flows;
     private final List<Bottling> bottlings;
+    private final Set<String> known;
     private final Map<Long, Entry> byId;
     private final Map<String, Instant> begun = new HashMap<>();
 
@@ -24,6 +29,10 @@ final class Happening {
         this.vessels = vessels;
         this.flows = flows;
         this.bottlings = bottlings;
+        this.known = log.stream()
+                .filter(entry -> entry.event() instanceof Event.Begun)
+                .map(entry -> entry.event().places().get(0).batch())
+                .collect(Collectors.toSet());
         this.byId = log.stream().collect(Collectors.toMap(Entry::id, entry -> entry));
     }
 
@@ -37,7 +46,7 @@ final class Happening {
         if (event instanceof Event.Measured measured) {
             Held held = required(measured.place());
             Contents now = Remeasured.of(held.contents(), measured);
-            put(measured.place(), held.holding(now));
+            put(measured.place(), held.holding(now, Remeasured.slips(held, measured, now, name(entry))));
             flow(entry, measured.place(), Flow.Kind.MEASURED, null, now, held.contents());
         } else if (event instanceof Event.Added added) {
             added(entry, added);
@@ -46,12 +55,15 @@ final class Happening {
         } else if (event instanceof Event.Wasted wasted) {
             Held held = required(wasted.place());
             Held lost = cut(held, Portion.grams(wasted.loss().amount(), held), wasted.place());
-            put(wasted.place(), without(held, lost).costing(held.outlay()));
+            Held left = without(held, lost).costing(held.outlay());
+            put(wasted.place(), left.isEmpty() ? left : left.off(estimated(entry, 0, lost)));
             flow(entry, wasted.place(), Flow.Kind.LOST, wasted.loss().cause(), Contents.NONE, lost.contents());
         } else if (event instanceof Event.Evaporated evaporated) {
             Held held = required(evaporated.place());
             Contents now = AngelsShare.left(held.contents(), evaporated);
-            put(evaporated.place(), held.concentrated(now));
+            put(
+                    evaporated.place(),
+                    held.concentrated(now, AngelsShare.slips(held, evaporated, now, name(entry))));
             flow(entry, evaporated.place(), Flow.Kind.EVAPORATED, null, Contents.NONE, minus(held.contents(), now));
         } else if (event instanceof Event.Bottled bottled) {
             bottled(entry, bottled);
@@ -74,7 +86,12 @@ final class Happening {
         }
         vessels.put(
                 begins.place(),
-                Held.brought(entry, begins.contents(), births(begins.contents(), entry.at()), begins.outlay()));
+                Held.brought(
+                        entry,
+                        begins.contents(),
+                        births(begins.contents(), entry.at()),
+                        begins.outlay(),
+                        begins.slips()));
         flow(entry, begins.place(), Flow.Kind.BEGUN, null, begins.contents(), Contents.NONE);
     }
 
@@ -84,6 +101,10 @@ final class Happening {
 
     private void requireBegun(Entry entry, Place place) {
         Instant since = begun.get(place.batch());
+        if (!known.contains(place.batch())) {
+            throw new CannotHaveHappened(
+                    "batch-not-known", "batch", "There is no such batch.", "Name one by its number.");
+        }
         if (since == null || entry.at().isBefore(since)) {
             throw new CannotHaveHappened(
                     "before-the-batch",
@@ -107,7 +128,8 @@ final class Happening {
 
     private void added(Entry entry, Event.Added added) {
         Held held = required(added.place());
-        Held more = Held.brought(entry, added.contents(), births(added.contents(), entry.at()), added.outlay());
+        Held more = Held.brought(
+                entry, added.contents(), births(added.contents(), entry.at()), added.outlay(), added.slips());
         put(added.place(), held.plus(more));
         flow(entry, added.place(), Flow.Kind.ADDED, null, added.contents(), Contents.NONE);
     }
@@ -132,7 +154,16 @@ final class Happening {
             flowOfLoss(entry, moved.from(), moved.losses().get(i), lost.get(i));
         }
         arrives = arrives.costing(taken.outlay());
-        put(moved.from(), without(held, taken));
+        for (int i = 0; i < lost.size() && !arrives.isEmpty(); i++) {
+            arrives = arrives.off(estimated(entry, i, lost.get(i)));
+        }
+        Held left = without(held, taken);
+        if (!left.isEmpty() && moved.taken() instanceof Portion.Some some) {
+            Slips measure = Slips.of(name(entry) + ": amount", taken.contents(), Portion.off(some.amount()));
+            arrives = arrives.isEmpty() ? arrives : arrives.off(measure);
+            left = left.off(measure.times(-1.0));
+        }
+        put(moved.from(), left);
         put(moved.to(), vessels.getOrDefault(moved.to(), Held.NOTHING).plus(arrives));
         if (moved.isBlend()) {
             flow(entry, moved.from(), Flow.Kind.GIVEN, null, Contents.NONE, arrives.contents());
@@ -169,7 +200,15 @@ final class Happening {
                 null,
                 Contents.NONE,
                 held.contents().times(share * inBottles / held.grams()));
-        put(bottled.place(), without(held, taken));
+        Held left = without(held, taken);
+        put(
+                bottled.place(),
+                left.isEmpty()
+                        ? left
+                        : left.off(Slips.of(
+                                name(entry) + ": bottles",
+                                taken.contents(),
+                                -Portion.off(new Volume(bottled.millilitres())))));
     }
 
     private void phMeasured(Event.PhMeasured measured) {
@@ -256,6 +295,16 @@ final class Happening {
     private static Held without(Held held, Held taken) {
         double left = held.grams() > 0.0 ? Math.max(0.0, 1.0 - taken.grams() / held.grams()) : 0.0;
         return left == 0.0 ? Held.NOTHING : held.part(left);
+    }
+
+    /** Returns the name of what an entry says, so that it is told from what others say. */
+    private static String name(Entry entry) {
+        return "entry " + entry.id();
+    }
+
+    /** Returns how far a loss may be off, which is judged rather than measured; what is lost more is there less. */
+    private static Slips estimated(Entry entry, int which, Held lost) {
+        return Slips.of(name(entry) + ": loss " + which, lost.contents(), -JUDGED);
     }
 
     private static Contents minus(Contents from, Contents what) {

@@ -1,5 +1,6 @@
 package org.stillroom.core.batch;
 
+import org.stillroom.core.gauging.Shown;
 import org.stillroom.core.quantity.Amount;
 import org.stillroom.core.quantity.Drops;
 import org.stillroom.core.quantity.Mass;
@@ -20,6 +21,11 @@ public sealed interface Portion {
 
     /** A measure may show this part more than there is, or less, and the vessel is empty then. Our own choice. */
     double MEASURING_SLIP = 1e-3;
+
+    /** Returns the part of itself by which an amount may be off that was measured with what a kitchen has. */
+    static double off(Amount amount) {
+        return (amount instanceof Mass ? Shown.MASS : Shown.VOLUME).usualHalfWidth(1.0);
+    }
 
     /** Returns the grams that it is of what a vessel holds. */
     default double grams(Held held) {

@@ -24,14 +24,24 @@ public enum Shown {
     GRAVITY("hydrometer", "SG 20/20", 0.001) {
         @Override
         double of(Mixture mixture, Temperature at) {
-            return floating(mixture, at, Temperature.TWENTY_CELSIUS) / WATER_20C;
+            return onStem(floating(mixture, at, Temperature.TWENTY_CELSIUS));
+        }
+
+        @Override
+        double onStem(double density) {
+            return density / WATER_20C;
         }
     },
     /** A hydrometer on the scale of sucrose in water at 20 °C; degrees Plato are the same to 0.0005. */
     SACCHAROMETER("saccharometer", "°Bx", 0.25) {
         @Override
         double of(Mixture mixture, Temperature at) {
-            double excess = floating(mixture, at, Temperature.TWENTY_CELSIUS) - WATER_20C;
+            return onStem(floating(mixture, at, Temperature.TWENTY_CELSIUS));
+        }
+
+        @Override
+        double onStem(double density) {
+            double excess = density - WATER_20C;
             // Below water the scale ends; it is drawn on as a straight line, so that a reading of zero still pulls.
             return excess >= 0.0 ? 100.0 * SYRUP.fractionOfExcess(excess) : 100.0 * excess / SYRUP.slope(0.0);
         }
@@ -40,29 +50,48 @@ public enum Shown {
     BAUME("Baumé hydrometer", "°Bé", 0.25) {
         @Override
         double of(Mixture mixture, Temperature at) {
-            double gravity = floating(mixture, at, VolumeBasis.AT_60F.temperature()) / WATER_60F;
-            return 145.0 - 145.0 / gravity;
+            return onStem(floating(mixture, at, VolumeBasis.AT_60F.temperature()));
+        }
+
+        @Override
+        double onStem(double density) {
+            return BAUME_MODULUS - BAUME_MODULUS / (density / WATER_60F);
         }
     },
     /** A spirit hydrometer on the scale of % vol at 20 °C; sugar hides strength from it. */
     SPIRIT_20C("spirit hydrometer", "% vol on its stem, 20 °C", 0.5) {
         @Override
         double of(Mixture mixture, Temperature at) {
-            return stem(mixture, at, VolumeBasis.AT_20C);
+            return onStem(floating(mixture, at, Temperature.TWENTY_CELSIUS));
+        }
+
+        @Override
+        double onStem(double density) {
+            return strength(density, VolumeBasis.AT_20C);
         }
     },
     /** The same on the scale of % vol at 15 °C. */
     SPIRIT_15C("spirit hydrometer", "% vol on its stem, 15 °C", 0.5) {
         @Override
         double of(Mixture mixture, Temperature at) {
-            return stem(mixture, at, VolumeBasis.AT_15C);
+            return onStem(floating(mixture, at, VolumeBasis.AT_15C.temperature()));
+        }
+
+        @Override
+        double onStem(double density) {
+            return strength(density, VolumeBasis.AT_15C);
         }
     },
     /** The same on the scale of United States proof, 60 °F. */
     PROOF("proof hydrometer", "US proof on its stem, 60 °F", 1.0) {
         @Override
         double of(Mixture mixture, Temperature at) {
-            return 2.0 * stem(mixture, at, VolumeBasis.AT_60F);
+            return onStem(floating(mixture, at, VolumeBasis.AT_60F.temperature()));
+        }
+
+        @Override
+        double onStem(double density) {
+            return 2.0 * strength(density, VolumeBasis.AT_60F);
         }
     },
     /** A refractometer without temperature compensation, on the scale of sucrose in water at 20 °C. */
@@ -137,7 +166,10 @@ public enum Shown {
     };
 
     /** Cubic expansion of soda-lime glass, per °C; see {@link Source#GLASS_EXPANSION}. */
-    private static final double GLASS = 25e-6;
+    static final double GLASS = 25e-6;
+
+    /** Modulus of the heavy Baumé scale, from memory. */
+    static final double BAUME_MODULUS = 145.0;
 
     private static final double WATER_20C =
             EthanolWater.at(Temperature.TWENTY_CELSIUS).water();
@@ -157,6 +189,11 @@ public enum Shown {
 
     /** Returns what the instrument would show of a liquid at a temperature, in {@link #unit}. */
     abstract double of(Mixture mixture, Temperature at);
+
+    /** Returns what a hydrometer shows that floats at a density, kg/m³ at the temperature of its scale. */
+    double onStem(double density) {
+        throw new IllegalArgumentException("a " + label + " is no hydrometer");
+    }
 
     public String label() {
         return label;
@@ -210,9 +247,8 @@ public enum Shown {
         return mixture.density(at) / (1.0 - GLASS * (at.celsius() - ofScale.celsius()));
     }
 
-    private static double stem(Mixture mixture, Temperature at, VolumeBasis basis) {
+    private static double strength(double density, VolumeBasis basis) {
         EthanolWater.Isotherm scale = EthanolWater.at(basis.temperature());
-        double density = floating(mixture, at, basis.temperature());
         if (density >= scale.water()) {
             // Heavier than water: the stem ends at zero and is drawn on as a straight line.
             return (scale.water() - density) / -scale.slope(0.0) * 100.0 * scale.water() / scale.ethanol();

@@ -32,6 +32,7 @@ public enum Source {
             "Sucrose in aqueous alcohol at 14 °C, after Scheibler and Schrefeld as tabulated by Seidell",
             Standing.FROM_MEMORY),
     GLASS_EXPANSION("Cubic expansion of soda-lime glass, 25e-6 per °C", Standing.FROM_MEMORY),
+    BOROSILICATE_EXPANSION("Cubic expansion of borosilicate glass 3.3, 9.9e-6 per °C", Standing.FROM_MEMORY),
     SURFACE_TENSION(
             "Vazquez, Alvarez, Navaza: Surface tension of alcohol and water, J. Chem. Eng. Data 40, 1995, with USP dropper",
             Standing.FROM_MEMORY),

@@ -17,6 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.stillroom.core.batch.Wastage.Cause;
+import org.stillroom.core.gauging.Poured;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.liquid.Figure;
@@ -321,6 +322,74 @@ class CellarTest {
         assertThat(objection(5, new Event.Wasted(JAR, lost(Cause.SAMPLE, 100)))).isEqualTo("more-than-there-is");
         says(11, some(DEMIJOHN, CASK, 2000));
         assertThat(objection(12, new Event.Undone(JAR, 3))).isEqualTo("vessel-not-known");
+    }
+
+    /** A label of ± 0.3 % vol on 2 L, every value as likely: 0.3 / √3 · 1.645 is 0.285. */
+    private void begunWithin(double percent) {
+        double[] off = new double[Substance.COUNT];
+        Contents more = liqueur(2.0, 28.0 + percent, 180);
+        Contents less = liqueur(2.0, 28.0, 180);
+        for (Substance substance : Substance.values()) {
+            off[substance.ordinal()] = more.grams(substance) - less.grams(substance);
+        }
+        Slips slips = Slips.of("batch", List.of(new Poured.Slip("label", off)));
+        says(0, new Event.Begun(JAR, less, Outlay.NONE, slips));
+    }
+
+    private double doubt(Place place, Asked asked) {
+        return Objects.requireNonNull(cellar().held(place).doubt().get(asked));
+    }
+
+    @Test
+    void howFarItMayBeOffGoesWithTheLiquidAndEndsWhereItIsMeasured() {
+        begunWithin(0.3);
+        double begun = doubt(JAR, Asked.STRENGTH);
+        assertThat(begun).as("with what the formulas leave open").isBetween(0.285, 0.35);
+        says(1, some(JAR, DEMIJOHN, 600));
+        assertThat(doubt(DEMIJOHN, Asked.STRENGTH)).isCloseTo(begun, within(0.005));
+        assertThat(doubt(DEMIJOHN, Asked.VOLUME))
+                .as("a measure of 1 %: 6 / √3 · 1.645")
+                .isBetween(5.7, 7.0);
+        says(2, new Event.Measured(JAR, Map.of(Asked.STRENGTH, 27.5), Map.of(Asked.STRENGTH, 0.1)));
+        assertThat(cellar().held(JAR).essentials().strength()).isCloseTo(27.5, within(1e-9));
+        assertThat(doubt(JAR, Asked.STRENGTH)).isBetween(0.1, 0.2);
+        says(3, new Event.Measured(DEMIJOHN, Map.of(Asked.STRENGTH, 27.5), Map.of()));
+        assertThat(doubt(DEMIJOHN, Asked.STRENGTH)).as("as such a reading has").isBetween(0.285, 0.35);
+    }
+
+    @Test
+    void whatIsOffInTwoVesselsAlikeIsOffAlikeWhenTheyMeetAgain() {
+        begunWithin(0.3);
+        double strength = doubt(JAR, Asked.STRENGTH);
+        double volume = doubt(JAR, Asked.VOLUME);
+        says(1, some(JAR, DEMIJOHN, 600));
+        says(2, all(DEMIJOHN, JAR));
+        assertThat(doubt(JAR, Asked.STRENGTH)).isCloseTo(strength, within(1e-6));
+        assertThat(doubt(JAR, Asked.VOLUME)).as("the measure between them no longer counts").isCloseTo(volume, within(1e-6));
+    }
+
+    @Test
+    void whereNobodySaysHowFarItIsOffNothingIsToldUntilAllOfItIsMeasured() {
+        says(0, new Event.Begun(JAR, liqueur(2.0, 28, 180), Outlay.NONE));
+        assertThat(cellar().held(JAR).doubt()).isEmpty();
+        assertThat(cellar().held(JAR).poured()).isNull();
+        says(1, new Event.Measured(JAR, Map.of(Asked.STRENGTH, 27.5), Map.of(Asked.STRENGTH, 0.1)));
+        assertThat(cellar().held(JAR).doubt()).isEmpty();
+        says(
+                2,
+                new Event.Measured(
+                        JAR, Map.of(Asked.STRENGTH, 27.5, Asked.SUGAR, 182.0, Asked.VOLUME, 1950.0), Map.of()));
+        assertThat(doubt(JAR, Asked.VOLUME)).isBetween(18.0, 20.0);
+    }
+
+    @Test
+    void whatEvaporatedLeavesOpenHowTheRestIsParted() {
+        begunWithin(0.1);
+        double begun = doubt(JAR, Asked.STRENGTH);
+        says(1, new Event.Evaporated(JAR, new Mass(60), null));
+        assertThat(doubt(JAR, Asked.STRENGTH)).isGreaterThan(begun + 0.05);
+        says(2, new Event.Evaporated(JAR, new Mass(60), 27.6));
+        assertThat(doubt(JAR, Asked.STRENGTH)).isBetween(0.25, 0.4);
     }
 
     @Test
