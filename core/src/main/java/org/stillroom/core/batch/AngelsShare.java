@@ -55,19 +55,19 @@ public final class AngelsShare {
         Slips slips = before.slips().through(before.contents(), now, liquid -> left(liquid, evaporated));
         Contents less = tried(before, new Event.Evaporated(evaporated.place(), new Mass(0.95 * grams), measured));
         if (less != null) {
-            slips = slips.plus(Slips.between(name + ": lost", now, less));
+            slips = slips.plus(Slips.between(name + "the weight of what evaporated", less, now));
         }
         if (measured == null) {
             double ethanol = before.ethanol() - now.grams(Substance.ETHANOL);
-            return slips.plus(
-                    Slips.between(name + ": parted", now, without(before.contents(), 0.5 * ethanol, grams)));
+            return slips.plus(Slips.between(
+                    name + "the alcohol that evaporated", without(before.contents(), 0.5 * ethanol, grams), now));
         }
         for (double by : new double[] {1.0, -1.0}) {
             double end = measured + by * Shown.TRUE_STRENGTH.usualHalfWidth(measured);
             Contents other =
                     tried(before, new Event.Evaporated(evaporated.place(), evaporated.lost(), Math.max(0.0, end)));
             if (other != null) {
-                return slips.plus(Slips.between(name + ": strength", now, other));
+                return slips.plus(Slips.between(name + "the strength that was logged", now, other));
             }
         }
         return slips;

@@ -56,7 +56,7 @@ final class Happening {
             Held held = required(wasted.place());
             Held lost = cut(held, Portion.grams(wasted.loss().amount(), held), wasted.place());
             Held left = without(held, lost).costing(held.outlay());
-            put(wasted.place(), left.isEmpty() ? left : left.off(estimated(entry, 0, lost)));
+            put(wasted.place(), left.isEmpty() ? left : left.off(estimated(entry, lost)));
             flow(entry, wasted.place(), Flow.Kind.LOST, wasted.loss().cause(), Contents.NONE, lost.contents());
         } else if (event instanceof Event.Evaporated evaporated) {
             Held held = required(evaporated.place());
@@ -155,11 +155,12 @@ final class Happening {
         }
         arrives = arrives.costing(taken.outlay());
         for (int i = 0; i < lost.size() && !arrives.isEmpty(); i++) {
-            arrives = arrives.off(estimated(entry, i, lost.get(i)));
+            arrives = arrives.off(estimated(entry, lost.get(i)));
         }
         Held left = without(held, taken);
         if (!left.isEmpty() && moved.taken() instanceof Portion.Some some) {
-            Slips measure = Slips.of(name(entry) + ": amount", taken.contents(), Portion.off(some.amount()));
+            Slips measure = Slips.of(
+                    name(entry) + "the measure of what was moved", taken.contents(), Portion.off(some.amount()));
             arrives = arrives.isEmpty() ? arrives : arrives.off(measure);
             left = left.off(measure.times(-1.0));
         }
@@ -206,7 +207,7 @@ final class Happening {
                 left.isEmpty()
                         ? left
                         : left.off(Slips.of(
-                                name(entry) + ": bottles",
+                                name(entry) + "the measure of what was bottled",
                                 taken.contents(),
                                 -Portion.off(new Volume(bottled.millilitres())))));
     }
@@ -299,12 +300,12 @@ final class Happening {
 
     /** Returns the name of what an entry says, so that it is told from what others say. */
     private static String name(Entry entry) {
-        return "entry " + entry.id();
+        return "entry " + entry.id() + Slips.OF;
     }
 
     /** Returns how far a loss may be off, which is judged rather than measured; what is lost more is there less. */
-    private static Slips estimated(Entry entry, int which, Held lost) {
-        return Slips.of(name(entry) + ": loss " + which, lost.contents(), -JUDGED);
+    private static Slips estimated(Entry entry, Held lost) {
+        return Slips.of(name(entry) + "the measure of what was lost", lost.contents(), -JUDGED);
     }
 
     private static Contents minus(Contents from, Contents what) {

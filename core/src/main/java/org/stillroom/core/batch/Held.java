@@ -1,13 +1,12 @@
 package org.stillroom.core.batch;
 
 import java.util.Collections;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
-import java.util.List;
-import java.util.Map;
-import org.stillroom.core.gauging.Gauged;
 import org.stillroom.core.gauging.Gauged.Interval;
+import org.stillroom.core.gauging.Gauged;
 import org.stillroom.core.gauging.Gauging;
 import org.stillroom.core.gauging.Poured;
 import org.stillroom.core.liquid.Contents;

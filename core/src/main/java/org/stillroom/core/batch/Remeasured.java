@@ -78,7 +78,8 @@ public final class Remeasured {
             double half = halfWidth(figure.getKey(), figure.getValue(), measured.doubt());
             Contents other = atItsEnd(before.contents(), measured, figure.getKey(), half);
             if (other != null) {
-                slips = slips.plus(Slips.between(name + ": " + figure.getKey(), now, other));
+                slips = slips.plus(
+                        Slips.between(name + "the " + figure.getKey().label() + " that was logged", now, other));
             }
         }
         return whole ? slips.asKnown() : slips;

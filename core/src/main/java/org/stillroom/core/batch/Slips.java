@@ -22,6 +22,9 @@ public final class Slips {
     /** Part of a slip by which what happens is tried, so that it is followed by its slope. */
     private static final double TRIED = 1e-3;
 
+    /** Stands between whose slip it is and what it is called. */
+    static final String OF = ": ";
+
     private final Map<String, double[]> atItsEnd;
     private final boolean known;
 
@@ -38,7 +41,7 @@ public final class Slips {
     public static Slips of(String of, List<Poured.Slip> slips) {
         Slips all = NONE;
         for (Poured.Slip slip : slips) {
-            all = all.plus(of(of + ": " + slip.what(), slip.atItsEnd()));
+            all = all.plus(of(of + OF + slip.what(), slip.atItsEnd()));
         }
         return all;
     }
@@ -65,10 +68,12 @@ public final class Slips {
         return known;
     }
 
-    /** Returns them one by one. */
+    /** Returns them one by one, as the maker would call them. */
     public List<Poured.Slip> all() {
         return atItsEnd.entrySet().stream()
-                .map(slip -> new Poured.Slip(slip.getKey(), slip.getValue().clone()))
+                .map(slip -> new Poured.Slip(
+                        slip.getKey().substring(slip.getKey().indexOf(OF) + OF.length()),
+                        slip.getValue().clone()))
                 .toList();
     }
 
@@ -145,8 +150,8 @@ public final class Slips {
             return false;
         }
         return atItsEnd.entrySet().stream()
-                .allMatch(slip -> Arrays.equals(
-                        slip.getValue(), slips.atItsEnd.getOrDefault(slip.getKey(), new double[0])));
+                .allMatch(slip ->
+                        Arrays.equals(slip.getValue(), slips.atItsEnd.getOrDefault(slip.getKey(), new double[0])));
     }
 
     @Override

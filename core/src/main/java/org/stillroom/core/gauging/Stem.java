@@ -92,8 +92,7 @@ public record Stem(Temperature markedFor, Glass glass) {
             case GRAVITY -> value * water.water();
             case SACCHAROMETER -> {
                 SucroseWater.Isotherm syrup = SucroseWater.at(markedFor);
-                yield water.water()
-                        + (value >= 0.0 ? syrup.excess(value / 100.0) : value / 100.0 * syrup.slope(0.0));
+                yield water.water() + (value >= 0.0 ? syrup.excess(value / 100.0) : value / 100.0 * syrup.slope(0.0));
             }
             case BAUME -> Shown.BAUME_MODULUS / (Shown.BAUME_MODULUS - value) * water.water();
             case SPIRIT_20C, SPIRIT_15C -> water.density(water.fractionOfPercentByVolume(value));

@@ -124,7 +124,9 @@ public record Resolved(
         return switch (dropBasis()) {
             case WEIGHED -> Math.hypot(OfficialDropper.ALLOWANCE, densityDoubtOfDrop());
             case OWN_DROPPER ->
-                Math.hypot(OfficialDropper.ALLOWANCE, Objects.requireNonNull(dropper).doubtOfOthers());
+                Math.hypot(
+                        OfficialDropper.ALLOWANCE,
+                        Objects.requireNonNull(dropper).doubtOfOthers());
             case OFFICIAL -> OfficialDropper.RELATIVE_DOUBT;
         };
     }

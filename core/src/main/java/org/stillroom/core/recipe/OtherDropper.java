@@ -46,8 +46,7 @@ public final class OtherDropper {
     }
 
     private static boolean isWeighed(Recipe recipe, Line line) {
-        return recipe.ingredients().stream()
-                .anyMatch(each -> each.name().equals(line.use()) && each.drop() != null);
+        return recipe.ingredients().stream().anyMatch(each -> each.name().equals(line.use()) && each.drop() != null);
     }
 
     /** Drops per litre keep their fraction, since they are rounded for the batch; a count of its own is whole. */

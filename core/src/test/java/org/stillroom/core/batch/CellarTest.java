@@ -365,7 +365,9 @@ class CellarTest {
         says(1, some(JAR, DEMIJOHN, 600));
         says(2, all(DEMIJOHN, JAR));
         assertThat(doubt(JAR, Asked.STRENGTH)).isCloseTo(strength, within(1e-6));
-        assertThat(doubt(JAR, Asked.VOLUME)).as("the measure between them no longer counts").isCloseTo(volume, within(1e-6));
+        assertThat(doubt(JAR, Asked.VOLUME))
+                .as("the measure between them no longer counts")
+                .isCloseTo(volume, within(1e-6));
     }
 
     @Test

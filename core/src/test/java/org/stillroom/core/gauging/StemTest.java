@@ -58,7 +58,8 @@ class StemTest {
     void aScaleOfSyrupForAnotherTemperatureIsReadByTheSyrupOfThatTemperature() {
         double usual = FIFTEEN.restated(Shown.SACCHAROMETER, 50.0, FIFTEEN.markedFor());
         assertThat(usual).isGreaterThan(50.2).isLessThan(50.7);
-        assertThat(FIFTEEN.restated(Shown.SACCHAROMETER, 0.0, FIFTEEN.markedFor())).isGreaterThan(0.1);
+        assertThat(FIFTEEN.restated(Shown.SACCHAROMETER, 0.0, FIFTEEN.markedFor()))
+                .isGreaterThan(0.1);
     }
 
     @Test

@@ -229,13 +229,7 @@ class PlanFindingsTest {
     @Tag("property")
     void aDropFollowsTheMakersDropperByItsDropOfWaterUnlessItWasWeighedItself() {
         Measure dropper = new Measure(
-                "pipette",
-                MeasureKind.DROPPER,
-                null,
-                null,
-                null,
-                List.of(),
-                new Typed<>("46 mg", new Mass(0.046)));
+                "pipette", MeasureKind.DROPPER, null, null, null, List.of(), new Typed<>("46 mg", new Mass(0.046)));
         Plan plan = new Kitchen()
                 .amount("vodka 40 %", "1 kg")
                 .bought("lemon oil", Kind.ESSENTIAL_OIL, null, null, null, null)

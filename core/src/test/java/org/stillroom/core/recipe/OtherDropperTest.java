@@ -49,22 +49,26 @@ class OtherDropperTest {
     void dropsAreCountedAnewWhereItIsKnownWithWhatTheyWereCounted() {
         Line line = in(recipe(OIL, perLitre(24), dropper("theirs", 46.0)), dropper("mine", 40.0));
 
-        assertThat(line.amount()).isEqualTo(new LineAmount.PerLitre(
-                new Typed<>("27.6 drops/L", new Dose(new Drops(46.0 / 40.0 * 24)))));
+        assertThat(line.amount())
+                .isEqualTo(new LineAmount.PerLitre(new Typed<>("27.6 drops/L", new Dose(new Drops(46.0 / 40.0 * 24)))));
         assertThat(line.with()).isEqualTo("mine");
         assertThat(line.note()).isEqualTo("stir");
         LineAmount whole = new LineAmount.Fixed(new Typed<>("24 drops", new Drops(24)));
-        assertThat(in(recipe(OIL, whole, dropper("theirs", 46.0)), dropper("mine", 40.0)).amount())
+        assertThat(in(recipe(OIL, whole, dropper("theirs", 46.0)), dropper("mine", 40.0))
+                        .amount())
                 .isEqualTo(new LineAmount.Fixed(new Typed<>("28 drops", new Drops(28))));
     }
 
     @Test
     void theCountStaysWhereTheRecipeSaysNothingOrHasWeighedTheLiquidItself() {
-        assertThat(in(recipe(OIL, perLitre(24)), dropper("mine", 40.0)).amount()).isEqualTo(perLitre(24));
-        assertThat(in(recipe(OIL, perLitre(24), dropper("theirs", null)), dropper("mine", 40.0)).amount())
+        assertThat(in(recipe(OIL, perLitre(24)), dropper("mine", 40.0)).amount())
+                .isEqualTo(perLitre(24));
+        assertThat(in(recipe(OIL, perLitre(24), dropper("theirs", null)), dropper("mine", 40.0))
+                        .amount())
                 .isEqualTo(perLitre(24));
         Ingredient weighed = OIL.ofDrop(new Typed<>("20 mg", new Mass(0.020)));
-        assertThat(in(recipe(weighed, perLitre(24), dropper("theirs", 46.0)), dropper("mine", 40.0)).amount())
+        assertThat(in(recipe(weighed, perLitre(24), dropper("theirs", 46.0)), dropper("mine", 40.0))
+                        .amount())
                 .isEqualTo(perLitre(24));
     }
 
@@ -73,6 +77,7 @@ class OtherDropperTest {
         Recipe other = OtherDropper.in(recipe(OIL, perLitre(24), dropper("mine", 50.0)), 0, dropper("mine", 40.0));
 
         assertThat(other.measures()).containsExactly(dropper("mine", 40.0));
-        assertThat(((LineAmount.PerLitre) other.lines().get(0).amount()).dose().text()).isEqualTo("30.0 drops/L");
+        assertThat(((LineAmount.PerLitre) other.lines().get(0).amount()).dose().text())
+                .isEqualTo("30.0 drops/L");
     }
 }

@@ -10,8 +10,8 @@ import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.stillroom.core.aroma.Constituents;
-import org.stillroom.core.reference.Standing;
 import org.stillroom.core.quantity.Span;
+import org.stillroom.core.reference.Standing;
 import org.stillroom.core.reference.Table;
 import org.stillroom.core.tasting.Note.Content;
 
@@ -80,9 +80,11 @@ class NoteTest {
         Content guessed = Objects.requireNonNull(
                 AromaContents.of("moon dust", 100, Map.of(LINALOOL, 0.8)).get(LINALOOL));
         assertThat(guessed).isEqualTo(new Content(40, 80, 100));
-        assertThat(AromaContents.analysed(100, Map.of(LINALOOL, Span.exactly(0.8))).get(LINALOOL))
+        assertThat(AromaContents.analysed(100, Map.of(LINALOOL, Span.exactly(0.8)))
+                        .get(LINALOOL))
                 .isEqualTo(new Content(80, 80, 80));
-        assertThat(AromaContents.analysed(100, Map.of(LINALOOL, new Span(0.25, 0.75))).get(LINALOOL))
+        assertThat(AromaContents.analysed(100, Map.of(LINALOOL, new Span(0.25, 0.75)))
+                        .get(LINALOOL))
                 .isEqualTo(new Content(25, 50, 75));
     }
 

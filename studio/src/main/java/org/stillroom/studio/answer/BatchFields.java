@@ -8,12 +8,13 @@ import static org.stillroom.core.liquid.Figure.VOLUME_20C;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
-import org.jspecify.annotations.Nullable;
+import java.util.Map;
 import org.stillroom.core.batch.BottlePlan;
 import org.stillroom.core.batch.Bottling;
 import org.stillroom.core.batch.Event;
 import org.stillroom.core.batch.Outlay;
 import org.stillroom.core.liquid.Essentials;
+import org.stillroom.core.plan.Asked;
 import org.stillroom.core.safety.Keeping;
 import org.stillroom.planner.shopping.Money;
 import org.stillroom.studio.usecase.batch.LogBatch;
@@ -39,7 +40,7 @@ public final class BatchFields {
                 .put("recipe", batch.recipe())
                 .put("make", batch.make())
                 .put("made", batch.made().toString())
-                .put("body", batch.body())
+                .put("went_in", WentIn.fields(batch.sheet()))
                 .put(
                         "vessels",
                         batch.vessels().stream().map(BatchFields::vessel).toList());
@@ -64,9 +65,17 @@ public final class BatchFields {
                 .put(STRENGTH.key(), essentials.strength())
                 .put(SUGAR.key(), essentials.sugar())
                 .put(ACIDITY.key(), essentials.acidity());
-        maybe(fields, "ph", vessel.held().ph());
-        maybe(fields, "mean_age_days", vessel.meanDays());
-        maybe(fields, "youngest_days", vessel.youngestDays());
+        fields.putOrNone("ph", vessel.held().ph());
+        fields.putOrNone("mean_age_days", vessel.meanDays());
+        fields.putOrNone("youngest_days", vessel.youngestDays());
+        Map<Asked, Double> doubt = vessel.held().doubt();
+        fields.put(
+                "doubt",
+                new Fields()
+                        .putOrNone(VOLUME_20C.key(), doubt.get(Asked.VOLUME))
+                        .putOrNone(STRENGTH.key(), doubt.get(Asked.STRENGTH))
+                        .putOrNone(SUGAR.key(), doubt.get(Asked.SUGAR))
+                        .putOrNone(ACIDITY.key(), doubt.get(Asked.ACIDITY)));
         cost(fields, vessel.held().outlay());
         TellKeeping.Found keeps = vessel.keeps();
         return keeps == null ? fields : keeps(fields, keeps);
@@ -77,14 +86,6 @@ public final class BatchFields {
         fields.put("keeping_known", keeps.isKnown());
         Fields with = keeping == null ? fields.putNone("keeping") : fields.put("keeping", KeepingFields.of(keeping));
         return with.put("findings", FindingFields.of(keeps.findings()));
-    }
-
-    private static void maybe(Fields fields, String key, @Nullable Double value) {
-        if (value == null) {
-            fields.putNone(key);
-        } else {
-            fields.put(key, value);
-        }
     }
 
     private static Fields cost(Fields fields, Outlay outlay) {
@@ -105,6 +106,7 @@ public final class BatchFields {
                 .putCount("entry", line.id())
                 .put("at", line.at().toString())
                 .put("kind", line.kind())
+                .put("told", line.told())
                 .put("typed", typed)
                 .put("undone", line.undone());
         Long undoes = line.undoes();
@@ -128,7 +130,7 @@ public final class BatchFields {
                 .put("each_ml", bottling.fill().millilitres())
                 .put(STRENGTH.key(), bottling.each().essentials().strength())
                 .put("at", bottling.at().toString());
-        maybe(fields, "ph", bottling.each().ph());
+        fields.putOrNone("ph", bottling.each().ph());
         Instant pasteurised = bottling.pasteurised();
         fields =
                 pasteurised == null ? fields.putNone("pasteurised") : fields.put("pasteurised", pasteurised.toString());
@@ -139,9 +141,15 @@ public final class BatchFields {
 
     /** Returns what waits, with the batch that does. */
     public static Fields rests(Rests rests) {
-        return waiting(rests.waiting())
-                .put("batch", rests.waiting().batch())
-                .putCount("number", rests.number())
+        Waiting.Made make = rests.waiting().make();
+        Fields fields = waiting(rests.waiting());
+        Integer number = rests.number();
+        if (number == null) {
+            fields.putNone("batch").putNone("number");
+        } else {
+            fields.put("batch", rests.waiting().batch()).putCount("number", number);
+        }
+        return fields.put("make", make == null ? null : make.id())
                 .put("title", rests.title())
                 .put("due", rests.due());
     }
@@ -159,7 +167,7 @@ public final class BatchFields {
             fields.put("last", new Fields().put("size_ml", last.size()).put("filled_ml", last.millilitres()));
         }
         return fields.put("unfilled_ml", found.plan().unfilled())
-                .put("part_of_make", found.part())
+                .put("part_of_batch", found.part())
                 .put("sizes", found.rooms().stream().map(BatchFields::room).toList())
                 .put("lots", found.typedLots());
     }
@@ -173,8 +181,7 @@ public final class BatchFields {
                 .put("size_ml", room.size())
                 .put("fill_to_ml", room.fillTo())
                 .put("at_40c_ml", room.warmest());
-        maybe(
-                fields,
+        fields.putOrNone(
                 "full_at_c",
                 room.fullAt().isPresent() ? Double.valueOf(room.fullAt().getAsDouble()) : null);
         return cost(fields, room.cost()).put("bottle_counted", room.bottleCounted());

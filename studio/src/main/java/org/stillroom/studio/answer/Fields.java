@@ -62,6 +62,11 @@ public final class Fields {
         return add(key, null);
     }
 
+    /** Puts a number, or null where it does not exist. */
+    public Fields putOrNone(String key, @Nullable Double value) {
+        return value == null ? putNone(key) : put(key, value.doubleValue());
+    }
+
     private Fields add(String key, @Nullable Object value) {
         if (!isSnakeCase(key)) {
             throw new IllegalArgumentException("a key is snake_case, not \"" + key + "\"");

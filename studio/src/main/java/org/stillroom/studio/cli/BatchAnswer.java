@@ -2,12 +2,11 @@ package org.stillroom.studio.cli;
 
 import java.time.Instant;
 import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import org.stillroom.core.batch.Bottling;
 import org.stillroom.core.liquid.Essentials;
+import org.stillroom.core.plan.Asked;
 import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.studio.answer.BatchFields;
@@ -43,7 +42,7 @@ final class BatchAnswer {
                 String title = batch.title();
                 String number = "" + batch.number();
                 if (batch.vessels().isEmpty()) {
-                    table.row(number, title, "nothing left", "", "", "");
+                    table.row(number, title, "nothing left", "", "", "", "", "");
                 }
                 batch.vessels().forEach(vessel -> row(table, number, title, vessel));
             }
@@ -132,14 +131,9 @@ final class BatchAnswer {
         }
 
         private static String words(Line line) {
-            List<String> typed = new ArrayList<>();
-            for (Map.Entry<String, String> each : line.typed().entrySet()) {
-                typed.add(each.getKey() + " " + each.getValue());
-            }
-            typed.sort(String::compareTo);
-            String what = line.kind().substring(line.kind().indexOf('.') + 1);
-            return line.id() + "  " + day(line.at()) + "  " + what
-                    + (typed.isEmpty() ? "" : ": " + String.join(", ", typed))
+            String note = line.typed().getOrDefault("note", "");
+            return line.id() + "  " + day(line.at()) + "  " + line.told()
+                    + (note.isEmpty() ? "" : " – " + note)
                     + (line.undone() ? " (taken back)" : "");
         }
     }
@@ -169,7 +163,7 @@ final class BatchAnswer {
                 table.row(
                         each.waiting().until().toString(),
                         each.waiting().what().name().toLowerCase(Locale.ROOT),
-                        each.number() + " " + each.title(),
+                        (each.number() == null ? "" : each.number() + " ") + each.title(),
                         "" + each.waiting().id(),
                         each.due() ? "ready" : "");
             }
@@ -184,7 +178,9 @@ final class BatchAnswer {
                 .text("vessel")
                 .figure("volume")
                 .figure("% vol")
-                .figure("sugar, g/L");
+                .figure("±")
+                .figure("sugar, g/L")
+                .figure("±");
     }
 
     private static void row(Table table, String number, String title, Vessel vessel) {
@@ -195,6 +191,14 @@ final class BatchAnswer {
                 vessel.name(),
                 QuantityWords.metric(new Volume(essentials.millilitres())),
                 Figure.decimals(essentials.strength(), 1),
-                Figure.decimals(essentials.sugar(), 0));
+                within(vessel, Asked.STRENGTH, 1),
+                Figure.decimals(essentials.sugar(), 0),
+                within(vessel, Asked.SUGAR, 0));
+    }
+
+    /** Returns the doubt of a figure, empty where it is not known. */
+    private static String within(Vessel vessel, Asked asked, int decimals) {
+        Double doubt = vessel.held().doubt().get(asked);
+        return doubt == null ? "" : Figure.decimals(doubt, decimals);
     }
 }

@@ -12,7 +12,6 @@ import org.stillroom.core.plan.Correction.Batch;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.reference.Source;
 import org.stillroom.core.reference.Workings;
-import org.stillroom.planner.marks.Measured;
 
 /** Tells which readings serve best for a liquid, before anything is measured. */
 public final class AdviseReadings {
@@ -24,13 +23,13 @@ public final class AdviseReadings {
      * @param likely the liquid, of about these figures; where it is known what was poured, that counts instead
      * @param have ways to measure
      * @param batch how much there is, or null when it does not matter
-     * @param poured what went in as it was measured, or null
+     * @param poured what is known of it before it is read, or null
      */
     public record Asked(
             Batch likely,
             List<Method> have,
             @Nullable Volume batch,
-            @Nullable Measured poured) {
+            @Nullable Poured poured) {
         public Asked {
             have = List.copyOf(have);
         }
@@ -52,8 +51,7 @@ public final class AdviseReadings {
     /** Returns the advice. */
     public static Advice answer(Asked asked, Workings workings) {
         Volume batch = asked.batch();
-        Measured measured = asked.poured();
-        Poured poured = measured == null ? null : GaugeVessel.poured(measured);
+        Poured poured = asked.poured();
         Contents likely = poured == null ? asked.likely().contents() : poured.contents();
         List<Guide.Choice> choices =
                 Guide.choices(asked.have(), likely, poured, batch == null ? null : batch.millilitres());

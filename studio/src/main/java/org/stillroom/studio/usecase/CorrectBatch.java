@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.batch.Remeasured;
 import org.stillroom.core.gauging.Gauged;
+import org.stillroom.core.gauging.Gauged.Interval;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.liquid.MadeUp;
@@ -122,7 +124,21 @@ public final class CorrectBatch {
         Map<Asked, Double> doubt = new EnumMap<>(Asked.class);
         doubt.put(Asked.STRENGTH, gauged.strength().halfWidth());
         doubt.put(Asked.SUGAR, gauged.sugar().halfWidth());
-        return new Batch(gauged.contents(), doubt);
+        return new Batch(asGauged(gauged), doubt);
+    }
+
+    /** Returns the liquid with the very figures of the estimate, which may lie beside what the formulas make of its grams. */
+    private static Contents asGauged(Gauged gauged) {
+        Map<Asked, Double> figures = new EnumMap<>(Asked.class);
+        figures.put(Asked.STRENGTH, gauged.strength().value());
+        figures.put(Asked.SUGAR, gauged.sugar().value());
+        figures.put(Asked.ACIDITY, gauged.acidity().value());
+        Interval volume = gauged.volume();
+        if (volume != null) {
+            figures.put(Asked.VOLUME, volume.value());
+        }
+        return Impossible.unless(
+                "strength", "Check strength and sugar.", () -> Remeasured.to(gauged.contents(), figures));
     }
 
     /** Returns the ways. */

@@ -26,9 +26,9 @@ public final class GaugeVessel {
      * What is known.
      *
      * @param readings of the liquid
-     * @param poured what went in as it was measured, or null
+     * @param poured what is known of it before it is read: what went in, or what a log says; null where nothing is
      */
-    public record Asked(List<Reading> readings, @Nullable Measured poured) {
+    public record Asked(List<Reading> readings, @Nullable Poured poured) {
         public Asked {
             readings = List.copyOf(readings);
         }
@@ -41,9 +41,8 @@ public final class GaugeVessel {
      */
     public static Gauged answer(Asked asked, Workings workings) {
         asked.readings().forEach(reading -> Range.refuseOutside(reading.at()));
-        Measured poured = asked.poured();
         try {
-            Gauged gauged = Gauging.of(asked.readings(), poured == null ? null : poured(poured))
+            Gauged gauged = Gauging.of(asked.readings(), asked.poured())
                     .orElseThrow(() -> new Impossible(
                             "",
                             "what was read leaves open how strong and how sweet it is.",

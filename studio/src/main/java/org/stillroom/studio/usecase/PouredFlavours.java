@@ -17,15 +17,19 @@ public final class PouredFlavours {
 
     private PouredFlavours() {}
 
-    /** Returns each that was dosed, with how much of it was poured. */
-    public static List<Added> of(Measured poured) {
+    /**
+     * Returns each that was dosed, with how much of it is there.
+     *
+     * @param part of what was poured that is still there
+     */
+    public static List<Added> of(Measured poured, double part) {
         double dose = BASE * poured.liquid().total();
         return poured.lines().stream()
                 .filter(line -> line.grams() < dose)
                 .filter(line -> FLAVOURS.contains(line.exact().ingredient().kind()))
                 .map(line -> new Added(
                         new Addition(line.name(), line.exact().ingredient().perGram(), Double.POSITIVE_INFINITY),
-                        line.grams()))
+                        part * line.grams()))
                 .toList();
     }
 }

@@ -43,9 +43,8 @@ class BatchCommandsTest {
                       - {use: white sugar, amount: free}
                       - {use: water, amount: free}
                     """ + ingredients, "pear.yaml", "b" + ingredients);
-            BeginMake.Outcome begun =
-                    new BeginMake(store)
-                            .answer(recipe, 1, new BeginMake.Wish("", false, Map.of(), Map.of()), "c" + ingredients);
+            BeginMake.Outcome begun = new BeginMake(store)
+                    .answer(recipe, 1, new BeginMake.Wish("", false, Map.of(), Map.of()), "c" + ingredients);
             String make = ((BeginMake.Outcome.Begun) begun).make().id();
             ShowMake show = new ShowMake(store);
             int step = 0;
@@ -71,10 +70,23 @@ class BatchCommandsTest {
     void whatWasDoneIsWrittenDown() {
         Desk.Run run = Desk.type("log 1 moved --to demijohn --sediment 30ml --note racked" + data);
         assertThat(run.exit()).as(run.err()).isZero();
-        assertThat(run.out()).contains("demijohn", "moved", "sediment 30ml");
+        assertThat(run.out()).contains("moved from 1 to demijohn: all of it; 30.0 mL left above the sediment – racked");
         JsonNode lost = Desk.ask("log 1 lost --amount 100ml" + data).json();
         assertThat(lost.at("/vessels/0/volume_20c_ml").doubleValue()).isCloseTo(1870.0, within(10.0));
         assertThat(lost.get("log").size()).isEqualTo(2);
+    }
+
+    @Test
+    void anEntryIsTakenBackByItsNumber() {
+        JsonNode lost = Desk.ask("log 1 lost --amount 100ml" + data).json();
+        long entry = lost.at("/log/0/entry").longValue();
+        Desk.Run back = Desk.type("log 1 take-back " + entry + data);
+        assertThat(back.exit()).as(back.err()).isZero();
+        assertThat(back.out()).contains("lost from 1; 100.0 mL spilt, drunk or other (taken back)", "taken back: lost");
+        assertThat(Desk.type("log 1 take-back 4711" + data).exit()).isEqualTo(3);
+        assertThat(Desk.type("log 1 take-back" + data).err()).contains("number of an entry");
+        assertThat(Desk.type("log 1 lost 17 --amount 1ml" + data).err()).contains("take-back");
+        assertThat(Desk.type("log --help").out()).doesNotContain("was waits").contains("take-back");
     }
 
     @Test

@@ -331,7 +331,13 @@ class FlavourCommandsTest {
             store.lots()
                     .add(
                             List.of(Bottles.read(
-                                    "name", "juniper oil", "kind", "essential oil", "left", "40 ml", "analysis",
+                                    "name",
+                                    "juniper oil",
+                                    "kind",
+                                    "essential oil",
+                                    "left",
+                                    "40 ml",
+                                    "analysis",
                                     "terpinen-4-ol;100")),
                             "r1");
         }

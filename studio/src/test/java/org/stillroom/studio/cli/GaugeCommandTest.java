@@ -100,6 +100,74 @@ class GaugeCommandTest {
                 .isLessThan(usual.get("doubt").get("sugar_g_per_l").doubleValue());
     }
 
+    private static double read(String line, int which) {
+        return Desk.ask(line).json().get("readings").get(which).get("value").doubleValue();
+    }
+
+    /** 145 / (145 − 6.24) is 1.04497: what Baumé, always of 60 °F, and SG 60/60 say of one liquid comes to the same. */
+    @Test
+    void theTemperatureThatAHydrometerIsMarkedForCountsOnEveryScale() {
+        String line = "gauge --refractometer 25.9Bx --temperature 25C --hydrometer ";
+        double usual = read(line + "SG~1.0316", 0);
+        double pair = read(line + "SG~1.0316~60/60", 0);
+        assertThat(pair).isGreaterThan(usual + 0.0007).isLessThan(usual + 0.001);
+        assertThat(read(line + "SG~1.0316 --reference 60F", 0)).isEqualTo(pair);
+        assertThat(read(line + "SG~1.0316 --reference 15C", 0)).isGreaterThan(pair);
+        assertThat(read(line + "7.9Bx --reference 60F", 0)).isGreaterThan(read(line + "7.9Bx", 0) + 0.1);
+        assertThat(read(line + "SG~1.0316 --glass borosilicate", 0)).isBetween(usual + 5e-5, usual + 1e-4);
+        Desk.Run told = Desk.type(line + "SG~1.0316~60/60");
+        assertThat(told.out()).contains("marked for 15.6", "1.0316", "SG 20/20");
+    }
+
+    @Test
+    void whatIsSaidOfAHydrometerThatIsNotSoOrNotThereIsRefused() {
+        String line = "gauge --density 1.0295g/ml --refractometer 25.9Bx";
+        assertThat(Desk.type(line + " --reference 60F").err()).contains("--reference", "only a hydrometer");
+        assertThat(Desk.type(line + " --glass borosilicate").err()).contains("--glass", "only a hydrometer");
+        assertThat(Desk.type(line + " --hydrometer 4.4~Baumé --reference 20C").err())
+                .contains("60 °F");
+        assertThat(Desk.type(line + " --hydrometer SG~1.03~60/60 --reference 20C")
+                        .err())
+                .contains("marked for 60 °F");
+        assertThat(Desk.type(line + " --hydrometer SG~1.03 --glass lead").err()).contains("lead", "borosilicate");
+    }
+
+    @Test
+    void aRefractometerThatShowsANumberNearOneIsAskedForItsScale() {
+        String line = "gauge --density 1.0423g/ml --refractometer ";
+        Desk.Run bare = Desk.type(line + "1.3812");
+        assertThat(bare.exit()).isEqualTo(2);
+        assertThat(bare.err()).contains("refractive index or °Brix", "n 1.3812", "1.3812Bx");
+        assertThat(read(line + "n~1.3812", 1)).isEqualTo(1.3812);
+        assertThat(read(line + "31.5", 1)).isEqualTo(31.5);
+    }
+
+    @Test
+    void theAcidityThatItComesToIsSaid() {
+        Desk.Run run = Desk.type("correct --volume 1.9L --strength 27.1% --sugar 165g/L --to-acidity 5g/L");
+        assertThat(run.out()).contains("164.5 g/L of sugar and 5.00 g/L of acid.");
+    }
+
+    @Test
+    void everyReadingMayBeTakenAgain() {
+        JsonNode json = Desk.ask("gauge --flask 50ml --flask-weight 51.42g --flask-weight 51.44g@21C --sugar 180g/L"
+                        + " --volume 1.9L --volume 1.91L --mass 1.96kg --mass 1.97kg")
+                .json();
+        assertThat(json.get("readings")).hasSize(7);
+    }
+
+    @Test
+    void whatWasPouredMayHaveBeenOfAnotherSize() throws IOException {
+        String line = "gauge --poured " + recipe() + " --density 1.0295g/ml --volume 1L";
+        JsonNode asWritten = Desk.ask(line).json();
+        assertThat(Math.abs(asWritten.at("/readings/1/pull_sigma").doubleValue()))
+                .isGreaterThan(10.0);
+        JsonNode made = Desk.ask(line + " --makes 1L").json();
+        assertThat(Math.abs(made.at("/readings/1/pull_sigma").doubleValue())).isLessThan(2.0);
+        assertThat(made.at("/volume_20c_ml/value").doubleValue()).isCloseTo(1000.0, within(10.0));
+        assertThat(Desk.type("gauge --density 1.0295g/ml --makes 1L").err()).contains("--makes", "--poured");
+    }
+
     @Test
     void aWeighedFlaskIsADensityPutRightForTheAir() {
         JsonNode json = Desk.ask("gauge --flask 50ml --flask-weight 51.42g --sugar 180g/L")

@@ -92,7 +92,10 @@ class FollowDoseTest {
         assertThat(offers.get(0).after()).isEqualTo("16.9 drops/L");
         assertThat(offers.get(0).found().alcohol()).isEmpty();
         FollowDose.Offer same = FOLLOW.answer(
-                        null, null, "24 drops/L", Map.of(FollowDose.Basis.CONSTITUENT, ExtractStrength.byContent(12, 12.1)))
+                        null,
+                        null,
+                        "24 drops/L",
+                        Map.of(FollowDose.Basis.CONSTITUENT, ExtractStrength.byContent(12, 12.1)))
                 .get(0);
         assertThat(same.isSame()).isTrue();
         assertThat(same.after()).isEqualTo("24 drops/L");

@@ -34,7 +34,7 @@ class PouredFlavoursTest {
         RecipeReading.Understood read = (RecipeReading.Understood) new RecipeReader(OunceMeaning.US_FLUID).read(text);
         PlanRecipe.Outcome plan = PlanRecipe.answer(new Making(read.recipe(), Map.of()), null, Workings.NONE);
         Measured poured = ((PlanRecipe.Outcome.Worked) plan).plan().measured();
-        List<Added> flavours = PouredFlavours.of(Objects.requireNonNull(poured));
+        List<Added> flavours = PouredFlavours.of(Objects.requireNonNull(poured), 1.0);
         assertThat(flavours).hasSize(1);
         assertThat(flavours.get(0).addition().name()).isEqualTo("juniper tincture");
         assertThat(flavours.get(0).grams()).isBetween(35.0, 38.0);

@@ -73,7 +73,8 @@ public final class CalibrateQuestion extends DeskQuestion {
                 several(REFRACTOMETER, "what it shows, such as 0.3Bx"),
                 new Part("compensated", "the refractometer corrects for temperature by itself", null, Part.Form.FLAG),
                 Part.text(
-                        "reference", "temperature that a hydrometer of % vol is marked for: 20C or 15C (default: 20C)"),
+                        "reference",
+                        "temperature that the hydrometer is marked for: 20C, 15C or 60F (default: 20C, of Baumé and proof 60F)"),
                 Part.usual(
                         IN,
                         "water",
@@ -140,16 +141,17 @@ public final class CalibrateQuestion extends DeskQuestion {
     private static Calibration ofLiquid(String part, AskedTexts asked, Workings workings) {
         ScaleText scales = new ScaleText(asked, asked.basis());
         Map<Shown, List<Double>> reads = new LinkedHashMap<>();
+        Optional<Temperature> at = asked.temperature();
+        Temperature read = at.orElse(Temperature.TWENTY_CELSIUS);
         for (String text : asked.texts(part)) {
             (part.equals(HYDROMETER) ? scales.hydrometer(part, text) : scales.refractometer(part, text))
                     .ifPresent(each -> reads.computeIfAbsent(each.shown(), shown -> new ArrayList<>())
-                            .add(each.value()));
+                            .add(each.restated(read)));
         }
         if (reads.size() > 1) {
             asked.object(part, "it was read on several scales.", "Give all readings on one.");
         }
         Optional<Calibrated.Known> known = known(asked);
-        Optional<Temperature> at = asked.temperature();
         Optional<Double> half = halfMark(asked);
         asked.refuseIfAnyWrong();
         Shown shown = reads.keySet().iterator().next();

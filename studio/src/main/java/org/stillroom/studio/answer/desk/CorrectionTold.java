@@ -55,6 +55,9 @@ final class CorrectionTold {
                                     "extract_percent",
                                     "more of each extract, in per cent of what went in, that restores it")))));
 
+    /** Less acid than this goes unsaid, g/L as citric. */
+    private static final double TASTELESS = 0.005;
+
     private CorrectionTold() {}
 
     static Told told(String heading, Found found) {
@@ -120,8 +123,12 @@ final class CorrectionTold {
         }
         Essentials result = way.essentials();
         sentences.add("Then " + QuantityWords.fixed(result.millilitres(), 0) + " mL at 20 °C of "
-                + QuantityWords.fixed(result.strength(), 2) + within(way, Asked.STRENGTH, 2) + " % vol and "
-                + QuantityWords.fixed(result.sugar(), 1) + within(way, Asked.SUGAR, 1) + " g/L of sugar.");
+                + QuantityWords.fixed(result.strength(), 2) + within(way, Asked.STRENGTH, 2) + " % vol"
+                + (result.acidity() < TASTELESS ? " and " : ", ")
+                + QuantityWords.fixed(result.sugar(), 1) + within(way, Asked.SUGAR, 1) + " g/L of sugar"
+                + (result.acidity() < TASTELESS
+                        ? "."
+                        : " and " + QuantityWords.fixed(result.acidity(), 2) + " g/L of acid."));
         if (extract(way) >= 0.5 && !restored) {
             sentences.add("Aroma thins to " + QuantityWords.fixed(100.0 * way.flavour(), 0)
                     + " %: for each 100 mL of an extract that went in, " + QuantityWords.fixed(extract(way), 1)

@@ -4,20 +4,20 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.gauging.Gauged;
+import org.stillroom.core.gauging.Poured;
 import org.stillroom.core.gauging.Reading;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Workings;
-import org.stillroom.planner.marks.Measured;
 import org.stillroom.studio.answer.Shape;
 import org.stillroom.studio.answer.Told;
 import org.stillroom.studio.usecase.GaugeVessel;
 
 /** Finds what is in a vessel from whatever was read of it, and from what was poured where that is known. */
 public final class GaugeQuestion extends DeskQuestion {
-    private final @Nullable Measured poured;
+    private final @Nullable Poured poured;
 
-    /** @param poured what went in as it was measured, or null */
-    public GaugeQuestion(@Nullable Measured poured) {
+    /** @param poured what is known of it before it is read, or null */
+    public GaugeQuestion(@Nullable Poured poured) {
         this.poured = poured;
     }
 
@@ -35,20 +35,24 @@ public final class GaugeQuestion extends DeskQuestion {
     public List<Part> parts() {
         return List.of(
                 several("density", "measured, such as 1.0423g/ml or \"SG 1.045\"; behind @ its own temperature"),
-                several("hydrometer", "what it shows: \"SG 1.045\", 12Bx, \"12 Plato\", \"6 Baumé\", 25% or 50proof"),
+                several(
+                        "hydrometer",
+                        "what it shows: \"SG 1.045\", \"SG 1.045 60/60\", 12Bx, \"12 Plato\", \"6 Baumé\", 25% or 50proof"),
                 Part.text(
-                        "reference", "temperature that a hydrometer of % vol is marked for: 20C or 15C (default: 20C)"),
+                        "reference",
+                        "temperature that the hydrometer is marked for: 20C, 15C or 60F (default: 20C, of Baumé and proof 60F)"),
+                Part.text(ScaleText.GLASS, "of the hydrometer: soda-lime or borosilicate (default: soda-lime)"),
                 several("refractometer", "what it shows: 31.5Bx, or an index such as \"n 1.3812\""),
                 new Part("compensated", "the refractometer corrects for temperature by itself", null, Part.Form.FLAG),
                 Part.text("flask", "volume of a flask that was filled and weighed, such as 50ml"),
-                Part.text("flask-weight", "weight of what was in it as the scale shows it, such as 51.9g"),
+                several("flask-weight", "weight of what was in it as the scale shows it, such as 51.9g"),
                 several("residue", "density at 20 °C of the residue made up again to its volume, such as 1.0671g/ml"),
                 several("dry-residue", "weight of a dried sample per litre, such as 165g/L"),
                 several("strength", "of a distilled sample or by the label, such as 28%"),
                 several("sugar", "by a method of its own or by the label, such as 180g/L"),
                 several("acidity", "titrated, as citric acid, such as 4g/L"),
-                Part.text("volume", "of the whole batch, such as 1.95L"),
-                Part.text("mass", "of the whole batch without its vessel, such as 2.03kg"),
+                several("volume", "of the whole batch, such as 1.95L"),
+                several("mass", "of the whole batch without its vessel, such as 2.03kg"),
                 Part.usual("temperature", "20C", "of the liquid when it was read, −20 to 40 °C"),
                 new Part(
                         OwnErrors.WITHIN,

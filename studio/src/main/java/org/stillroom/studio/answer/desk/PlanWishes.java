@@ -86,16 +86,25 @@ public final class PlanWishes {
      * @throws WrongInput when the recipe does not say enough, or asks for what cannot be
      */
     public PlanTold answer(Making making, List<Finding> notes, Grounds grounds, Workings workings) {
-        PlanRecipe.Outcome outcome = PlanRecipe.answer(making, makes, grounds, workings);
-        if (outcome instanceof PlanRecipe.Outcome.Refused refused) {
-            throw new WrongInput(refused.problems().stream().map(this::named).toList());
-        }
-        WorkedPlan plan = ((PlanRecipe.Outcome.Worked) outcome).plan();
+        WorkedPlan plan = worked(making, grounds, workings);
         return new PlanTold(
                 plan,
                 notes,
                 strengths.isEmpty() ? null : Explorations.spirits(making, strengths),
                 asked.has("shopping") ? Shopping.of(plan.plan()) : null);
+    }
+
+    /**
+     * Returns a recipe worked out in the size that is wished for.
+     *
+     * @throws WrongInput when the recipe does not say enough, or asks for what cannot be
+     */
+    public WorkedPlan worked(Making making, Grounds grounds, Workings workings) {
+        PlanRecipe.Outcome outcome = PlanRecipe.answer(making, makes, grounds, workings);
+        if (outcome instanceof PlanRecipe.Outcome.Refused refused) {
+            throw new WrongInput(refused.problems().stream().map(this::named).toList());
+        }
+        return ((PlanRecipe.Outcome.Worked) outcome).plan();
     }
 
     /** Names the size as whoever asks writes it. */

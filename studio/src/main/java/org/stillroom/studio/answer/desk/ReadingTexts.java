@@ -5,6 +5,8 @@ import static org.stillroom.studio.answer.desk.AskedTexts.TEXT;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
 import org.stillroom.core.gauging.Reading;
 import org.stillroom.core.gauging.Shown;
@@ -13,10 +15,13 @@ import org.stillroom.core.liquid.StrengthFromDensity.Weighing;
 import org.stillroom.core.quantity.Density;
 import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.MassConcentration;
+import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Temperature;
 import org.stillroom.core.quantity.Understanding;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.quantity.VolumeBasis;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
 
 /** Reads what instruments showed, each with its temperature where one stands behind it: "31.5Bx @ 18C". */
 final class ReadingTexts {
@@ -30,6 +35,7 @@ final class ReadingTexts {
     private final ScaleText scales;
     private final Temperature temperature;
     private final List<Reading> readings = new ArrayList<>();
+    private final Set<String> restatedOnce = new TreeSet<>();
 
     ReadingTexts(AskedTexts asked) {
         this.asked = asked;
@@ -42,6 +48,11 @@ final class ReadingTexts {
 
     /** Returns what was read. */
     List<Reading> readings() {
+        for (String part : List.of("reference", ScaleText.GLASS)) {
+            if (asked.isTyped(part) && !asked.has("hydrometer")) {
+                asked.object(part, "only a hydrometer has one.", "Leave " + asked.name(part) + " out.");
+            }
+        }
         take("density", Shown.DENSITY, TEXT::density, Density::kilogramsPerCubicMetre);
         flask();
         hydrometer();
@@ -83,9 +94,32 @@ final class ReadingTexts {
         readings.add(new Reading(shown, value, at, half));
     }
 
+    /** Adds what a hydrometer or refractometer showed, put right in its own marks and then restated to the usual instrument. */
+    private void add(String part, ScaleText.OnScale read, Temperature at) {
+        Shown shown = read.shown();
+        double value = own.corrected(part, shown.unit(), shown, read.value());
+        double half = own.within(part, shown.unit(), shown).orElse(shown.usualHalfWidth(value));
+        double restated = new ScaleText.OnScale(shown, value, read.stem()).restated(at);
+        if (restated != value && restatedOnce.add(part + value)) {
+            asked.note(Finding.of(
+                    "reading-restated",
+                    Severity.NOTE,
+                    asked.name(part),
+                    "restated",
+                    "A hydrometer of " + read.stem().glass().label() + " glass marked for "
+                            + QuantityWords.plain(
+                                    Math.round(10.0 * read.stem().markedFor().celsius()) / 10.0)
+                            + "\u00a0°C that shows " + QuantityWords.fixed(value, shown.decimals())
+                            + " is as good as a usual one that shows "
+                            + QuantityWords.fixed(restated, shown.decimals()) + "\u00a0" + shown.unit() + ".",
+                    ""));
+        }
+        readings.add(new Reading(shown, restated, at, half));
+    }
+
     private void add(String part, String text, Optional<ScaleText.OnScale> read) {
         Temperature at = at(part, text);
-        read.ifPresent(each -> add(part, each.shown(), each.value(), at));
+        read.ifPresent(each -> add(part, each, at));
     }
 
     private static String before(String text) {
@@ -107,18 +141,23 @@ final class ReadingTexts {
             return;
         }
         Optional<Volume> flask = asked.read("flask", TEXT::volume);
-        Optional<Mass> weight = asked.read("flask-weight", TEXT::mass);
         if (!asked.has("flask") || !asked.has("flask-weight")) {
             asked.object(
                     asked.has("flask") ? "flask-weight" : "flask",
                     "a weighed flask needs its volume and the weight of what is in it.",
                     "Give both, such as " + asked.write("flask", "50ml", "flask-weight", "51.9g") + ".");
-        } else if (flask.isPresent() && weight.isPresent()) {
-            weighed(flask.get(), weight.get());
+            return;
+        }
+        for (String text : asked.texts("flask-weight")) {
+            Temperature at = at("flask-weight", text);
+            Optional<Mass> weight = asked.read("flask-weight", before(text), TEXT::mass);
+            if (flask.isPresent() && weight.isPresent()) {
+                weighed(flask.get(), weight.get(), at);
+            }
         }
     }
 
-    private void weighed(Volume flask, Mass weight) {
+    private void weighed(Volume flask, Mass weight, Temperature at) {
         if (!(flask.millilitres() > 0.0) || !(weight.grams() > 0.0)) {
             asked.object(
                     "flask", "there is nothing in the flask.", "Give its volume and the weight without the flask.");
@@ -131,7 +170,7 @@ final class ReadingTexts {
         double ofFlask = own.within("flask", "mL", Shown.VOLUME)
                 .map(half -> half / millilitres)
                 .orElse(FLASK_PART);
-        readings.add(new Reading(Shown.DENSITY, density, temperature, density * (ofScale + ofFlask)));
+        readings.add(new Reading(Shown.DENSITY, density, at, density * (ofScale + ofFlask)));
     }
 
     private void hydrometer() {

@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.stillroom.core.gauging.Guide;
 import org.stillroom.core.gauging.Kit;
 import org.stillroom.core.gauging.Method;
+import org.stillroom.core.gauging.Poured;
 import org.stillroom.core.liquid.DoubtWord;
 import org.stillroom.core.liquid.Estimate;
 import org.stillroom.core.plan.Asked;
@@ -21,7 +22,6 @@ import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Workings;
-import org.stillroom.planner.marks.Measured;
 import org.stillroom.studio.answer.Fields;
 import org.stillroom.studio.answer.Shape;
 import org.stillroom.studio.answer.Told;
@@ -46,10 +46,10 @@ public final class ReadingsQuestion extends DeskQuestion {
             new Told.Name("strength_doubt_vol_percent", "all of it together leaves strength open by", "± % vol", 2);
     private static final Told.Name SUGAR_DOUBT = new Told.Name("sugar_doubt_g_per_l", "and sugar by", "± g/L", 1);
 
-    private final @Nullable Measured poured;
+    private final @Nullable Poured poured;
 
-    /** @param poured what went in as it was measured, or null */
-    public ReadingsQuestion(@Nullable Measured poured) {
+    /** @param poured what is known of it before it is read, or null */
+    public ReadingsQuestion(@Nullable Poured poured) {
         this.poured = poured;
     }
 

@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.batch.Cellar;
@@ -14,6 +15,8 @@ import org.stillroom.core.batch.Entry;
 import org.stillroom.core.batch.Event;
 import org.stillroom.core.batch.Outlay;
 import org.stillroom.core.batch.Place;
+import org.stillroom.core.batch.Slips;
+import org.stillroom.core.gauging.Poured;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.HistoryEntry;
@@ -21,6 +24,7 @@ import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.make.BatchSheet;
 import org.stillroom.studio.usecase.make.FinishMake;
 import org.stillroom.studio.usecase.make.ShowMake;
+import org.stillroom.studio.usecase.make.SlipSheet;
 
 /**
  * All that is written of batches, read: worked out from the log, never kept apart from it.
@@ -44,16 +48,22 @@ public record Book(List<Batch> batches, List<HistoryEntry> log, Cellar cellar) {
         return of(batches, store.batches().log(), begun(batches, store));
     }
 
-    static Book of(List<Batch> batches, List<HistoryEntry> log, Map<String, Contents> begun) {
+    /** What a make left, and how far it may be off. */
+    record Left(Contents liquid, Slips slips) {}
+
+    static Book of(List<Batch> batches, List<HistoryEntry> log, Map<String, Left> begun) {
         List<Entry> entries = new ArrayList<>();
         for (Batch batch : batches) {
             BatchSheet sheet = FinishMake.sheet(batch);
             Map<String, Double> cost = sheet.cost();
             Outlay outlay = cost == null ? Outlay.UNKNOWN : new Outlay(cost, sheet.costKnown());
-            Contents liquid = sheet.liquid() == null
-                    ? begun.getOrDefault(batch.id(), Contents.NONE)
-                    : sheet.liquid().contents();
-            Event begins = new Event.Begun(new Place(batch.id(), FIRST_VESSEL), liquid, outlay);
+            Left left = begun.getOrDefault(batch.id(), new Left(Contents.NONE, Slips.UNKNOWN));
+            Contents liquid =
+                    sheet.liquid() == null ? left.liquid() : sheet.liquid().contents();
+            Slips slips = sheet.slips() == null
+                    ? left.slips()
+                    : Slips.of("batch " + batch.number(), SlipSheet.slips(sheet.slips()));
+            Event begins = new Event.Begun(new Place(batch.id(), FIRST_VESSEL), liquid, outlay, slips);
             entries.add(new Entry(-batch.number(), batch.made(), begins)); // before whatever was written since
         }
         Set<Long> ofVessels = new HashSet<>();
@@ -68,13 +78,16 @@ public record Book(List<Batch> batches, List<HistoryEntry> log, Cellar cellar) {
         return new Book(batches, log, Cellar.of(entries));
     }
 
-    /** Returns the liquids of batches whose sheet does not keep it: what their make left. */
-    static Map<String, Contents> begun(List<Batch> batches, Store store) {
-        Map<String, Contents> begun = new HashMap<>();
+    /** Returns what makes left, for batches whose sheet does not keep it. */
+    static Map<String, Left> begun(List<Batch> batches, Store store) {
+        Map<String, Left> begun = new HashMap<>();
         ShowMake show = new ShowMake(store);
         for (Batch batch : batches) {
-            if (FinishMake.sheet(batch).liquid() == null) {
-                begun.put(batch.id(), FinishMake.liquid(batch, show));
+            BatchSheet sheet = FinishMake.sheet(batch);
+            if (sheet.liquid() == null || sheet.slips() == null) {
+                List<Poured.Slip> poured = FinishMake.slips(show.answer(batch.make()));
+                Slips slips = poured == null ? Slips.UNKNOWN : Slips.of("batch " + batch.number(), poured);
+                begun.put(batch.id(), new Left(FinishMake.liquid(batch, show), slips));
             }
         }
         return begun;
@@ -90,6 +103,14 @@ public record Book(List<Batch> batches, List<HistoryEntry> log, Cellar cellar) {
                 .filter(batch -> batch.id().equals(id))
                 .findFirst()
                 .orElseThrow(() -> new NoSuchElementException("there is no batch " + id));
+    }
+
+    /** Returns the batch of an id or of a number. */
+    static Optional<Batch> named(List<Batch> batches, String name) {
+        String said = name.strip();
+        return batches.stream()
+                .filter(batch -> batch.id().equals(said) || ("" + batch.number()).equals(said))
+                .findFirst();
     }
 
     /**

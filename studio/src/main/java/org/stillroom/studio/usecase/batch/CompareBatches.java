@@ -4,10 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.stillroom.core.batch.Cellar;
 import org.stillroom.core.batch.Event;
 import org.stillroom.core.batch.Flow;
 import org.stillroom.core.batch.Offset;
@@ -16,7 +13,6 @@ import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.plan.Asked;
 import org.stillroom.core.plan.Correction;
 import org.stillroom.studio.store.Batch;
-import org.stillroom.studio.store.HistoryEntry;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.make.BatchSheet;
 import org.stillroom.studio.usecase.make.FinishMake;
@@ -36,10 +32,11 @@ public final class CompareBatches {
      *
      * @param planned what was planned before anything was poured, or null when it cannot be planned any more
      * @param poured what follows from what was poured
-     * @param measured what was measured first, by figure
+     * @param measured what was measured first, by figure, before anything else came to it
      * @param doubt half-widths of what was measured, where they are known
+     * @param reckoned what the log made of each figure when it was measured: losses on the way count
      * @param cost of what went in
-     * @param score the last one
+     * @param scores notes that have one, earliest first
      */
     public record Row(
             Batch batch,
@@ -48,9 +45,12 @@ public final class CompareBatches {
             Essentials poured,
             Map<Asked, Double> measured,
             Map<Asked, Double> doubt,
+            Map<Asked, Double> reckoned,
             Outlay cost,
-            OptionalDouble score) {
+            List<Notes.Note> scores) {
         public Row {
+            reckoned = Map.copyOf(reckoned);
+            scores = List.copyOf(scores);
             measured = Map.copyOf(measured);
             doubt = Map.copyOf(doubt);
         }
@@ -60,7 +60,7 @@ public final class CompareBatches {
      * What is told.
      *
      * @param rows the batches, earliest first
-     * @param offsets of what was measured against what was poured, where two batches or more tell one; never used by themselves
+     * @param offsets of what was measured against what was reckoned, where two batches or more tell one; never used by themselves
      */
     public record Found(List<Row> rows, Map<Asked, Offset> offsets) {
         public Found {
@@ -81,7 +81,7 @@ public final class CompareBatches {
         for (Asked asked : Asked.values()) {
             List<Double> differences = rows.stream()
                     .filter(row -> row.measured().containsKey(asked))
-                    .map(row -> row.measured().get(asked) - Correction.of(asked, row.poured()))
+                    .map(row -> row.measured().get(asked) - row.reckoned().getOrDefault(asked, 0.0))
                     .toList();
             Offset.of(differences).ifPresent(offset -> offsets.put(asked, offset));
         }
@@ -97,17 +97,25 @@ public final class CompareBatches {
         Essentials poured = new Essentials(sheet.millilitres(), sheet.density(), sheet.strength(), sheet.sugar(), 0.0);
         Map<Asked, Double> measured = new EnumMap<>(Asked.class);
         Map<Asked, Double> doubt = new EnumMap<>(Asked.class);
-        for (HistoryEntry entry : book.entries(batch.id())) {
-            if (Book.event(entry) instanceof Event.Measured said && isFirst(book.cellar(), entry, said)) {
-                said.figures().forEach(measured::putIfAbsent);
-                said.doubt().forEach(doubt::putIfAbsent);
+        Map<Asked, Double> reckoned = new EnumMap<>(Asked.class);
+        for (Flow flow : asMade(book.cellar().flows(batch.id()))) {
+            if (Book.event(book.entry(flow.entry())) instanceof Event.Measured said) {
+                Essentials before = Essentials.of(flow.out().toGrams());
+                said.figures().forEach((asked, value) -> {
+                    if (measured.putIfAbsent(asked, value) == null) {
+                        reckoned.put(asked, Correction.of(asked, before));
+                        Double half = said.doubt().get(asked);
+                        if (half != null) {
+                            doubt.put(asked, half);
+                        }
+                    }
+                });
             }
         }
         Map<String, Double> cost = sheet.cost();
-        OptionalDouble score = Notes.of(book, batch.id()).stream()
-                .flatMap(note -> Stream.ofNullable(note.score()))
-                .mapToDouble(each -> each)
-                .reduce((earlier, later) -> later);
+        List<Notes.Note> scores = Notes.of(book, batch.id()).stream()
+                .filter(note -> note.score() != null)
+                .toList();
         return new Row(
                 batch,
                 sheet,
@@ -115,15 +123,25 @@ public final class CompareBatches {
                 poured,
                 measured,
                 doubt,
+                reckoned,
                 cost == null ? Outlay.UNKNOWN : new Outlay(cost, sheet.costKnown()),
-                score);
+                scores);
     }
 
-    /** Only what is measured in the vessel that the make left it in can be held against what was poured there. */
-    private static boolean isFirst(Cellar cellar, HistoryEntry entry, Event.Measured said) {
-        boolean untouched = cellar.flows(said.place().batch()).stream()
-                .filter(flow -> flow.entry() > 0 && flow.entry() < entry.id())
-                .allMatch(flow -> flow.kind() == Flow.Kind.MEASURED || flow.kind() == Flow.Kind.LOST);
-        return cellar.counts(entry.id()) && untouched && said.place().vessel().equals(Book.FIRST_VESSEL);
+    /** Returns what was measured while the liquid was still as it was made, in whatever vessel: nothing came to it, nothing evaporated. */
+    private static List<Flow> asMade(List<Flow> flows) {
+        List<Flow> measured = new ArrayList<>();
+        for (Flow flow : flows) {
+            switch (flow.kind()) {
+                case MEASURED -> measured.add(flow);
+                case ADDED, RECEIVED, EVAPORATED -> {
+                    return measured;
+                }
+                case BEGUN, GIVEN, LOST, BOTTLED -> {
+                    // the rest stays what it is
+                }
+            }
+        }
+        return measured;
     }
 }

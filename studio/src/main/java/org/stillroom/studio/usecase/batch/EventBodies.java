@@ -9,6 +9,7 @@ import org.stillroom.core.batch.Event;
 import org.stillroom.core.batch.Outlay;
 import org.stillroom.core.batch.Place;
 import org.stillroom.core.batch.Portion;
+import org.stillroom.core.batch.Slips;
 import org.stillroom.core.batch.Wastage;
 import org.stillroom.core.plan.Asked;
 import org.stillroom.core.quantity.Amount;
@@ -18,6 +19,7 @@ import org.stillroom.studio.store.HistoryEntry;
 import org.stillroom.studio.usecase.make.BatchSheet;
 import org.stillroom.studio.usecase.make.LiquidSheet;
 import org.stillroom.studio.usecase.make.LogBodies;
+import org.stillroom.studio.usecase.make.SlipSheet;
 import org.stillroom.studio.usecase.shelf.Stock;
 
 /** The JSON in which entries of batches are kept, by the kind of the entry; beside each value stands what was typed. */
@@ -72,6 +74,7 @@ final class EventBodies {
             Map<String, Double> cost,
             boolean costKnown,
             List<BatchSheet.Taken> lots,
+            @Nullable List<SlipSheet> slips,
             Map<String, String> typed) {}
 
     record MovedBody(
@@ -177,7 +180,10 @@ final class EventBodies {
                         new Place(batch, said.vessel()),
                         said.name(),
                         said.liquid().contents(),
-                        cost);
+                        cost,
+                        said.slips() == null
+                                ? Slips.UNKNOWN
+                                : Slips.of("entry " + entry.id(), SlipSheet.slips(said.slips())));
             }
             case MOVED -> moved(batch, LogBodies.read(body, MovedBody.class));
             case LOST -> {

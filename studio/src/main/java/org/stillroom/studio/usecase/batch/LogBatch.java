@@ -18,6 +18,7 @@ import org.stillroom.studio.usecase.batch.RecordBatch.Outcome;
 import org.stillroom.studio.usecase.shelf.LotOnShelf;
 import org.stillroom.studio.usecase.shelf.MakersOunce;
 import org.stillroom.studio.usecase.shelf.ShelfLots;
+import org.stillroom.studio.usecase.shelf.Stock;
 
 /** Writes an entry into the log of a batch by the name of what was done: for pages, other programs and the command line alike. */
 public final class LogBatch {
@@ -119,10 +120,33 @@ public final class LogBatch {
         if (act == Act.PH && !whole.containsKey("of")) {
             whole.put("of", onlyVessel(batch).orElse(MeantOf.ALL));
         }
-        if (act == Act.ADDED) {
-            whole.computeIfPresent("what", (field, what) -> lot(what));
+        if (act == Act.ADDED && whole.containsKey("what")) {
+            List<LotOnShelf> lots = lots(whole.getOrDefault("what", ""));
+            if (lots.size() > 1) {
+                return new Outcome.NotKept(List.of(which(lots)));
+            }
+            lots.forEach(lot -> whole.put("what", lot.lot().id()));
         }
         return answer(batch, act, whole, request);
+    }
+
+    private static Finding which(List<LotOnShelf> lots) {
+        String all = lots.stream()
+                .map(lot -> {
+                    String label = lot.lot().sheet().label();
+                    String left = Stock.isKnown(lot.lot())
+                            ? ", " + Stock.left(lot.lot()).text() + " left"
+                            : "";
+                    return lot.lot().id() + " (" + (label == null ? lot.name() : label) + left + ")";
+                })
+                .collect(Collectors.joining("; "));
+        return Finding.of(
+                "which-lot",
+                Severity.STOP,
+                "what",
+                "not clear",
+                lots.size() + " lots of the shelf are called “" + lots.get(0).name() + "”: " + all + ".",
+                "Name the one that was taken by its id.");
     }
 
     /** Returns the one vessel of a batch that something is in, where there is just one. */
@@ -135,16 +159,13 @@ public final class LogBatch {
         return vessels.size() == 1 ? Optional.of(vessels.get(0)) : Optional.empty();
     }
 
-    /** Returns the id of the lot to use first under a name; what is none stays as it is. */
-    private String lot(String what) {
-        if (RecordBatch.KITCHEN.contains(what) || store.lots().lot(what).isPresent()) {
-            return what;
+    /** Returns the lots of a name that something can be taken from; none where an id is named, or what every kitchen has. */
+    private List<LotOnShelf> lots(String what) {
+        if (store.lots().lot(what).isPresent()) {
+            return List.of();
         }
         List<LotOnShelf> shelf =
                 new ShelfLots(MakersOunce.of(store.settings())).of(store.lots().all());
-        return ShelfLots.named(what, shelf).stream()
-                .findFirst()
-                .map(lot -> lot.lot().id())
-                .orElse(what);
+        return ShelfLots.named(what, shelf);
     }
 }

@@ -63,12 +63,26 @@ public final class Notes {
             typing.object("note", "nothing-noted", "Nothing is noted.", "Write some words, a score, or add a photo.");
         }
         Instant at = typing.moment(clock.instant(), batch.made(), clock.getZone());
+        if (at.isBefore(batch.made())) {
+            typing.object(
+                    "day",
+                    "before-the-batch",
+                    "This would have happened before the batch was made.",
+                    "Give a moment after the make was finished.");
+        }
         if (!typing.problems().isEmpty()) {
             return new Outcome.NotKept(typing.problems());
         }
         NotedBody body = new NotedBody(at, score, photo, typing.kept());
         Batches.Writing writing = new Batches.Writing(batch.id(), NOTED, LogBodies.write(body), null, List.of());
         return new Outcome.Kept(store.batches().append(writing, (batches, log) -> {}, request));
+    }
+
+    /** Returns the score of a note, or null where it has none or the entry is no note. */
+    public static @Nullable Double score(HistoryEntry entry) {
+        return entry.kind().equals(NOTED)
+                ? LogBodies.read(entry.body(), NotedBody.class).score()
+                : null;
     }
 
     /** Returns the notes of a batch that count, earliest first. */

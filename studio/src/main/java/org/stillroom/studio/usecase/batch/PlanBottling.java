@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.batch.BottlePlan;
 import org.stillroom.core.batch.Event;
@@ -34,6 +35,8 @@ public final class PlanBottling {
 
     /** Without a number at hand there are as many bottles as are wanted. */
     private static final int PLENTY = 1000;
+
+    private static final Set<Flow.Kind> CAME = Set.of(Flow.Kind.BEGUN, Flow.Kind.ADDED, Flow.Kind.RECEIVED);
 
     private final Store store;
 
@@ -68,7 +71,7 @@ public final class PlanBottling {
      * @param plan the bottles
      * @param rooms one for each size
      * @param first number of the first bottle
-     * @param part of what the make left that comes into these bottles
+     * @param part of all that came into the batch that comes into these bottles
      * @param celsius temperature at which they are filled
      * @param lots what the shelf gives, for {@link RecordBatch#bottled}
      */
@@ -140,7 +143,7 @@ public final class PlanBottling {
             return new Answer(null, typing.problems());
         }
         List<Row> rows = rows(typing);
-        Amount lost = typing.amount("filter", "ml");
+        Amount lost = typing.amount("filter", "");
         Temperature temperature = typing.quantity("temperature", "°C", QuantityText::temperature, "“18 °C”");
         Temperature at = temperature == null ? Temperature.TWENTY_CELSIUS : temperature;
         if (!(at.celsius() >= 0.0 && at.celsius() <= Headspace.WARMEST)) {
@@ -347,7 +350,7 @@ public final class PlanBottling {
                     empty != null));
         }
         double made = book.cellar().flows(batch.id()).stream()
-                .filter(flow -> flow.kind() == Flow.Kind.BEGUN)
+                .filter(flow -> CAME.contains(flow.kind()))
                 .mapToDouble(
                         flow -> VolumeModel.atTwenty().millilitres(flow.in().toGrams()))
                 .sum();

@@ -8,12 +8,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.batch.Entry;
 import org.stillroom.core.batch.Event;
 import org.stillroom.core.batch.Outlay;
+import org.stillroom.core.batch.Portion;
 import org.stillroom.core.batch.Refused;
 import org.stillroom.core.batch.Wastage;
+import org.stillroom.core.gauging.Poured;
 import org.stillroom.core.ingredient.Generic;
 import org.stillroom.core.ingredient.Generics;
 import org.stillroom.core.ingredient.Ingredient;
@@ -26,6 +29,7 @@ import org.stillroom.core.quantity.Bottles;
 import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.quantity.QuantityText;
+import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Span;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.reference.Finding;
@@ -41,6 +45,7 @@ import org.stillroom.studio.usecase.batch.EventBodies.LossBody;
 import org.stillroom.studio.usecase.make.BatchSheet;
 import org.stillroom.studio.usecase.make.LiquidSheet;
 import org.stillroom.studio.usecase.make.LogBodies;
+import org.stillroom.studio.usecase.make.SlipSheet;
 import org.stillroom.studio.usecase.shelf.LotOnShelf;
 import org.stillroom.studio.usecase.shelf.LotPrices;
 import org.stillroom.studio.usecase.shelf.MakersOunce;
@@ -111,12 +116,7 @@ public final class RecordBatch {
         Typing typing = typing(typed);
         Map<Asked, Double> figures = new EnumMap<>(Asked.class);
         Map<Asked, Double> doubt = new EnumMap<>(Asked.class);
-        Amount volume = typing.amount("volume", "ml");
-        if (volume instanceof Volume of) {
-            figures.put(Asked.VOLUME, of.millilitres());
-        } else if (volume != null) {
-            typing.object("volume", "volume-wanted", "That is a weight.", "Give the volume, such as 1.9 L.");
-        }
+        figure(typing, "volume", "ml", Asked.VOLUME, figures, doubt);
         figure(typing, "strength", "%", Asked.STRENGTH, figures, doubt);
         figure(typing, "sugar", "g/L", Asked.SUGAR, figures, doubt);
         figure(typing, "acidity", "g/L", Asked.ACIDITY, figures, doubt);
@@ -151,7 +151,11 @@ public final class RecordBatch {
                     case SUGAR -> QuantityText::sugarSpan;
                     case ACIDITY -> QuantityText::aciditySpan;
                 },
-                asked == Asked.STRENGTH ? "“27.4 %” or “27.1..27.7 %”" : "“180 g/L”");
+                switch (asked) {
+                    case VOLUME -> "“1.9 L”";
+                    case STRENGTH -> "“27.4 %” or “27.1..27.7 %”";
+                    case SUGAR, ACIDITY -> "“180 g/L”";
+                });
         if (span != null) {
             figures.put(asked, 0.5 * (span.low() + span.high()));
             if (!span.isExact()) {
@@ -205,7 +209,7 @@ public final class RecordBatch {
         String what = typing.text("what");
         Lot lot = store.lots().lot(what).orElse(null);
         Resolved ingredient = lot == null ? generic(what) : resolved(lot);
-        Amount amount = typing.required("amount", ingredient != null && ingredient.solid() ? "g" : "ml");
+        Amount amount = typing.required("amount", "");
         if (ingredient == null) {
             typing.object(
                     "what",
@@ -218,8 +222,11 @@ public final class RecordBatch {
             typing.object("amount", "density-not-known", "What a mL of it weighs is not known.", "Give a weight.");
         }
         Instant at = moment(typing, batch);
-        if (ingredient == null || grams == null) {
+        if (ingredient == null || amount == null || grams == null) {
             return new Outcome.NotKept(typing.problems());
+        }
+        if (lot != null) {
+            refuseMoreThanIsLeft(typing, lot, ingredient, grams, amount);
         }
         Contents contents = ingredient.perGram().times(grams);
         List<BatchSheet.Taken> lots = lot == null ? List.of() : drawn(lot, grams, ingredient);
@@ -232,8 +239,22 @@ public final class RecordBatch {
                 cost.money(),
                 cost.complete(),
                 lots,
+                SlipSheet.of(slips(lot == null ? what : lot.sheet().name(), ingredient, grams, amount)),
                 typing.kept());
         return keep(batch, typing, new Wish(EventBodies.ADDED, body, lots), request);
+    }
+
+    /** Returns how far the label of what was added and the measure of it may be off. */
+    private static List<Poured.Slip> slips(String name, Resolved ingredient, double grams, Amount amount) {
+        double[] perGram = ingredient.perGram().toGrams();
+        double[] label = ingredient.perGramAtUpperLabel().toGrams();
+        double[] measure = new double[perGram.length];
+        for (int i = 0; i < perGram.length; i++) {
+            label[i] = grams * (label[i] - perGram[i]);
+            measure[i] = grams * perGram[i] * Portion.off(amount);
+        }
+        return List.of(
+                new Poured.Slip("the label of " + name, label), new Poured.Slip("the measure of " + name, measure));
     }
 
     private static @Nullable Resolved generic(String name) {
@@ -255,14 +276,43 @@ public final class RecordBatch {
         return density.isPresent() ? Double.valueOf(((Volume) amount).millilitres() * density.getAsDouble()) : null;
     }
 
+    /** A measure may show a little more than the shelf says is left. */
+    private static void refuseMoreThanIsLeft(Typing typing, Lot lot, Resolved ingredient, double grams, Amount amount) {
+        OptionalDouble wanted = wanted(lot, grams, ingredient);
+        double left = Math.max(0.0, lot.left());
+        if (Stock.isKnown(lot) && wanted.isPresent() && wanted.getAsDouble() > left * (1.0 + Portion.off(amount))) {
+            String unit = lot.sheet().unit();
+            typing.object(
+                    "amount",
+                    "more-than-on-shelf",
+                    "Only " + rounded(left, unit) + " of “" + lot.sheet().name() + "” are on the shelf; "
+                            + rounded(wanted.getAsDouble(), unit) + " cannot come from there.",
+                    "Take less, or weigh on the shelf how much there is.");
+        }
+    }
+
+    private static String rounded(double amount, String unit) {
+        return QuantityWords.fixed(amount, amount < 100.0 ? 1 : 0) + " " + unit;
+    }
+
+    /** Returns how much of a lot so many grams are, in its unit; empty where that is not known. */
+    private static OptionalDouble wanted(Lot lot, double grams, Resolved ingredient) {
+        OptionalDouble density = ingredient.gramsPerMillilitre();
+        return switch (lot.sheet().unit()) {
+            case Stock.GRAMS -> OptionalDouble.of(grams);
+            case Stock.MILLILITRES ->
+                density.isPresent() ? OptionalDouble.of(grams / density.getAsDouble()) : OptionalDouble.empty();
+            default -> OptionalDouble.empty();
+        };
+    }
+
     /** Returns what a lot gives, never more than the shelf knows of. */
     private static List<BatchSheet.Taken> drawn(Lot lot, double grams, Resolved ingredient) {
-        OptionalDouble density = ingredient.gramsPerMillilitre();
-        boolean byVolume = lot.sheet().unit().equals(Stock.MILLILITRES);
-        if (lot.sheet().unit().equals(Stock.PIECES) || (byVolume && density.isEmpty())) {
+        OptionalDouble all = wanted(lot, grams, ingredient);
+        if (all.isEmpty()) {
             return List.of();
         }
-        double wanted = byVolume ? grams / density.orElseThrow() : grams;
+        double wanted = all.getAsDouble();
         double amount = Stock.isKnown(lot) ? Math.min(wanted, Math.max(0.0, lot.left())) : 0.0;
         return amount > 0.0
                 ? List.of(new BatchSheet.Taken(
@@ -283,13 +333,13 @@ public final class RecordBatch {
                     "Into which vessel is not said.",
                     "Write what you call it, such as demijohn.");
         }
-        Amount taken = typing.amount("amount", "ml");
+        Amount taken = typing.amount("amount", "");
         List<LossBody> losses = losses(typing);
         Instant at = moment(typing, batch);
         EventBodies.MovedBody body = new EventBodies.MovedBody(
                 at,
                 typing.text("vessel"),
-                typing.has("batch") ? typing.text("batch") : batch.id(),
+                into(typing, batch),
                 typing.text("to"),
                 taken == null ? null : AmountBody.of(taken),
                 losses,
@@ -297,10 +347,32 @@ public final class RecordBatch {
         return keep(batch, typing, new Wish(EventBodies.MOVED, body, List.of()), request);
     }
 
+    /** Returns the id of the batch that it is moved to, which may be named by its number. */
+    private String into(Typing typing, Batch from) {
+        if (!typing.has("batch")) {
+            return from.id();
+        }
+        List<Batch> batches = store.makes().batches();
+        Batch named = Book.named(batches, typing.text("batch")).orElse(null);
+        if (named == null) {
+            typing.object(
+                    "batch",
+                    "batch-not-known",
+                    "There is no batch “" + typing.text("batch") + "”.",
+                    "Name one by its number: "
+                            + batches.stream()
+                                    .map(batch -> "" + batch.number())
+                                    .sorted()
+                                    .collect(Collectors.joining(", "))
+                            + ".");
+        }
+        return named == null ? "" : named.id();
+    }
+
     private static List<LossBody> losses(Typing typing) {
         List<LossBody> losses = new ArrayList<>();
         for (Wastage.Cause cause : Wastage.Cause.values()) {
-            Amount amount = typing.amount(cause.name().toLowerCase(Locale.ROOT), "ml");
+            Amount amount = typing.amount(cause.name().toLowerCase(Locale.ROOT), "");
             if (amount != null) {
                 losses.add(LossBody.of(new Wastage(cause, amount)));
             }
@@ -311,8 +383,8 @@ public final class RecordBatch {
     /** Logs a loss: {@code amount} and {@code cause}. */
     public Outcome lost(Batch batch, Map<String, String> typed, String request) {
         Typing typing = typing(typed);
-        Amount amount = typing.required("amount", "ml");
-        Wastage.Cause cause = cause(typing.text("cause"));
+        Amount amount = typing.required("amount", "");
+        Wastage.Cause cause = typing.choice("cause", Wastage.Cause.values(), Wastage.Cause.OTHER);
         Instant at = moment(typing, batch);
         if (amount == null) {
             return new Outcome.NotKept(typing.problems());
@@ -320,15 +392,6 @@ public final class RecordBatch {
         EventBodies.LostBody body = new EventBodies.LostBody(
                 at, typing.text("vessel"), LossBody.of(new Wastage(cause, amount)), typing.kept());
         return keep(batch, typing, new Wish(EventBodies.LOST, body, List.of()), request);
-    }
-
-    private static Wastage.Cause cause(String name) {
-        for (Wastage.Cause cause : Wastage.Cause.values()) {
-            if (cause.name().equals(name)) {
-                return cause;
-            }
-        }
-        return Wastage.Cause.OTHER;
     }
 
     /** Logs the angels' share: {@code amount} by weight, and {@code strength} afterwards where it was measured. */
@@ -451,7 +514,7 @@ public final class RecordBatch {
     }
 
     private Outcome write(Batches.Writing writing, String request) {
-        Map<String, Contents> begun = Book.begun(store.makes().batches(), store);
+        Map<String, Book.Left> begun = Book.begun(store.makes().batches(), store);
         try {
             return new Outcome.Kept(store.batches()
                     .append(writing, (batches, log) -> judge(Book.of(batches, log, begun), writing), request));

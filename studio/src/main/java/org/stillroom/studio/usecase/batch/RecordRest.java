@@ -11,9 +11,14 @@ import org.stillroom.core.quantity.QuantityText;
 import org.stillroom.core.quantity.Wait;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.Batches;
+import org.stillroom.studio.store.HistoryEntry;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.batch.RecordBatch.Outcome;
 import org.stillroom.studio.usecase.make.LogBodies;
+import org.stillroom.studio.usecase.make.MakeState;
+import org.stillroom.studio.usecase.make.MakeStep;
+import org.stillroom.studio.usecase.make.RecordStep;
+import org.stillroom.studio.usecase.make.ShowMake;
 import org.stillroom.studio.usecase.shelf.MakersOunce;
 
 /** Logs what waits, that it was postponed, that it was seen to. */
@@ -34,17 +39,17 @@ public final class RecordRest {
     public Outcome waits(Batch batch, Map<String, String> typed, String request) {
         Typing typing = new Typing(typed, MakersOunce.of(store.settings()));
         LocalDate until = until(typing);
-        if (until == null) {
+        Waiting.What what = typing.choice("what", Waiting.What.values(), Waiting.What.OTHER);
+        if (until == null || !typing.problems().isEmpty()) {
             return new Outcome.NotKept(typing.problems());
         }
-        Waits.WaitsBody body =
-                new Waits.WaitsBody(clock.instant(), what(typing.text("what")), today(), until, typing.kept());
+        Waits.WaitsBody body = new Waits.WaitsBody(clock.instant(), what, today(), until, typing.kept());
         return write(batch.id(), Waits.WAITS, body, request);
     }
 
     private @Nullable LocalDate until(Typing typing) {
+        Wait wait = typing.quantity("days", "days", QuantityText::wait, "“14 days”");
         if (!typing.has("until")) {
-            Wait wait = typing.quantity("days", "days", QuantityText::wait, "“14 days”");
             if (wait == null && typing.problems().isEmpty()) {
                 typing.object(
                         "days", "wait-missing", "Until when is not said.", "Name a day, or write such as 14 days.");
@@ -57,6 +62,14 @@ public final class RecordRest {
                 typing.object("until", "day-has-gone", "That day has gone by.", "Name a day from today on.");
                 return null;
             }
+            if (wait != null && !day.equals(today().plusDays((long) Math.ceil(wait.days())))) {
+                typing.object(
+                        "until",
+                        "wait-said-twice",
+                        "“" + typing.text("days") + "” from today is not that day.",
+                        "Give the one or the other.");
+                return null;
+            }
             return day;
         } catch (DateTimeParseException noDay) {
             typing.object(
@@ -66,15 +79,6 @@ public final class RecordRest {
                     "Write it as year-month-day: 2026-03-14.");
             return null;
         }
-    }
-
-    private static Waiting.What what(String name) {
-        for (Waiting.What what : Waiting.What.values()) {
-            if (what.name().equals(name)) {
-                return what;
-            }
-        }
-        return Waiting.What.OTHER;
     }
 
     /** Logs that something waits on: for so many {@code days} from today, or from the day on which it was ready, if that is to come. */
@@ -90,13 +94,43 @@ public final class RecordRest {
         }
         LocalDate from = waiting.until().isAfter(today()) ? waiting.until() : today();
         LocalDate until = from.plusDays((long) Math.ceil(longer.days()));
-        return write(waiting.batch(), Waits.POSTPONED, new Waits.PostponedBody(clock.instant(), wait, until), request);
+        Waiting.Made make = waiting.make();
+        if (make != null) {
+            MakeState state = new ShowMake(store).answer(make.id());
+            new RecordStep(store).postponed(state, here(state), until, state.seen(), request);
+            return new Outcome.Kept(last(make));
+        }
+        return write(
+                waiting.batch(),
+                Waits.POSTPONED,
+                new Waits.PostponedBody(clock.instant(), wait, waiting.what(), until),
+                request);
+    }
+
+    private static MakeStep here(MakeState state) {
+        MakeStep here = state.here();
+        if (here == null) {
+            throw new NoSuchElementException("nothing of this make waits any more");
+        }
+        return here;
+    }
+
+    private HistoryEntry last(Waiting.Made make) {
+        List<HistoryEntry> log = store.makes().entries(make.id());
+        return log.get(log.size() - 1);
     }
 
     /** Logs that something was seen to. */
     public Outcome waited(long wait, String request) {
         Waiting waiting = waiting(wait);
-        return write(waiting.batch(), Waits.WAITED, new Waits.WaitedBody(clock.instant(), wait), request);
+        Waiting.Made make = waiting.make();
+        if (make != null) {
+            MakeState state = new ShowMake(store).answer(make.id());
+            new RecordStep(store).done(state, here(state), state.seen(), request);
+            return new Outcome.Kept(last(make));
+        }
+        return write(
+                waiting.batch(), Waits.WAITED, new Waits.WaitedBody(clock.instant(), wait, waiting.what()), request);
     }
 
     private Waiting waiting(long id) {

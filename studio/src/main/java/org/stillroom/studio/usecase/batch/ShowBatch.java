@@ -14,6 +14,7 @@ import org.stillroom.core.batch.Held;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.HistoryEntry;
 import org.stillroom.studio.store.Store;
+import org.stillroom.studio.usecase.make.BatchSheet;
 import org.stillroom.studio.usecase.make.FinishMake;
 
 /** Tells batches as they are now: what is in their vessels, what was written of them, what waits. */
@@ -48,6 +49,7 @@ public final class ShowBatch {
      * An entry of the log.
      *
      * @param kind what happened, such as "batch.moved"
+     * @param told that in a sentence
      * @param typed what was typed with it
      * @param undone whether it was taken back
      * @param undoes number of the entry that it takes back, or null
@@ -56,6 +58,7 @@ public final class ShowBatch {
             long id,
             Instant at,
             String kind,
+            String told,
             Map<String, String> typed,
             boolean undone,
             @Nullable Long undoes) {
@@ -67,7 +70,7 @@ public final class ShowBatch {
     /**
      * A batch.
      *
-     * @param body JSON: what went in, by lot, and what came of it
+     * @param sheet what went in, by lot, and what came of it
      * @param vessels what is in it now
      * @param log what was written of it, oldest first
      * @param waits what waits, what is ready first at the front
@@ -80,7 +83,7 @@ public final class ShowBatch {
             String recipe,
             String make,
             Instant made,
-            String body,
+            BatchSheet sheet,
             List<Vessel> vessels,
             List<Line> log,
             List<Waiting> waits,
@@ -93,8 +96,12 @@ public final class ShowBatch {
         }
     }
 
-    /** Something that waits, with the batch that does. */
-    public record Rests(Waiting waiting, int number, String title, boolean due) {}
+    /**
+     * Something that waits, with what does.
+     *
+     * @param number of the batch; null of what is still being made
+     */
+    public record Rests(Waiting waiting, @Nullable Integer number, String title, boolean due) {}
 
     /** Returns all batches, latest first. */
     public List<Told> all() {
@@ -128,9 +135,7 @@ public final class ShowBatch {
     }
 
     private static Batch named(Book book, String name) {
-        return book.batches().stream()
-                .filter(batch -> batch.id().equals(name.strip()) || ("" + batch.number()).equals(name.strip()))
-                .findFirst()
+        return Book.named(book.batches(), name)
                 .orElseThrow(() -> new NoSuchElementException("there is no batch " + name));
     }
 
@@ -140,15 +145,18 @@ public final class ShowBatch {
         LocalDate today = LocalDate.now(clock);
         return Waits.of(book, store, clock.getZone()).stream()
                 .filter(waiting -> !waiting.done())
-                .map(waiting -> {
-                    Batch batch = book.batch(waiting.batch());
-                    return new Rests(
-                            waiting,
-                            batch.number(),
-                            FinishMake.sheet(batch).title(),
-                            !waiting.until().isAfter(today));
-                })
+                .map(waiting -> rests(book, waiting, today))
                 .toList();
+    }
+
+    private static Rests rests(Book book, Waiting waiting, LocalDate today) {
+        Waiting.Made make = waiting.make();
+        boolean due = !waiting.until().isAfter(today);
+        if (make != null) {
+            return new Rests(waiting, null, make.title(), due);
+        }
+        Batch batch = book.batch(waiting.batch());
+        return new Rests(waiting, batch.number(), FinishMake.sheet(batch).title(), due);
     }
 
     private Told told(Book book, Batch batch, List<Waiting> waits, @Nullable TellKeeping keeping) {
@@ -165,10 +173,10 @@ public final class ShowBatch {
                 batch.recipe(),
                 batch.make(),
                 batch.made(),
-                batch.body(),
+                FinishMake.sheet(batch),
                 vessels,
                 book.entries(batch.id()).stream()
-                        .map(entry -> line(book, entry))
+                        .map(entry -> line(book, batch, entry))
                         .toList(),
                 waits.stream()
                         .filter(waiting -> waiting.batch().equals(batch.id()) && !waiting.done())
@@ -190,11 +198,12 @@ public final class ShowBatch {
                 keeps);
     }
 
-    private static Line line(Book book, HistoryEntry entry) {
+    private static Line line(Book book, Batch batch, HistoryEntry entry) {
         return new Line(
                 entry.id(),
                 Book.at(entry),
                 entry.kind(),
+                EntryWords.of(book, batch, entry),
                 EventBodies.typed(entry),
                 book.isUndone(entry),
                 entry.undoes());

@@ -5,10 +5,13 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.BiFunction;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.quantity.Amount;
 import org.stillroom.core.quantity.Drops;
@@ -61,10 +64,38 @@ final class Typing {
         problems.add(Finding.of(rule, Severity.STOP, field, "not understood", message, remedy));
     }
 
-    /** Returns an amount by weight or by volume, or null when the field is empty or not understood; a bare number has the unit. */
+    /** Returns one of some words, in whatever letters it was written; another where the field is empty. */
+    <E extends Enum<E>> E choice(String field, E[] words, E otherwise) {
+        for (E word : words) {
+            if (word.name().equalsIgnoreCase(text(field))) {
+                return word;
+            }
+        }
+        if (has(field)) {
+            String known = Arrays.stream(words)
+                    .map(word -> word.name().toLowerCase(Locale.ROOT))
+                    .collect(Collectors.joining(", "));
+            object(field, "word-not-known", "“" + text(field) + "” is not known here.", "Write one of: " + known + ".");
+        }
+        return otherwise;
+    }
+
+    /**
+     * Returns an amount by weight or by volume, or null when the field is empty or not understood.
+     *
+     * @param unit of a number alone where only one can be meant; empty where it is asked for
+     */
     @Nullable
     Amount amount(String field, String unit) {
         if (!has(field)) {
+            return null;
+        }
+        if (unit.isEmpty() && !BareNumber.withUnit(text(field), "ml").equals(text(field))) {
+            object(
+                    field,
+                    "amount-without-unit",
+                    "“" + text(field) + "” has no unit.",
+                    "Write " + text(field) + " ml or " + text(field) + " g.");
             return null;
         }
         Amount amount = quantity(field, unit, QuantityText::amount, unit.equals("g") ? "“40 g”" : "“350 ml”");

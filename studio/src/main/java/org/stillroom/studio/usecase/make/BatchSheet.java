@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param cost what went in cost, by currency, by the prices of its lots or of the recipe
  * @param costKnown whether every price was known
  * @param left what its stages left over and the shelf took; null in batches of before it did
+ * @param slips how far labels and measures may have been off; null in batches of before it was kept
  */
 public record BatchSheet(
         String title,
@@ -32,12 +33,14 @@ public record BatchSheet(
         @Nullable LiquidSheet liquid,
         @Nullable Map<String, Double> cost,
         boolean costKnown,
-        @Nullable List<LeftSheet> left) {
+        @Nullable List<LeftSheet> left,
+        @Nullable List<SlipSheet> slips) {
     public BatchSheet {
         left = left == null ? List.of() : List.copyOf(left);
         lines = List.copyOf(lines);
         notes = List.copyOf(notes);
         cost = cost == null ? Map.of() : Map.copyOf(cost);
+        slips = slips == null ? null : List.copyOf(slips);
     }
 
     /**

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.batch.Outlay;
+import org.stillroom.core.gauging.Poured;
 import org.stillroom.core.ingredient.Resolved;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Essentials;
@@ -18,6 +19,7 @@ import org.stillroom.studio.store.Lot;
 import org.stillroom.studio.store.LotMove;
 import org.stillroom.studio.store.Lots;
 import org.stillroom.studio.store.Store;
+import org.stillroom.studio.usecase.GaugeVessel;
 import org.stillroom.studio.usecase.shelf.LotPrices;
 import org.stillroom.studio.usecase.shelf.MakersOunce;
 import org.stillroom.studio.usecase.shelf.Stock;
@@ -94,7 +96,19 @@ public final class FinishMake {
                 left.stream()
                         .map(lot -> new BatchSheet.LeftSheet(
                                 lot.sheet().name(), lot.left(), lot.sheet().full()))
-                        .toList());
+                        .toList(),
+                kept(slips(state)));
+    }
+
+    private static @Nullable List<SlipSheet> kept(@Nullable List<Poured.Slip> slips) {
+        return slips == null ? null : SlipSheet.of(slips);
+    }
+
+    /** Returns how far labels and measures of what was poured may have been off; null where that cannot be worked out any more. */
+    public static @Nullable List<Poured.Slip> slips(MakeState state) {
+        return state.parts().isEmpty() || !state.problems().isEmpty()
+                ? null
+                : GaugeVessel.poured(state.whole().measured()).slips();
     }
 
     /** Returns what is in the vessel when all that was poured is in it. */

@@ -31,6 +31,8 @@ public record Logged(
     public static final String MEASURED = "step.measured";
     /** The empty vessel was weighed. */
     public static final String WEIGHED_VESSEL = "step.weighed-vessel";
+    /** A rest goes on until another day, which was typed as year-month-day. */
+    public static final String POSTPONED = "step.postponed";
     /** What a stage left was measured. */
     public static final String CAME = "stage.came";
     /** A way to go on was chosen. */

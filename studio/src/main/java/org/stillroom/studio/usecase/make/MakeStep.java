@@ -15,7 +15,7 @@ import org.stillroom.planner.marks.MeasuredLine;
  * @param pour what goes in, or null
  * @param state how it stands
  * @param entries what counts in the log about it, oldest first
- * @param waitSeconds how long its timer runs unless somebody says otherwise; 0 where nothing waits
+ * @param waitSeconds how long its timer runs unless somebody says otherwise, and how long a rest lasts; 0 where nothing waits
  */
 public record MakeStep(
         String id,

@@ -1,5 +1,6 @@
 package org.stillroom.studio.usecase.make;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
@@ -144,6 +145,11 @@ public final class RecordStep {
         String step = part.number() + "/way";
         double millilitres = way.plan().millilitres();
         return keep(state, Logged.WAY, Logged.text(step, "", way.kind().name(), millilitres, seen), request);
+    }
+
+    /** Logs that a rest goes on until another day. */
+    public Outcome postponed(MakeState state, MakeStep step, LocalDate until, long seen, String request) {
+        return keep(state, Logged.POSTPONED, Logged.text(step.id(), until.toString(), null, 0.0, seen), request);
     }
 
     /** Logs that a timer began. */

@@ -21,6 +21,11 @@ final class StepList {
     /** How long a warm syrup, or what mixing has warmed, mostly takes to cool. Common practice, no source. */
     private static final long COOLING_SECONDS = 20L * 60;
 
+    /** Last part of the id of the step in which a part rests. */
+    static final String REST = "rest";
+
+    private static final double SECONDS_OF_DAY = 86_400.0;
+
     private final int part;
     private final @Nullable String ingredient;
     private final Plan before;
@@ -84,8 +89,7 @@ final class StepList {
     /** What plants give to the liquid is not in the plan, so that no density can be foretold. */
     private boolean holdsPlants() {
         return before.lines().stream()
-                .map(line -> line.ingredient().kind())
-                .anyMatch(kind -> kind == Kind.FRESH_PLANT || kind == Kind.DRIED_PLANT);
+                .anyMatch(line -> Resting.isPlant(line.ingredient().kind()));
     }
 
     /** Lines that were planned and that nothing is taken of any more. */
@@ -105,7 +109,7 @@ final class StepList {
             case POUR, MAKE_UP -> step.lines().forEach(line -> pours(line, step.what(), step.why(), false));
             case SECOND_JAR -> secondJar(step);
             case COOL -> steps.add(waiting("cool", MakeStep.Kind.COOL, step, COOLING_SECONDS));
-            case REST -> steps.add(plain("rest", MakeStep.Kind.REST, step.what(), step.why()));
+            case REST -> steps.add(waiting(REST, MakeStep.Kind.REST, step, restSeconds()));
             case OWN -> {
                 ownSteps++;
                 long seconds = WaitInText.seconds(step.what());
@@ -113,6 +117,11 @@ final class StepList {
             }
             case PASTEURISE -> {} // of the bottles, which are filled out of the batch: its log says when
         }
+    }
+
+    private long restSeconds() {
+        Typed<Wait> rest = before.recipe().rest();
+        return rest == null ? 0 : Math.round(SECONDS_OF_DAY * rest.value().days());
     }
 
     private void secondJar(MixingStep step) {
@@ -157,7 +166,8 @@ final class StepList {
     }
 
     private static boolean settles(LogEntry entry) {
-        return !entry.kind().equals(Logged.TIMER)
+        return !entry.kind().equals(Logged.POSTPONED)
+                && !entry.kind().equals(Logged.TIMER)
                 && !entry.kind().equals(Logged.TIMER_OFF)
                 && !entry.kind().equals(Logged.NOTE);
     }

@@ -246,7 +246,7 @@ final class BatchOperations {
                             .filter(act -> act.fields().contains(field))
                             .map(Act::word)
                             .toList());
-            group.maybe(field, Schemas.typed("where something was " + of));
+            group.maybe(field, Schemas.typed("of: " + of));
         }
         return group.schema();
     }
@@ -296,13 +296,15 @@ final class BatchOperations {
                         .with(
                                 "rest",
                                 Schemas.list(waiting()
-                                        .with("batch", Schemas.text("id"))
-                                        .with("number", Schemas.count("of the batch"))
-                                        .with("title", Schemas.text("of what was made"))
+                                        .with("batch", Schemas.orNull(Schemas.text("id; null of what is being made")))
+                                        .with("number", Schemas.orNull(Schemas.count("of the batch")))
+                                        .with("make", Schemas.orNull(Schemas.text("id of what is being made")))
+                                        .with("title", Schemas.text("of what was or is made"))
                                         .with("due", Schemas.flag("whether it is ready"))
                                         .schema()))
                         .schema());
         components.put("Bottling", bottles());
+        components.put("WentIn", wentIn());
         return components;
     }
 
@@ -326,7 +328,8 @@ final class BatchOperations {
                 .with("acidity_as_citric_g_per_l", Schemas.number("g/L at 20 °C, as citric"))
                 .with("ph", ph())
                 .with("mean_age_days", Schemas.orNull(Schemas.number("by its alcohol")))
-                .with("youngest_days", Schemas.orNull(Schemas.number("of its youngest alcohol"))));
+                .with("youngest_days", Schemas.orNull(Schemas.number("of its youngest alcohol")))
+                .with("doubt", doubt()));
     }
 
     private static Schemas.Group head(Schemas.Group vessel) {
@@ -337,8 +340,44 @@ final class BatchOperations {
                 .with("recipe", Schemas.text("id of the recipe"))
                 .with("make", Schemas.text("id of the make"))
                 .with("made", Schemas.text("when, ISO 8601"))
-                .with("body", Schemas.text("JSON: what was added, by lot, and what came of it"))
+                .with("went_in", Schemas.ref("WentIn"))
                 .with("vessels", Schemas.list(vessel.schema()));
+    }
+
+    private static Map<String, Object> wentIn() {
+        Map<String, Object> lots = Schemas.list(Schemas.group()
+                .with("lot", Schemas.text("id"))
+                .with("label", Schemas.orNull(Schemas.text("what tells it from others of the same name")))
+                .with("amount", Schemas.number("in the unit"))
+                .with("unit", Schemas.text("ml, g or pieces"))
+                .schema());
+        return Schemas.group()
+                .with("revision", Schemas.count("of the recipe"))
+                .with("volume_20c_ml", Schemas.number("mL at 20 °C when it was finished"))
+                .with("strength_vol_percent", Schemas.number("% vol at 20 °C"))
+                .with("sugar_g_per_l", Schemas.number("g/L at 20 °C"))
+                .with("density_kg_m3", Schemas.number("kg/m³ at 20 °C"))
+                .with(
+                        "lines",
+                        Schemas.list(Schemas.group()
+                                .with("part", Schemas.text("title of the stage or recipe that it belongs to"))
+                                .with("name", Schemas.text("of the ingredient"))
+                                .with("mass_g", Schemas.number("g that went in"))
+                                .with("planned_g", Schemas.number("g before anything was poured"))
+                                .with("lots", lots)
+                                .with("not_on_shelf_g", Schemas.number("g more than its lots held"))
+                                .schema()))
+                .with("notes", Schemas.list(Schemas.text("what the maker noted")))
+                .schema();
+    }
+
+    private static Map<String, Object> doubt() {
+        Schemas.Group group = Schemas.group();
+        for (String key :
+                List.of("volume_20c_ml", "strength_vol_percent", "sugar_g_per_l", "acidity_as_citric_g_per_l")) {
+            group.with(key, Schemas.orNull(Schemas.number("half-width of the central 90 %")));
+        }
+        return group.schema();
     }
 
     private static Schemas.Group money(Schemas.Group group) {
@@ -356,6 +395,7 @@ final class BatchOperations {
                 .with("entry", Schemas.count("later ones have higher ones"))
                 .with("at", Schemas.text("when it happened, ISO 8601"))
                 .with("kind", Schemas.text("what happened"))
+                .with("told", Schemas.text("that in a sentence"))
                 .with("typed", Schemas.named(Schemas.text(""), "as typed"))
                 .with("undone", Schemas.flag("whether it was taken back"))
                 .with("undoes", Schemas.orNull(Schemas.count("the entry that it takes back")))
@@ -388,7 +428,7 @@ final class BatchOperations {
                                 .with("filled_ml", Schemas.number("mL"))
                                 .schema()))
                 .with("unfilled_ml", Schemas.number("mL that no bottle takes"))
-                .with("part_of_make", Schemas.number("of what the make left, 0 to 1"))
+                .with("part_of_batch", Schemas.number("of all that came into the batch, 0 to 1"))
                 .with(
                         SIZES,
                         Schemas.list(money(Schemas.group()

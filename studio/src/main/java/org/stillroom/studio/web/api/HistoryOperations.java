@@ -4,9 +4,11 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.studio.answer.Fields;
+import org.stillroom.studio.answer.WentIn;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.HistoryEntry;
 import org.stillroom.studio.store.Store;
+import org.stillroom.studio.usecase.make.FinishMake;
 
 /** What happened, and the batches that were made. */
 final class HistoryOperations {
@@ -61,7 +63,7 @@ final class HistoryOperations {
                 .put("recipe", batch.recipe())
                 .putCount("number", batch.number())
                 .put("made", batch.made().toString())
-                .put("body", batch.body());
+                .put("went_in", WentIn.fields(FinishMake.sheet(batch)));
     }
 
     /** Returns the schemas of what these answer. */
@@ -83,7 +85,7 @@ final class HistoryOperations {
                         .with("recipe", Schemas.text("id of the recipe"))
                         .with("number", Schemas.count("1 for the first batch of the studio"))
                         .with("made", Schemas.text("when, ISO 8601"))
-                        .with("body", Schemas.text("JSON: what was added, by lot, and what came of it"))
+                        .with("went_in", Schemas.ref("WentIn"))
                         .schema());
     }
 }

@@ -7,11 +7,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.batch.Flow;
+import org.stillroom.core.batch.Held;
+import org.stillroom.core.gauging.Poured;
+import org.stillroom.core.liquid.VolumeModel;
 import org.stillroom.core.plan.Correction.Added;
-import org.stillroom.planner.marks.Measured;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
 import org.stillroom.studio.answer.desk.CorrectQuestion;
 import org.stillroom.studio.answer.desk.DeskQuestion;
 import org.stillroom.studio.answer.desk.GaugeQuestion;
+import org.stillroom.studio.answer.desk.Manner;
 import org.stillroom.studio.answer.desk.WrongInput;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.Instrument;
@@ -33,7 +39,37 @@ import org.stillroom.studio.web.frame.Visit;
 
 /** Gauging a vessel: type what was read, see what is in it and how sure, and what would bring it to its target. */
 final class GaugePages {
-    private static final Set<String> SEVERAL = Set.of("with", "restore");
+    /** Fields in which several may stand, with semicolons between them. */
+    private static final Set<String> SEVERAL = Set.of(
+            "with",
+            "restore",
+            "density",
+            "flask-weight",
+            "hydrometer",
+            "refractometer",
+            "residue",
+            "dry-residue",
+            "strength",
+            "sugar",
+            "acidity",
+            "volume",
+            "mass");
+
+    /** The question calls the size of a vessel what the page calls the vessel of a batch. */
+    private static final Manner WISHED = new Manner() {
+        @Override
+        public String name(String part) {
+            return part.equals("vessel") ? GaugeView.ROOM : part;
+        }
+
+        @Override
+        public String write(List<Given> given) {
+            return FieldNames.PLAIN.write(given);
+        }
+    };
+
+    /** What a batch is made of: what else came in thins its flavour. */
+    private static final Set<Flow.Kind> CAME = Set.of(Flow.Kind.BEGUN, Flow.Kind.ADDED, Flow.Kind.RECEIVED);
 
     private final Store store;
     private final ShowMake show;
@@ -66,16 +102,29 @@ final class GaugePages {
         Map<String, String> texts = texts(visit);
         BatchSheet sheet = batch.map(FinishMake::sheet).orElse(null);
         List<Instrument> shelf = OwnInstruments.choices(store.instruments().all());
-        Measured poured = batch.map(this::poured).orElse(null);
-        GuideView guide = GuideView.of(visit, batch.map(Batch::id).orElse(""), poured);
-        List<String> vessels = batch.map(this::vessels).orElse(List.of());
-        GaugeView asked = new GaugeView(texts, visit.words(), batch.orElse(null), sheet, shelf, vessels, guide);
+        Map<String, Held> vessels = batch.map(this::vessels).orElse(Map.of());
+        String vessel = chosen(vessels, texts);
+        texts.put(GaugeView.VESSEL, vessel);
+        Held held = vessels.getOrDefault(vessel, Held.NOTHING);
+        Poured known = held.poured();
+        GuideView guide = GuideView.of(visit, batch.map(Batch::id).orElse(""), vessel, known);
+        GaugeView asked = new GaugeView(
+                texts, visit.words(), batch.orElse(null), sheet, shelf, List.copyOf(vessels.keySet()), guide);
         if (!asked.isAsked()) {
             return asked;
         }
+        if (vessel.isEmpty() && !vessels.isEmpty()) {
+            return asked.objecting(List.of(Finding.of(
+                    "which-vessel",
+                    Severity.STOP,
+                    GaugeView.VESSEL,
+                    "not said",
+                    "Something of this batch is in " + vessels.size() + " vessels.",
+                    "Choose the one that was read.")));
+        }
         try {
-            GaugeQuestion.Found found = new GaugeQuestion(poured).found(withOwn(texts, shelf), FieldNames.PLAIN);
-            return corrected(asked.finding(found), texts, poured);
+            GaugeQuestion.Found found = new GaugeQuestion(known).found(withOwn(texts, shelf), FieldNames.PLAIN);
+            return corrected(asked.finding(found), texts, batch.orElse(null), held);
         } catch (WrongInput wrong) {
             return asked.objecting(wrong.findings());
         }
@@ -92,34 +141,62 @@ final class GaugePages {
                 FieldNames.PLAIN, () -> own.with(OwnInstruments.named("instrument", chosen, shelf), typed(texts)));
     }
 
-    private List<String> vessels(Batch batch) {
-        return Book.open(store).cellar().vessels(batch.id()).entrySet().stream()
-                .filter(each -> !each.getValue().isEmpty())
-                .map(each -> each.getKey().vessel())
-                .toList();
+    /** Returns the vessels of a batch that something is in, with what the log says that is. */
+    private Map<String, Held> vessels(Batch batch) {
+        Map<String, Held> vessels = new LinkedHashMap<>();
+        Book.open(store).cellar().vessels(batch.id()).forEach((place, held) -> {
+            if (!held.isEmpty()) {
+                vessels.put(place.vessel(), held);
+            }
+        });
+        return vessels;
     }
 
-    /** Returns what went into a batch, where that can still be worked out. */
-    private @Nullable Measured poured(Batch batch) {
+    /** Returns the vessel that is gauged: the one that was chosen, or the only one; empty while it is open which. */
+    private static String chosen(Map<String, Held> vessels, Map<String, String> texts) {
+        String named = texts.getOrDefault(GaugeView.VESSEL, "");
+        if (vessels.containsKey(named)) {
+            return named;
+        }
+        return vessels.size() == 1 ? vessels.keySet().iterator().next() : "";
+    }
+
+    /** Returns the extracts that went into a batch, as much of each as is in a vessel of it. */
+    private List<Added> flavours(Batch batch, Held held) {
         MakeState state = show.answer(batch.make());
-        return state.problems().isEmpty() ? state.whole().measured() : null;
+        if (!state.problems().isEmpty()) {
+            return List.of();
+        }
+        double came = Book.open(store).cellar().flows(batch.id()).stream()
+                .filter(flow -> CAME.contains(flow.kind()))
+                .mapToDouble(
+                        flow -> VolumeModel.atTwenty().millilitres(flow.in().toGrams()))
+                .sum();
+        double part = came > 0.0 ? held.essentials().millilitres() / came : 1.0;
+        return PouredFlavours.of(state.whole().measured(), part);
     }
 
     /** Adds what would bring it to the target, where one was named and it is known how much there is. */
-    private GaugeView corrected(GaugeView view, Map<String, String> texts, @Nullable Measured poured) {
+    private GaugeView corrected(GaugeView view, Map<String, String> texts, @Nullable Batch batch, Held held) {
         GaugeQuestion.Found found = view.found();
-        boolean wanted = !texts.getOrDefault("to-strength", "").isBlank()
-                || !texts.getOrDefault("to-sugar", "").isBlank();
+        boolean wanted = GaugeView.TARGETS.stream()
+                .anyMatch(field -> !texts.getOrDefault(field, "").isBlank());
         if (found == null || !wanted || found.gauged().volume() == null) {
             return view;
         }
         boolean restores = !texts.getOrDefault("restores", "").isBlank();
-        List<Added> flavours = poured == null || !restores ? List.of() : PouredFlavours.of(poured);
+        List<Added> flavours = batch == null || !restores ? List.of() : flavours(batch, held);
+        Map<String, List<String>> wishes = typed(texts);
+        wishes.remove(GaugeView.VESSEL);
+        List<String> room = wishes.remove(GaugeView.ROOM);
+        if (room != null) {
+            wishes.put("vessel", room);
+        }
         ShelfAdditions lots = new ShelfAdditions(
                 new ShelfLots(MakersOunce.of(store.settings())).of(store.lots().all()));
         try {
             CorrectBatch.Found correction = new CorrectQuestion(lots.plain().isEmpty() ? null : lots)
-                    .found(CorrectBatch.batch(found.gauged()), flavours, typed(texts), FieldNames.PLAIN);
+                    .found(CorrectBatch.batch(found.gauged()), flavours, wishes, WISHED);
             return view.correcting(correction);
         } catch (WrongInput wrong) {
             return view.objecting(wrong.findings());
@@ -132,7 +209,7 @@ final class GaugePages {
         return texts;
     }
 
-    /** Returns what was typed as the questions take it; semicolons stand between what may be added or restored. */
+    /** Returns what was typed as the questions take it; semicolons stand between several. */
     private static Map<String, List<String>> typed(Map<String, String> texts) {
         Map<String, List<String>> typed = new LinkedHashMap<>();
         texts.forEach((part, text) -> {

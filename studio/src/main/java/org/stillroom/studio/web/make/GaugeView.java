@@ -49,10 +49,21 @@ public record GaugeView(
         GaugeQuestion.@Nullable Found found,
         CorrectBatch.@Nullable Found correction) {
     /** The fields that are readings, in their order on the page. */
-    public static final List<String> READINGS = List.of(
-            "flask", "flask-weight", "density", "hydrometer", "refractometer", "residue", "acidity", "volume", "mass");
+    public static final List<String> READINGS =
+            List.of("flask", "flask-weight", "density", "hydrometer", "refractometer", "volume", "mass");
+    /** Readings that take a method of their own. */
+    public static final List<String> BY_METHODS = List.of("residue", "dry-residue", "strength", "sugar", "acidity");
+    /** What a hydrometer is marked for. */
+    public static final List<String> OF_HYDROMETER = List.of("reference", "glass");
+    /** The figures that are wanted. */
+    static final List<String> TARGETS = List.of("to-strength", "to-sugar", "to-acidity");
+
+    /** Which vessel of a batch it is. */
+    public static final String VESSEL = "vessel";
+    /** How much the vessel holds. */
+    static final String ROOM = "room";
     /** The fields that say what is wanted. */
-    public static final List<String> WISHES = List.of("to-strength", "to-sugar", "with", "restore");
+    public static final List<String> WISHES = List.of("to-strength", "to-sugar", "to-acidity", "with", "restore", ROOM);
 
     /** The fields in which an instrument of the shelf is chosen. */
     static final List<String> OWN =
@@ -107,8 +118,11 @@ public record GaugeView(
 
     private static List<String> shown() {
         List<String> shown = new ArrayList<>(READINGS);
+        shown.addAll(BY_METHODS);
+        shown.addAll(OF_HYDROMETER);
         shown.addAll(WISHES);
         shown.add("temperature");
+        shown.add(VESSEL);
         return List.copyOf(shown);
     }
 
@@ -132,7 +146,18 @@ public record GaugeView(
     }
 
     boolean isAsked() {
-        return READINGS.stream().anyMatch(field -> !text(field).isBlank());
+        return READINGS.stream().anyMatch(field -> !text(field).isBlank()) || isByMethods();
+    }
+
+    /** Returns whether something was read by a method of its own. */
+    public boolean isByMethods() {
+        return BY_METHODS.stream()
+                .anyMatch(field -> !text(field).isBlank() || !problems(field).isEmpty());
+    }
+
+    /** Returns what a vessel of the batch is called. */
+    public String vessel(String name) {
+        return name.matches("\\d+") ? words.say("rest.vessel", name) : name;
     }
 
     public String text(String field) {
@@ -172,7 +197,8 @@ public record GaugeView(
     private Row row(Pull pull, @Nullable Reading reading) {
         String sigma = pull.canBeTold() ? words.number(Math.abs(pull.sigma()), 1) + " σ" : "";
         if (reading == null) {
-            return new Row(words.say("make.gauge.poured"), "", "", sigma, pull.setAside());
+            String known = words.say(batch == null ? "make.gauge.poured" : "make.gauge.byLog");
+            return new Row(known, "", "", sigma, pull.setAside());
         }
         int decimals = reading.shown().decimals();
         return new Row(
@@ -198,12 +224,15 @@ public record GaugeView(
         if (found != null) {
             measured.put("strength", range(found.gauged().strength(), 2, "%"));
             measured.put("sugar", range(found.gauged().sugar(), 1, "g/L"));
+            if (!text("acidity").isBlank()) {
+                measured.put("acidity", range(found.gauged().acidity(), 2, "g/L"));
+            }
             Interval volume = found.gauged().volume();
             if (volume != null && text("volume").isBlank() && text("mass").isBlank()) {
                 return measured; // nobody read how much there is: what the log says of that stays
             }
             if (volume != null) {
-                measured.put("volume", QuantityWords.fixed(volume.value(), 1) + " ml");
+                measured.put("volume", range(volume, 1, "ml"));
             }
         }
         return measured;
@@ -222,12 +251,15 @@ public record GaugeView(
     /** Returns what there is then. */
     public String result(Correction.Way way) {
         Essentials result = way.essentials();
-        return words.say(
+        String then = words.say(
                 "make.gauge.then",
                 words.amount(new Volume(result.millilitres())),
                 words.number(result.strength(), 1),
                 words.number(way.doubt().getOrDefault(Asked.STRENGTH, 0.0), 1),
                 words.number(result.sugar(), 0),
                 words.number(way.doubt().getOrDefault(Asked.SUGAR, 0.0), 0));
+        return result.acidity() < 0.05
+                ? then
+                : then + " " + words.say("make.gauge.thenAcid", words.number(result.acidity(), 1));
     }
 }

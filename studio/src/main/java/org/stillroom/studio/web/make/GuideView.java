@@ -10,11 +10,11 @@ import org.jspecify.annotations.Nullable;
 import org.stillroom.core.gauging.Guide;
 import org.stillroom.core.gauging.Kit;
 import org.stillroom.core.gauging.Method;
+import org.stillroom.core.gauging.Poured;
 import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.reference.Finding;
-import org.stillroom.planner.marks.Measured;
 import org.stillroom.studio.answer.desk.Manner;
 import org.stillroom.studio.answer.desk.ReadingsQuestion;
 import org.stillroom.studio.answer.desk.WrongInput;
@@ -27,6 +27,7 @@ import org.stillroom.studio.wording.Words;
  *
  * @param words of the reader
  * @param batch id of the batch whose vessel it is, or empty
+ * @param vessel which of its vessels, or empty
  * @param texts what was typed about the liquid, by part of the question; of a batch nothing need be
  * @param have what the maker can do
  * @param found what would serve, or null while nothing is known of the liquid
@@ -35,6 +36,7 @@ import org.stillroom.studio.wording.Words;
 public record GuideView(
         Words words,
         String batch,
+        String vessel,
         Map<String, String> texts,
         List<Method> have,
         ReadingsQuestion.@Nullable Found found,
@@ -68,11 +70,11 @@ public record GuideView(
         }
     };
 
-    static GuideView of(Visit visit, String batch, @Nullable Measured poured) {
+    static GuideView of(Visit visit, String batch, String vessel, @Nullable Poured poured) {
         Map<String, String> texts = new LinkedHashMap<>();
         ABOUT.forEach(part -> texts.put(part, visit.field(PREFIX + part).strip()));
         List<Method> have = have(visit);
-        GuideView blank = new GuideView(visit.words(), batch, texts, have, null, List.of());
+        GuideView blank = new GuideView(visit.words(), batch, vessel, texts, have, null, List.of());
         return poured == null
                         && texts.getOrDefault(ReadingsQuestion.STRENGTH, "").isEmpty()
                 ? blank
@@ -92,7 +94,7 @@ public record GuideView(
         return ticked.isEmpty() ? KITCHEN : ticked;
     }
 
-    private GuideView asking(@Nullable Measured poured) {
+    private GuideView asking(@Nullable Poured poured) {
         Map<String, List<String>> typed = new LinkedHashMap<>();
         texts.forEach((part, text) -> {
             if (!text.isEmpty()) {
@@ -100,7 +102,7 @@ public record GuideView(
             }
         });
         if (poured != null) {
-            Essentials known = Essentials.of(poured.liquid().toGrams());
+            Essentials known = Essentials.of(poured.contents().toGrams());
             typed.put(ReadingsQuestion.STRENGTH, List.of(QuantityWords.fixed(known.strength(), 2) + " %"));
             typed.put(ReadingsQuestion.SUGAR, List.of(QuantityWords.fixed(known.sugar(), 1) + " g/L"));
             typed.put(ReadingsQuestion.VOLUME, List.of(QuantityWords.fixed(known.millilitres(), 0) + " ml"));
@@ -108,9 +110,9 @@ public record GuideView(
         typed.put(ReadingsQuestion.HAVE, have.stream().map(Method::label).toList());
         try {
             return new GuideView(
-                    words, batch, texts, have, new ReadingsQuestion(poured).found(typed, FIELDS), List.of());
+                    words, batch, vessel, texts, have, new ReadingsQuestion(poured).found(typed, FIELDS), List.of());
         } catch (WrongInput wrong) {
-            return new GuideView(words, batch, texts, have, null, wrong.findings());
+            return new GuideView(words, batch, vessel, texts, have, null, wrong.findings());
         }
     }
 
@@ -140,6 +142,7 @@ public record GuideView(
         StringBuilder address = new StringBuilder("/make/gauge?kit=").append(kit.name());
         if (!batch.isEmpty()) {
             address.append("&batch=").append(batch);
+            address.append("&vessel=").append(URLEncoder.encode(vessel, StandardCharsets.UTF_8));
         }
         texts.forEach((part, text) -> {
             if (!text.isEmpty()) {

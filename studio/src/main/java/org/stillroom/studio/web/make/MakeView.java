@@ -1,6 +1,7 @@
 package org.stillroom.studio.web.make;
 
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
@@ -17,6 +18,7 @@ import org.stillroom.studio.usecase.make.Logged;
 import org.stillroom.studio.usecase.make.MakePart;
 import org.stillroom.studio.usecase.make.MakeState;
 import org.stillroom.studio.usecase.make.MakeStep;
+import org.stillroom.studio.usecase.make.Resting;
 import org.stillroom.studio.web.triangle.TriangleView;
 import org.stillroom.studio.wording.UnitSystem;
 import org.stillroom.studio.wording.Words;
@@ -289,6 +291,14 @@ public final class MakeView {
 
     public String figures(MakePart part) {
         return figures(part.measured().result());
+    }
+
+    /** Returns when a rest is over, or empty where it has not begun. */
+    public String ready(MakeStep step) {
+        return Resting.of(state, ZoneId.systemDefault())
+                .filter(resting -> resting.step().id().equals(step.id()))
+                .map(resting -> words.say("make.restsUntil", words.day(resting.until())))
+                .orElse("");
     }
 
     public String minutes(MakeStep step) {

@@ -14,7 +14,6 @@ import org.stillroom.core.batch.Place;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.studio.store.Batch;
-import org.stillroom.studio.store.Lot;
 import org.stillroom.studio.store.Photos;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.batch.Book;
@@ -27,7 +26,10 @@ import org.stillroom.studio.usecase.batch.TellKeeping;
 import org.stillroom.studio.usecase.batch.Waiting;
 import org.stillroom.studio.usecase.batch.Waits;
 import org.stillroom.studio.usecase.make.FinishMake;
-import org.stillroom.studio.usecase.shelf.Packing;
+import org.stillroom.studio.usecase.shelf.LotOnShelf;
+import org.stillroom.studio.usecase.shelf.MakersOunce;
+import org.stillroom.studio.usecase.shelf.ShelfLots;
+import org.stillroom.studio.usecase.shelf.Stock;
 import org.stillroom.studio.web.frame.Doors;
 import org.stillroom.studio.web.frame.PhotoAnswer;
 import org.stillroom.studio.web.frame.Visit;
@@ -327,17 +329,28 @@ final class BatchPages {
                 Field.text("acidity", "5 g/L"));
     }
 
+    private static String left(Words words, Stock left) {
+        return words.marked(new Stock(Math.rint(left.amount()), left.unit()).number()) + "\u00a0"
+                + switch (left.unit()) {
+                    case Stock.MILLILITRES -> "mL";
+                    case Stock.GRAMS -> "g";
+                    default -> words.say("shelf.pieces");
+                };
+    }
+
     private List<Field> added(Words words) {
         List<Choice> choices = new ArrayList<>();
-        choices.add(new Choice("water", words.say("rest.kitchen.water")));
-        choices.add(new Choice("white sugar", words.say("rest.kitchen.sugar")));
-        choices.add(new Choice("citric acid", words.say("rest.kitchen.acid")));
-        for (Lot lot : store.lots().all()) {
-            if (Packing.of(lot.sheet().kind()) != null) {
-                continue; // goes round a liqueur, not into it
+        List<LotOnShelf> shelf =
+                new ShelfLots(MakersOunce.of(store.settings())).of(store.lots().all());
+        for (String kitchen : RecordBatch.KITCHEN) {
+            if (ShelfLots.named(kitchen, shelf).isEmpty()) { // else that of the shelf is meant, which is drawn down
+                choices.add(new Choice(kitchen, BatchView.kitchen(words, kitchen)));
             }
-            String label = lot.sheet().label();
-            choices.add(new Choice(lot.id(), lot.sheet().name() + (label == null ? "" : ", " + label)));
+        }
+        for (LotOnShelf each : shelf) {
+            String label = each.lot().sheet().label();
+            String left = Stock.isKnown(each.lot()) ? words.say("rest.left", left(words, Stock.left(each.lot()))) : "";
+            choices.add(new Choice(each.lot().id(), each.name() + (label == null ? "" : ", " + label) + left));
         }
         return List.of(Field.choice("what", choices), Field.text("amount", "50 ml"));
     }

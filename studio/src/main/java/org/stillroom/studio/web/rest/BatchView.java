@@ -1,5 +1,7 @@
 package org.stillroom.studio.web.rest;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -21,6 +23,7 @@ import org.stillroom.core.batch.Wastage;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.VolumeModel;
 import org.stillroom.core.plan.Asked;
+import org.stillroom.core.plan.Correction;
 import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.reference.Finding;
@@ -32,6 +35,7 @@ import org.stillroom.studio.usecase.batch.Forecasts;
 import org.stillroom.studio.usecase.batch.Notes;
 import org.stillroom.studio.usecase.batch.TellKeeping;
 import org.stillroom.studio.usecase.batch.Waiting;
+import org.stillroom.studio.usecase.batch.Waits;
 import org.stillroom.studio.usecase.make.BatchSheet;
 import org.stillroom.studio.usecase.make.FinishMake;
 import org.stillroom.studio.wording.Words;
@@ -106,17 +110,50 @@ public final class BatchView {
         return forms.stream().filter(form -> form.act().equals(act)).findFirst().orElse(null);
     }
 
-    /** A vessel that something is in. */
-    public record Vessel(String name, Held held, TellKeeping.Found keeps) {}
+    /**
+     * A vessel that something is in.
+     *
+     * @param key what the log calls it
+     * @param name in words
+     * @param doubt half-widths of its figures, where they are known
+     * @param keeps whether it keeps
+     */
+    public record Vessel(
+            String key, String name, Held held, Map<Asked, Double> doubt, TellKeeping.Found keeps) {
+        public Vessel {
+            doubt = Map.copyOf(doubt);
+        }
+    }
 
     public List<Vessel> vessels() {
         List<Vessel> vessels = new ArrayList<>();
         book.cellar().vessels(batch.id()).forEach((place, held) -> {
             if (!held.isEmpty()) {
-                vessels.add(new Vessel(vessel(place.vessel()), held, keeping.of(batch, held)));
+                vessels.add(new Vessel(
+                        place.vessel(), vessel(place.vessel()), held, held.doubt(), keeping.of(batch, held)));
             }
         });
         return vessels;
+    }
+
+    /** Returns a figure of a vessel with its doubt and unit. */
+    public String figure(Vessel vessel, Asked asked) {
+        double value = Correction.of(asked, vessel.held().essentials());
+        Double doubt = vessel.doubt().get(asked);
+        int decimals = asked == Asked.SUGAR && (doubt == null || doubt >= 0.95) ? 0 : 1;
+        String sure = doubt == null || doubt < 0.05 ? "" : " ± " + words.number(doubt, decimals);
+        return words.number(value, decimals) + sure + "\u00a0" + words.say("rest.plainUnit." + asked.name());
+    }
+
+    /** Returns the doubt of the volume of a vessel, empty where it is not known. */
+    public String volumeDoubt(Vessel vessel) {
+        Double doubt = vessel.doubt().get(Asked.VOLUME);
+        return doubt == null ? "" : "± " + words.number(doubt, doubt < 9.95 ? 1 : 0) + "\u00a0mL";
+    }
+
+    /** Returns where a vessel is gauged. */
+    public String gauge(Vessel vessel) {
+        return "/make/gauge?batch=" + batch.id() + "&vessel=" + URLEncoder.encode(vessel.key(), StandardCharsets.UTF_8);
     }
 
     private String vessel(String name) {
@@ -280,7 +317,7 @@ public final class BatchView {
                 losses.merge(cause, millilitres, Double::sum);
             }
         }
-        double begun = sums.getOrDefault(Flow.Kind.BEGUN, 0.0);
+        double begun = cameIn(sums);
         List<Row> rows = new ArrayList<>();
         sums.forEach((kind, sum) -> rows.add(row("rest.flow." + kind.name(), sum, begun)));
         losses.forEach((cause, sum) -> rows.add(row("rest.cause." + cause.name(), sum, begun)));
@@ -289,6 +326,19 @@ public final class BatchView {
                 .sum();
         rows.add(row("rest.flow.there", there, begun));
         return rows;
+    }
+
+    private static double cameIn(Map<Flow.Kind, Double> sums) {
+        return sums.getOrDefault(Flow.Kind.BEGUN, 0.0)
+                + sums.getOrDefault(Flow.Kind.ADDED, 0.0)
+                + sums.getOrDefault(Flow.Kind.RECEIVED, 0.0);
+    }
+
+    /** Returns what the parts of the balance are parts of. */
+    public String partOf() {
+        boolean more = book.cellar().flows(batch.id()).stream()
+                .anyMatch(flow -> flow.kind() == Flow.Kind.ADDED || flow.kind() == Flow.Kind.RECEIVED);
+        return words.say(more ? "rest.partOfAll" : "rest.partOfMade");
     }
 
     private Row row(String key, double millilitres, double begun) {
@@ -352,7 +402,26 @@ public final class BatchView {
         } else if (event instanceof Event.Undone undo) {
             return words.say("rest.told.undone", told(book.entry(undo.entry())));
         }
-        return words.say("rest.told." + entry.kind());
+        return ofNoVessel(entry);
+    }
+
+    private String ofNoVessel(HistoryEntry entry) {
+        Long undoes = entry.undoes();
+        if (undoes != null) {
+            return words.say("rest.told.undone", told(book.entry(undoes)));
+        }
+        Waits.Said said = Waits.said(entry, book);
+        if (said != null) {
+            LocalDate until = said.until();
+            return words.say(
+                    "rest.told." + entry.kind(),
+                    words.say("rest.what." + said.what().name()),
+                    until == null ? "" : words.day(until));
+        }
+        Double score = Notes.score(entry);
+        return score == null
+                ? words.say("rest.told." + entry.kind())
+                : words.say("rest.told.scored", words.say("rest.scored", words.plain(score)));
     }
 
     private String about(Event.PhMeasured measured) {
@@ -374,6 +443,11 @@ public final class BatchView {
     }
 
     private String kitchen(String name) {
+        return kitchen(words, name);
+    }
+
+    /** Returns what every kitchen has in the words of its reader; anything else as it is called. */
+    static String kitchen(Words words, String name) {
         return switch (name) {
             case "water" -> words.say("rest.kitchen.water");
             case "white sugar" -> words.say("rest.kitchen.sugar");

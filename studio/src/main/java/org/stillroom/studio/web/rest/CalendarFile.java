@@ -48,9 +48,10 @@ final class CalendarFile {
     private void event(Book book, Waiting waiting, Words words, Instant now) {
         LocalDate day = waiting.until();
         String next = words.say("rest.next." + waiting.what().name());
-        String title = RestView.title(words, book.batch(waiting.batch()));
+        String title = RestView.title(words, book, waiting);
         line("BEGIN:VEVENT");
-        line("UID:wait" + waiting.id() + "-" + waiting.batch() + "@stillroom");
+        Waiting.Made make = waiting.make();
+        line("UID:wait" + waiting.id() + "-" + (make == null ? waiting.batch() : make.id()) + "@stillroom");
         line("DTSTAMP:" + MOMENT.format(now));
         line("DTSTART;VALUE=DATE:" + DAY.format(day));
         line("DTEND;VALUE=DATE:" + DAY.format(day.plusDays(1)));

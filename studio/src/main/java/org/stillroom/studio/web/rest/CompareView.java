@@ -1,5 +1,6 @@
 package org.stillroom.studio.web.rest;
 
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -16,8 +17,12 @@ public record CompareView(String title, CompareBatches.Found found, Words words)
     /** What is compared. */
     public static final List<Asked> FIGURES = List.of(Asked.STRENGTH, Asked.SUGAR, Asked.VOLUME);
 
+    /** Part of a figure that tells it from another. */
+    private static final double TELLING = 0.002;
+
     private String figure(double value, Asked asked) {
-        return words.number(value, asked == Asked.STRENGTH ? 1 : 0) + "\u00a0" + words.say("rest.unit." + asked.name());
+        return words.number(value, asked == Asked.STRENGTH ? 1 : 0) + "\u00a0"
+                + words.say("rest.plainUnit." + asked.name());
     }
 
     public String planned(Row row, Asked asked) {
@@ -32,18 +37,42 @@ public record CompareView(String title, CompareBatches.Found found, Words words)
     public String measured(Row row, Asked asked) {
         @Nullable Double value = row.measured().get(asked);
         @Nullable Double doubt = row.doubt().get(asked);
-        String sure = doubt == null ? "" : " ± " + words.number(doubt, asked == Asked.STRENGTH ? 1 : 0);
-        return value == null ? words.say("rest.notMeasured") : figure(value, asked) + sure;
+        if (value == null) {
+            return words.say("rest.notMeasured");
+        }
+        int decimals = asked == Asked.STRENGTH ? 1 : 0;
+        String sure = doubt == null ? "" : " ± " + words.number(doubt, decimals);
+        return words.number(value, decimals) + sure + "\u00a0" + words.say("rest.plainUnit." + asked.name());
+    }
+
+    /** Returns what the log made of a measured figure where that is not what was poured, since something was lost on the way. */
+    public String reckoned(Row row, Asked asked) {
+        @Nullable Double reckoned = row.reckoned().get(asked);
+        double poured = Correction.of(asked, row.poured());
+        return reckoned == null || Math.abs(reckoned - poured) < TELLING * poured
+                ? ""
+                : words.say("rest.reckonedThen", figure(reckoned, asked));
     }
 
     public String cost(Row row) {
         return BatchView.cost(words, row.cost());
     }
 
-    public String score(Row row) {
-        return row.score().isPresent()
-                ? words.say("rest.scored", words.plain(row.score().getAsDouble()))
-                : "";
+    /** A score and its day. */
+    public record Score(String score, String day) {}
+
+    /** Returns the scores over time, earliest first. */
+    public List<Score> scores(Row row) {
+        return row.scores().stream()
+                .map(note -> new Score(
+                        note.score() == null ? "" : words.plain(note.score()),
+                        words.day(note.at().atZone(ZoneId.systemDefault()).toLocalDate())))
+                .toList();
+    }
+
+    /** Returns the day on which a batch was made. */
+    public String made(Row row) {
+        return words.day(row.batch().made().atZone(ZoneId.systemDefault()).toLocalDate());
     }
 
     /** Returns what this kitchen does again and again, each with its doubt. */

@@ -89,7 +89,18 @@ public final class RestView {
     }
 
     public String title(Waiting waiting) {
-        return title(words, book.batch(waiting.batch()));
+        return title(words, book, waiting);
+    }
+
+    static String title(Words words, Book book, Waiting waiting) {
+        Waiting.Made make = waiting.make();
+        return make == null ? title(words, book.batch(waiting.batch())) : words.say("rest.beingMade", make.title());
+    }
+
+    /** Returns the page of what waits. */
+    public String page(Waiting waiting) {
+        Waiting.Made make = waiting.make();
+        return make == null ? "/rest/batch/" + waiting.batch() : "/make/" + make.id();
     }
 
     static String title(Words words, Batch batch) {

@@ -2,30 +2,27 @@ package org.stillroom.studio.web.rest;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.List;
 import org.stillroom.studio.usecase.batch.Waiting;
 
-/** Days as a line from left to right: where each wait lies on it, in the drawing's own units. */
+/** Days as a line from left to right: where each wait lies on it, in parts of its width such as "12.5%". */
 public final class Timeline {
-    /** Width of the drawing. */
-    public static final double WIDTH = 640.0;
-
-    /** Height of a row; its words stand above its bar. */
-    public static final double ROW = 64.0;
-
-    private static final double TOP = 44.0;
     private static final int LONGEST_PAST = 60;
     private static final int LEAST_AHEAD = 14;
-    private static final int TICKS = 4;
+    /** What waits for longer runs out of the drawing, so that what is soon can be told apart. */
+    private static final int MOST_AHEAD = 90;
+    /** So narrow a bar can still be seen, per cent. */
+    private static final double NARROWEST = 1.0;
+    /** The end of a bar that goes on beyond the drawing, per cent. */
+    private static final double BEYOND = 105.0;
+    /** Nearer to an end than this, per cent, words begin or end at their place. */
+    private static final double NEAR = 20.0;
 
     private final LocalDate first;
-    private final double days;
+    private final LocalDate last;
     private final LocalDate today;
-    private final List<Waiting> waits;
 
     Timeline(List<Waiting> waits, LocalDate today) {
-        this.waits = List.copyOf(waits);
         this.today = today;
         LocalDate begin = today.minusDays(LEAST_AHEAD / 2);
         LocalDate end = today.plusDays(LEAST_AHEAD);
@@ -35,52 +32,50 @@ public final class Timeline {
         }
         LocalDate earliest = today.minusDays(LONGEST_PAST);
         this.first = begin.isBefore(earliest) ? earliest : begin;
-        this.days = 1.0 + ChronoUnit.DAYS.between(first, end);
+        LocalDate far = today.plusDays(MOST_AHEAD);
+        LocalDate soonest =
+                waits.stream().map(Waiting::until).min(LocalDate::compareTo).orElse(far);
+        LocalDate horizon = soonest.isAfter(far) ? soonest : far;
+        this.last = end.isAfter(horizon) ? horizon : end;
     }
 
     /** A wait as it is drawn; what began before the drawing begins at its edge. */
-    public record Bar(Waiting waiting, double x, double width, double y, boolean due) {}
+    public record Bar(String x, String width) {}
 
-    /** A day that is named. */
-    public record Tick(LocalDate day, double x) {}
-
-    private double x(LocalDate day) {
-        double at = ChronoUnit.DAYS.between(first, day) / days;
-        return Math.round(10.0 * WIDTH * Math.max(0.0, Math.min(1.0, at))) / 10.0;
+    /** Returns the place of a day, per cent. */
+    private double at(LocalDate day) {
+        double days = 1.0 + ChronoUnit.DAYS.between(first, last);
+        return Math.max(0.0, Math.min(100.0, 100.0 * ChronoUnit.DAYS.between(first, day) / days));
     }
 
-    public List<Bar> bars() {
-        List<Bar> bars = new ArrayList<>();
-        double y = TOP;
-        for (Waiting waiting : waits) {
-            double from = x(waiting.from());
-            double to = Math.max(from + 6.0, x(waiting.until().plusDays(1)));
-            bars.add(new Bar(
-                    waiting,
-                    from,
-                    Math.min(WIDTH, to) - from,
-                    y,
-                    !waiting.until().isAfter(today)));
-            y += ROW;
-        }
-        return bars;
+    private static String percent(double part) {
+        return Math.round(10.0 * part) / 10.0 + "%";
+    }
+
+    public Bar bar(Waiting waiting) {
+        double from = Math.min(at(waiting.from()), 100.0 - NARROWEST);
+        double edge =
+                waiting.until().isAfter(last) ? BEYOND : at(waiting.until().plusDays(1));
+        double to = Math.max(from + NARROWEST, edge);
+        return new Bar(percent(from), percent(to - from));
     }
 
     /** Returns where today is. */
-    public double now() {
-        return x(today);
+    public String now() {
+        return percent(at(today));
     }
 
-    public double height() {
-        return TOP + waits.size() * ROW;
+    /** Returns how the word for today hangs at its place, so that it stays in the drawing. */
+    public String nowAnchor() {
+        double at = at(today);
+        return at < NEAR ? "start" : at > 100.0 - NEAR ? "end" : "middle";
     }
 
-    public List<Tick> ticks() {
-        List<Tick> ticks = new ArrayList<>();
-        for (int i = 1; i < TICKS; i++) {
-            LocalDate day = first.plusDays(Math.round(i * days / TICKS));
-            ticks.add(new Tick(day, x(day)));
-        }
-        return ticks;
+    public LocalDate first() {
+        return first;
+    }
+
+    public LocalDate last() {
+        return last;
     }
 }

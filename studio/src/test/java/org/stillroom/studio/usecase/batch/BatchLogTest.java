@@ -6,6 +6,7 @@ import static org.stillroom.studio.usecase.batch.Rested.typed;
 import static org.stillroom.studio.usecase.make.Kitchen.request;
 
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
@@ -53,7 +54,7 @@ class BatchLogTest {
 
     private HistoryEntry racked() {
         return kept(rested.after(14)
-                .moved(batch, typed("1", "to", "demijohn", "sediment", "60", "filter", "40 ml"), request()));
+                .moved(batch, typed("1", "to", "demijohn", "sediment", "60 ml", "filter", "40 ml"), request()));
     }
 
     @Test
@@ -181,7 +182,80 @@ class BatchLogTest {
                 .isEqualTo("in-the-future");
         assertThat(refused(record.moved(batch, typed("1", "to", "1", "batch", "nobody"), request()))
                         .rule())
-                .isEqualTo("before-the-batch");
+                .isEqualTo("batch-not-known");
+        assertThat(refused(record.lost(batch, typed("1", "amount", "5"), request())))
+                .satisfies(finding -> assertThat(finding.rule()).isEqualTo("amount-without-unit"))
+                .satisfies(finding -> assertThat(finding.remedy()).contains("5 ml or 5 g"));
+        assertThat(refused(record.lost(batch, typed("1", "amount", "5 ml", "cause", "foo"), request()))
+                        .where())
+                .isEqualTo("cause");
+        assertThat(rested.held(batch, "1").essentials().millilitres()).isCloseTo(1000.0, within(1.0));
+        kept(record.lost(batch, typed("1", "amount", "5 ml", "cause", "sample"), request()));
+    }
+
+    @Test
+    void anotherBatchGoesByItsNumberToo() {
+        Batch other = rested.batch();
+        kept(rested.after(30)
+                .moved(batch, typed("1", "to", "1", "batch", "" + other.number(), "amount", "250 ml"), request()));
+        assertThat(rested.held(other, "1").essentials().millilitres()).isCloseTo(1250.0, within(2.0));
+    }
+
+    private Outcome added(String what, String amount) {
+        return new LogBatch(rested.kitchen.store, Clock.systemDefaultZone())
+                .written(batch, LogBatch.Act.ADDED, Map.of("what", what, "amount", amount), request());
+    }
+
+    @Test
+    void whatStandsOnTheShelfIsTakenFromThereAndSeveralOfANameAreAskedFor() {
+        kept(added("white sugar", "10 g"));
+        Lot sugar = rested.kitchen.lot("white sugar", "sugar", Map.of(), 100, "g");
+        kept(added("white sugar", "20 g"));
+        assertThat(left(sugar)).isCloseTo(80.0, within(1e-9));
+
+        Lot more = rested.kitchen.lot("White sugar", "sugar", Map.of(), 500, "g");
+        Finding which = refused(added("white sugar", "20 g"));
+        assertThat(which.rule()).isEqualTo("which-lot");
+        assertThat(which.message()).contains(sugar.id(), more.id(), "80 g left", "500 g left");
+        kept(added(more.id(), "20 g"));
+        assertThat(left(more)).isCloseTo(480.0, within(1e-9));
+    }
+
+    @Test
+    void noMoreIsTakenFromTheShelfThanIsThere() {
+        Lot spirit = rested.kitchen.lot("neutral spirit", "spirit", Map.of("strength", "96 %"), 128, "ml");
+        Finding much = refused(added("neutral spirit", "500 ml"));
+        assertThat(much.rule()).isEqualTo("more-than-on-shelf");
+        assertThat(much.message()).contains("128 ml", "500 ml");
+        assertThat(left(spirit)).isEqualTo(128.0);
+        kept(added("neutral spirit", "129 ml"));
+        assertThat(left(spirit)).as("a measure is right to 1 %").isZero();
+    }
+
+    @Test
+    void anEntryIsToldInASentenceOfItsOwn() {
+        Batch other = rested.batch();
+        Lot spirit = rested.kitchen.lot("neutral spirit", "spirit", Map.of("strength", "96 %"), 300, "ml");
+        racked();
+        kept(rested.after(15).added(batch, typed("demijohn", "what", spirit.id(), "amount", "50 ml"), request()));
+        kept(rested.after(16)
+                .moved(batch, typed("demijohn", "to", "1", "batch", other.id(), "amount", "100 ml"), request()));
+        kept(rested.after(17).measured(batch, typed("demijohn", "strength", "27.2..27.8 %"), request()));
+        Lot bottles = rested.kitchen.lot("flat ones", "empty bottles", Map.of("holds", "350 ml"), 4, "pieces");
+        HistoryEntry bottled = kept(rested.after(18)
+                .bottled(batch, typed("demijohn", "fills", "1 x 350 ml", "lots", bottles.id() + ":1"), request()));
+        kept(rested.after(18).undone(batch, bottled.id(), request()));
+        List<String> told = new ShowBatch(rested.kitchen.store, Clock.systemDefaultZone())
+                .one("1").log().stream().map(ShowBatch.Line::told).toList();
+        assertThat(told)
+                .containsExactly(
+                        "moved from 1 to demijohn: all of it; 40.0 mL held by the filter; 60.0 mL left above the sediment",
+                        "added to demijohn: 40.4 g of neutral spirit",
+                        "blended: from demijohn to 1 of batch 2: 100.0 mL",
+                        "measured in demijohn: strength 27.50 ± 0.30 % vol",
+                        "bottled from demijohn: 1 x 350.0 mL",
+                        "taken back: bottled from demijohn: 1 x 350.0 mL");
+        assertThat(String.join(" ", told)).doesNotContain(spirit.id(), other.id(), bottles.id());
     }
 
     @Test

@@ -177,6 +177,13 @@ class BottlingTest {
     }
 
     @Test
+    void afterABlendItIsAPartOfAllThatCameIn() {
+        Batch other = rested.batch();
+        kept(rested.after(1).moved(other, typed("1", "to", "1", "batch", batch.id(), "amount", "500 ml"), request()));
+        assertThat(planned("size1", "500 ml").part()).isCloseTo(1.0, within(0.002));
+    }
+
+    @Test
     void numbersGoOnWhereTheLastBottlingEnded() {
         kept(rested.after(30).bottled(batch, typed("1", "fills", "2 x 200 ml"), request()));
         kept(rested.after(60).bottled(batch, typed("1", "fills", "1 x 200 ml; 1 x 100 ml"), request()));

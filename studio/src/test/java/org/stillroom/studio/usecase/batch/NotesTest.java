@@ -82,4 +82,36 @@ class NotesTest {
         assertThat(offset.isClear()).isTrue();
         assertThat(found.offsets()).doesNotContainKey(Asked.SUGAR);
     }
+
+    /** Racked with 100 mL lost: strength is held against what was poured, the volume against what was left by the log. */
+    @Test
+    void whatIsMeasuredAfterRackingCountsAndWhatIsMeasuredAfterATopUpDoesNot() {
+        Batch racked = rested.batch();
+        rested.after(1).moved(racked, typed("1", "to", "demijohn", "sediment", "100 ml"), request());
+        rested.after(2).measured(racked, typed("demijohn", "strength", "27.5 %", "volume", "0.89 L"), request());
+        notes.noted(racked, Map.of("score", "6.5"), null, request());
+        notes.noted(racked, Map.of("score", "8"), null, request());
+        rested.after(3).added(racked, typed("demijohn", "what", "water", "amount", "100 ml"), request());
+        rested.after(4).measured(racked, typed("demijohn", "sugar", "162 g/L"), request());
+
+        CompareBatches.Row row = new CompareBatches(rested.kitchen.store)
+                .answer(book(), racked.recipe())
+                .rows()
+                .get(0);
+        assertThat(row.measured()).containsOnlyKeys(Asked.STRENGTH, Asked.VOLUME);
+        assertThat(row.measured().get(Asked.STRENGTH)).isCloseTo(27.5, within(1e-9));
+        assertThat(row.reckoned().get(Asked.VOLUME)).isCloseTo(900.0, within(1.0));
+        assertThat(row.reckoned().get(Asked.STRENGTH)).isCloseTo(28.0, within(0.1));
+        assertThat(row.scores()).extracting(Notes.Note::score).containsExactly(6.5, 8.0);
+    }
+
+    @Test
+    void nothingIsNotedOfADayBeforeTheBatchWasMade() {
+        RecordBatch.Outcome outcome =
+                notes.noted(rested.batch(), Map.of("note", "dry", "day", "2001-01-01"), null, request());
+        assertThat(outcome)
+                .isInstanceOfSatisfying(
+                        RecordBatch.Outcome.NotKept.class,
+                        not -> assertThat(not.problems().get(0).where()).isEqualTo("day"));
+    }
 }

@@ -294,7 +294,8 @@ class MakeTest {
     @Test
     void bottlesAreASizeAndNonsenseIsNone() {
         String recipe = kitchen.saved("Bay", Kitchen.BAY);
-        MakeState state = kitchen.state(kitchen.begun(recipe, new BeginMake.Wish("4 x 350 ml", false, Map.of(), Map.of())));
+        MakeState state =
+                kitchen.state(kitchen.begun(recipe, new BeginMake.Wish("4 x 350 ml", false, Map.of(), Map.of())));
         assertThat(state.whole().planned().millilitres()).isCloseTo(1400.0, within(1.0));
         BeginMake.Outcome refused = new BeginMake(kitchen.store)
                 .answer(recipe, 1, new BeginMake.Wish("a lot", false, Map.of(), Map.of()), Kitchen.request());
@@ -428,15 +429,15 @@ class MakeTest {
         String id = begin.droppers().get(0).id();
 
         assertThat(essence(kitchen.begun(recipe))).startsWith("24 drops");
-        assertThat(essence(kitchen.begun(
-                        recipe, new BeginMake.Wish("", false, Map.of(), Map.of("juniper essence", id)))))
+        assertThat(essence(
+                        kitchen.begun(recipe, new BeginMake.Wish("", false, Map.of(), Map.of("juniper essence", id)))))
                 .startsWith("30 drops");
         assertThat(essence(kitchen.begun(recipe, new BeginMake.Wish("", true, Map.of(), Map.of()))))
                 .as("the instruments of the shelf hold a dropper")
                 .startsWith("30 drops");
         String weighed = kitchen.saved("Weighed", Kitchen.BAY);
-        assertThat(essence(kitchen.begun(
-                        weighed, new BeginMake.Wish("", false, Map.of(), Map.of("juniper essence", id)))))
+        assertThat(essence(
+                        kitchen.begun(weighed, new BeginMake.Wish("", false, Map.of(), Map.of("juniper essence", id)))))
                 .as("the drop of this very liquid counts first")
                 .startsWith("24 drops");
         BeginMake.Outcome none = begin.answer(
@@ -447,6 +448,13 @@ class MakeTest {
     }
 
     private String essence(String make) {
-        return kitchen.state(make).parts().get(0).measured().lines().get(1).reading().words();
+        return kitchen.state(make)
+                .parts()
+                .get(0)
+                .measured()
+                .lines()
+                .get(1)
+                .reading()
+                .words();
     }
 }

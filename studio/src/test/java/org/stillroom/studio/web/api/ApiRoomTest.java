@@ -241,8 +241,7 @@ class ApiRoomTest {
                 + " \"strength\": \"40 %\"}, \"ingredients\": [{\"name\": \"juniper oil\", \"kind\": \"essential oil\"}],"
                 + " \"lines\": [{\"use\": \"juniper oil\", \"dose\": \"0.2 g/L\"},"
                 + " {\"use\": \"spirit 96 %\", \"amount\": \"free\"}, {\"use\": \"water\", \"amount\": \"free\"}]}}";
-        double usual =
-                program.post("/clarity", recipe).json().get("oil_load").doubleValue();
+        double usual = program.post("/clarity", recipe).json().get("oil_load").doubleValue();
         assertThat(program.post("/notes", recipe).json().get("analysed")).isEmpty();
         Answer added = program.post(
                 "/lots",

@@ -59,7 +59,9 @@ class DropperChoiceTest {
     }
 
     private RecipeForm form(String recipe) {
-        return new WorkOnRecipe(guest.store().recipes(), OunceMeaning.US_FLUID).open(recipe).form();
+        return new WorkOnRecipe(guest.store().recipes(), OunceMeaning.US_FLUID)
+                .open(recipe)
+                .form();
     }
 
     private void choose(String recipe, String dropper) throws Exception {
@@ -74,7 +76,8 @@ class DropperChoiceTest {
     @Test
     void withoutADropperOfOnesOwnNothingIsAskedAndTheOfficialOneIsSaid() throws Exception {
         assertThat(guest.page("/compose/" + recipe()))
-                .contains("A drop of it weighs 18.9\u00a0mg, as from the official dropper; from yours within 30\u00a0%.")
+                .contains(
+                        "A drop of it weighs 18.9\u00a0mg, as from the official dropper; from yours within 30\u00a0%.")
                 .doesNotContain("<select class=\"write\" id=\"f-lines.0.with\"");
     }
 
@@ -93,7 +96,8 @@ class DropperChoiceTest {
                 .containsEntry("measures.1.kind", "dropper")
                 .containsEntry("measures.1.drop", "40 mg");
         assertThat(guest.page("/compose/" + recipe))
-                .contains("A drop of it weighs 15.1\u00a0mg, by the drop of water from pipette", "each within 14\u00a0%")
+                .contains(
+                        "A drop of it weighs 15.1\u00a0mg, by the drop of water from pipette", "each within 14\u00a0%")
                 .doesNotContain("pipette of the shelf");
         assertThat(guest.page("/compose/" + recipe, "de")).contains("Ein Tropfen davon wiegt 15,1\u00a0mg");
     }
@@ -105,7 +109,9 @@ class DropperChoiceTest {
         Instrument again = dropper("30 mg");
         choose(recipe, "shelf:" + again.id());
 
-        assertThat(form(recipe).fields()).containsEntry("measures.1.drop", "30 mg").doesNotContainKey("measures.2.name");
+        assertThat(form(recipe).fields())
+                .containsEntry("measures.1.drop", "30 mg")
+                .doesNotContainKey("measures.2.name");
         choose(recipe, "shelf:gone");
         assertThat(form(recipe).typed("lines.0.with")).isEmpty();
     }

@@ -72,8 +72,7 @@ public final class Guest implements AutoCloseable {
     }
 
     public HttpResponse<String> get(String path, String language) throws IOException, InterruptedException {
-        HttpResponse<String> answer =
-                send(HttpRequest.newBuilder(address(path)).header("Accept-Language", language));
+        HttpResponse<String> answer = send(HttpRequest.newBuilder(address(path)).header("Accept-Language", language));
         Matcher found = TOKEN.matcher(answer.body());
         token = found.find() ? found.group(1) : token;
         return answer;

@@ -45,8 +45,9 @@ class GaugePagesTest {
     @Test
     void readingsAreAnsweredWithAnEstimateAndACorrection() throws Exception {
         HttpResponse<String> page = guest.get(
-                "/make/gauge?" + Guest.field("density", "1.0295 g/ml") + "&" + Guest.field("refractometer", "25.9 Bx") + "&"
-                        + Guest.field("volume", "1.9 L") + "&" + Guest.field("to-strength", "40 %") + "&" + Guest.field("with", "96%"),
+                "/make/gauge?" + Guest.field("density", "1.0295 g/ml") + "&" + Guest.field("refractometer", "25.9 Bx")
+                        + "&" + Guest.field("volume", "1.9 L") + "&" + Guest.field("to-strength", "40 %") + "&"
+                        + Guest.field("with", "96%"),
                 "en");
         assertThat(page.statusCode()).isEqualTo(200);
         assertThat(page.body())
@@ -63,8 +64,8 @@ class GaugePagesTest {
         store.instruments().calibrate(own.id(), 1, new Calibration("2026-11-26", 0.002, 0.001, Map.of()), "b");
 
         HttpResponse<String> page = guest.get(
-                "/make/gauge?" + Guest.field("hydrometer", "SG 1.0316") + "&" + Guest.field("refractometer", "25.9 Bx") + "&"
-                        + Guest.field("own-hydrometer", own.id()),
+                "/make/gauge?" + Guest.field("hydrometer", "SG 1.0316") + "&" + Guest.field("refractometer", "25.9 Bx")
+                        + "&" + Guest.field("own-hydrometer", own.id()),
                 "en");
         assertThat(page.body()).contains("1.0296 SG 20/20", "shows 0.002", "Spindle, calibrated");
         assertThat(page.body()).contains("value=\"" + own.id() + "\" selected");
@@ -85,7 +86,8 @@ class GaugePagesTest {
                 .contains("<b>hydrometer + refractometer</b>", "± 1.8 % vol, ± 6 g/L", "much of so small a batch")
                 .contains("Sugar hides some 27.0 % vol")
                 .doesNotContain("drying a weighed sample");
-        HttpResponse<String> ticked = guest.get("/make/gauge?can-HYDROMETER=yes&" + Guest.field("about-strength", "27 %"), "de");
+        HttpResponse<String> ticked =
+                guest.get("/make/gauge?can-HYDROMETER=yes&" + Guest.field("about-strength", "27 %"), "de");
         assertThat(ticked.body()).contains("Nichts davon unterscheidet");
         HttpResponse<String> wrong = guest.get("/make/gauge?" + Guest.field("about-strength", "strong"), "en");
         assertThat(wrong.statusCode()).isEqualTo(422);
@@ -94,7 +96,8 @@ class GaugePagesTest {
 
     @Test
     void theShelfAloneIsAWayOnceSomethingStandsThere() throws Exception {
-        String asked = "/make/gauge?" + Guest.field("density", "1.0295 g/ml") + "&" + Guest.field("refractometer", "25.9 Bx") + "&"
+        String asked = "/make/gauge?" + Guest.field("density", "1.0295 g/ml") + "&"
+                + Guest.field("refractometer", "25.9 Bx") + "&"
                 + Guest.field("volume", "1.9 L") + "&" + Guest.field("to-sugar", "200 g/L") + "&"
                 + Guest.field("restore", "bay tincture=40 ml@60 %");
         assertThat(guest.get(asked, "en").body())
@@ -121,16 +124,57 @@ class GaugePagesTest {
     }
 
     @Test
+    void everyReadingThatTheDeskTakesHasItsField() throws Exception {
+        String form = guest.get("/make/gauge", "en").body();
+        for (String field : List.of(
+                "density",
+                "hydrometer",
+                "reference",
+                "glass",
+                "refractometer",
+                "residue",
+                "dry-residue",
+                "strength",
+                "sugar",
+                "acidity",
+                "volume",
+                "mass",
+                "to-strength",
+                "to-sugar",
+                "to-acidity",
+                "room")) {
+            assertThat(form).as(field).contains("name=\"" + field + "\"");
+        }
+        String read = guest.get(
+                        "/make/gauge?" + Guest.field("dry-residue", "181 g/L") + "&" + Guest.field("strength", "28 %") + "&"
+                                + Guest.field("hydrometer", "SG 1.0316; SG 1.0318") + "&" + Guest.field("reference", "60 F") + "&"
+                                + Guest.field("volume", "1.9 L") + "&" + Guest.field("to-acidity", "5 g/L") + "&"
+                                + Guest.field("room", "1.9 L"),
+                        "en")
+                .body();
+        assertThat(read)
+                .contains("dry residue", "strength distilled or labelled", "citric acid", "Draw off")
+                .contains("marked for 15.6");
+        HttpResponse<String> wrong = guest.get(
+                "/make/gauge?" + Guest.field("density", "1.0295 g/ml") + "&" + Guest.field("sugar", "180 g/L") + "&"
+                        + Guest.field("volume", "1.9 L") + "&" + Guest.field("to-acidity", "5 g/L") + "&" + Guest.field("room", "large"),
+                "en");
+        assertThat(wrong.statusCode()).isEqualTo(422);
+        assertThat(wrong.body()).contains("value=\"large\"");
+    }
+
+    @Test
     void itIsSaidInGermanToo() throws Exception {
-        HttpResponse<String> page =
-                guest.get("/make/gauge?" + Guest.field("density", "1.0295 g/ml") + "&" + Guest.field("refractometer", "25.9 Bx"), "de");
+        HttpResponse<String> page = guest.get(
+                "/make/gauge?" + Guest.field("density", "1.0295 g/ml") + "&" + Guest.field("refractometer", "25.9 Bx"),
+                "de");
         assertThat(page.body()).contains("Was darin ist", "Vor der Alkoholspindel verborgen");
     }
 
     @Test
     void whatIsNotUnderstoodStaysInItsFieldWithTheReason() throws Exception {
-        HttpResponse<String> page =
-                guest.get("/make/gauge?" + Guest.field("density", "heavy") + "&" + Guest.field("refractometer", "25.9 Bx"), "en");
+        HttpResponse<String> page = guest.get(
+                "/make/gauge?" + Guest.field("density", "heavy") + "&" + Guest.field("refractometer", "25.9 Bx"), "en");
         assertThat(page.statusCode()).isEqualTo(422);
         assertThat(page.body()).contains("value=\"heavy\"", "value=\"25.9 Bx\"", "aria-invalid=\"true\"");
     }

@@ -35,8 +35,8 @@ class CalendarFileTest {
         Book book = new Book(List.of(batch), List.of(), Cellar.of(List.of()));
         LocalDate day = LocalDate.of(2026, 3, 14);
         List<Waiting> waits = List.of(
-                new Waiting(12, batch.id(), Waiting.What.CLEARING, day.minusDays(9), day, NOTE, false),
-                new Waiting(13, batch.id(), Waiting.What.AGEING, day.minusDays(9), day, "", true));
+                new Waiting(12, batch.id(), null, Waiting.What.CLEARING, day.minusDays(9), day, NOTE, false),
+                new Waiting(13, batch.id(), null, Waiting.What.AGEING, day.minusDays(9), day, "", true));
         return CalendarFile.of(book, waits, GERMAN, Instant.parse("2026-03-01T10:00:00Z"));
     }
 

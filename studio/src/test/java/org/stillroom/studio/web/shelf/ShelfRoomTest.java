@@ -57,7 +57,8 @@ class ShelfRoomTest {
 
     private HttpResponse<String> upload(String path, byte[] bytes) throws IOException, InterruptedException {
         String edge = "edge" + UUID.randomUUID();
-        byte[] head = ("--" + edge + "\r\nContent-Disposition: form-data; name=\"token\"\r\n\r\n" + guest.token() + "\r\n--"
+        byte[] head = ("--" + edge + "\r\nContent-Disposition: form-data; name=\"token\"\r\n\r\n" + guest.token()
+                        + "\r\n--"
                         + edge
                         + "\r\nContent-Disposition: form-data; name=\"photo\"; filename=\"a.html\"\r\n"
                         + "Content-Type: text/html\r\n\r\n")
