@@ -15,10 +15,13 @@ final class NotForDrinking {
     static List<Finding> judge(Drink drink, Serving serving) {
         List<Finding> findings = new ArrayList<>();
         for (Portion portion : drink.portions()) {
-            if (isOil(portion) && !Portions.isFreed(portion.name())) {
+            boolean oil = isOil(portion);
+            if ((oil || isPowder(portion)) && !Portions.isFreed(portion.name())) {
                 for (Knowledge.Blocked row :
                         Words.named(portion.words(), drink.knowledge().blocked(), Knowledge.Blocked::names)) {
-                    findings.add(finding(portion, row));
+                    if (oil || isSubstance(row, drink.knowledge())) {
+                        findings.add(finding(portion, row));
+                    }
                 }
             }
         }
@@ -29,6 +32,15 @@ final class NotForDrinking {
         return portion.kind() == Kind.ESSENTIAL_OIL
                 || portion.form() == Portion.Form.OIL
                 || Words.any(portion.words(), AS_OIL);
+    }
+
+    private static boolean isPowder(Portion portion) {
+        return portion.kind() == Kind.SALT || portion.kind() == Kind.OTHER;
+    }
+
+    /** Returns whether the row is of a substance that can be had by itself, such as camphor, and not of a plant's oil alone. */
+    private static boolean isSubstance(Knowledge.Blocked row, Knowledge knowledge) {
+        return knowledge.watched().stream().anyMatch(watched -> row.names().contains(Words.plain(watched.name())));
     }
 
     /** Returns what it is called and what the table calls it, once where both are the same. */

@@ -110,7 +110,11 @@ final class Portions {
         double own = 0.0;
         for (OilPart each : ingredient.oilParts()) {
             Constituent constituent = each.constituent();
-            if (constituent != null) {
+            @Nullable Watched watched = constituent == null ? pure(each.name()) : null;
+            if (watched != null) {
+                String which = where + ": " + each.name();
+                add(which, ingredient, Portion.Form.SUBSTANCE, oil.times(each.part()), NONE, watched);
+            } else if (constituent != null) {
                 stated.merge(constituent.cas(), each.part(), Double::sum);
                 own += each.part();
             } else if (each.name().equals(ingredient.name())) {
@@ -214,9 +218,9 @@ final class Portions {
         };
     }
 
-    /** A spirit, wine, syrup or cream that is named after a plant with watched substances brings some of them. */
+    /** A spirit, wine, syrup, salt or cream that is named after a plant with watched substances brings some of them. */
     private static boolean bringsSome(Kind kind, List<Plant> plants) {
         boolean flavoured = kind == Kind.SPIRIT || kind == Kind.WINE || kind == Kind.SYRUP || kind == Kind.DAIRY;
-        return flavoured && plants.stream().anyMatch(plant -> !plant.holds().isEmpty());
+        return (flavoured || kind == Kind.SALT) && plants.stream().anyMatch(plant -> !plant.holds().isEmpty());
     }
 }

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.stillroom.core.ingredient.Kind;
 
 class CarriedOilsTest {
@@ -18,6 +20,23 @@ class CarriedOilsTest {
         assertThat(bench.amount("thujone").perKilogram().least()).isCloseTo(80.0 * share, within(1e-9));
         assertThat(share).isCloseTo(100.0 / 300.0 / 0.86, within(0.02));
         assertThat(bench.amount("thujone").notKnownFrom()).isEmpty();
+    }
+
+    /** An analysis names a sum as often as its members; both are counted as they are stated. */
+    @ParameterizedTest
+    @CsvSource({
+        "thujone 50 mg/L, thujone, 50",
+        "hydrogen cyanide 50 mg/L, hydrogen cyanide, 50",
+        "quinine 90 mg/L, quinine, 90",
+        "caffeine 200 mg/L, caffeine, 200",
+        "glycyrrhizic acid 20 mg/L, glycyrrhizic acid, 20",
+        "furocoumarins 1 mg/L, furocoumarins, 1"
+    })
+    @Tag("property")
+    void aWatchedSubstanceThatIsStatedByItsNameIsCounted(String aroma, String substance, double stated) {
+        double share = 100.0 / 300.0 / 0.86;
+        assertThat(distillate(aroma).amount(substance).perKilogram().least())
+                .isCloseTo(stated * share, within(0.03 * stated));
     }
 
     @Test

@@ -286,6 +286,8 @@ class KnowledgeTest {
                         "sweet orange leaves",
                         "saigon cassia",
                         "juniper cone",
+                        "absinthe",
+                        "absinth",
                         "bitter almond kernel",
                         "bay");
     }

@@ -6,8 +6,10 @@ import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.reference.Source;
 
 /** Each rule on a drink that it is made for. */
@@ -37,6 +39,21 @@ class RulesTest {
                 });
     }
 
+    @ParameterizedTest
+    @CsvSource({"camphor, SALT", "white camphor, SALT", "camphor, OTHER", "camphor crystals, OTHER"})
+    void aBlockedSubstanceByItselfStopsTheRecipe(String name, Kind kind) {
+        Bench bench = new Bench()
+                .strong("neutral spirit", Kind.SPIRIT, 40.0, 1000.0)
+                .holding(name, kind, Substance.OTHER_SOLIDS, 100.0, 0.04);
+        assertThat(bench.verdicts("not-for-drinking")).contains("STOP not for drinking");
+    }
+
+    @Test
+    void anAbsintheBringsThujoneOfWhichNobodyKnowsHowMuch() {
+        Bench bought = new Bench().strong("absinthe", Kind.SPIRIT, 68.0, 500.0);
+        assertThat(bought.amount("thujone").notKnownFrom()).isNotEmpty();
+    }
+
     @Test
     void bitterAlmondFreeFromPrussicAcidIsNotStopped() {
         Bench freed = with("bitter almond oil FFPA", Kind.ESSENTIAL_OIL, 0.01);
@@ -52,7 +69,21 @@ class RulesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"denatured alcohol", "isopropyl alcohol 70", "hand sanitiser", "methylated spirit"})
+    @ValueSource(
+            strings = {
+                "denatured alcohol",
+                "denat. ethanol",
+                "isopropyl alcohol 70",
+                "hand sanitiser",
+                "methylated spirit",
+                "Brennspiritus",
+                "meths",
+                "industrial alcohol",
+                "wood alcohol",
+                "cleaning alcohol",
+                "disinfectant alcohol",
+                "SDA 40B"
+            })
     void alcoholThatIsNoneForDrinkingStopsTheRecipe(String name) {
         Bench wrong = new Bench().strong(name, Kind.SPIRIT, 70.0, 500.0);
         assertThat(wrong.verdicts("wrong-alcohol")).containsExactly("STOP not for drinking");
