@@ -44,8 +44,8 @@ final class Finished {
 
     private static String made(Store store, String recipe) {
         int revision = store.recipes().latest(recipe).orElseThrow().number();
-        BeginMake.Outcome outcome =
-                new BeginMake(store).answer(recipe, revision, new BeginMake.Wish("", false, Map.of(), Map.of()), request());
+        BeginMake.Outcome outcome = new BeginMake(store)
+                .answer(recipe, revision, new BeginMake.Wish("", false, Map.of(), Map.of()), request());
         String make = ((BeginMake.Outcome.Begun) outcome).make().id();
         ShowMake show = new ShowMake(store);
         for (MakeStep here = show.answer(make).here();

@@ -61,9 +61,7 @@ final class Happening {
         } else if (event instanceof Event.Evaporated evaporated) {
             Held held = required(evaporated.place());
             Contents now = AngelsShare.left(held.contents(), evaporated);
-            put(
-                    evaporated.place(),
-                    held.concentrated(now, AngelsShare.slips(held, evaporated, now, name(entry))));
+            put(evaporated.place(), held.concentrated(now, AngelsShare.slips(held, evaporated, now, name(entry))));
             flow(entry, evaporated.place(), Flow.Kind.EVAPORATED, null, Contents.NONE, minus(held.contents(), now));
         } else if (event instanceof Event.Bottled bottled) {
             bottled(entry, bottled);

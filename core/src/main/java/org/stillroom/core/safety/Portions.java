@@ -221,6 +221,7 @@ final class Portions {
     /** A spirit, wine, syrup, salt or cream that is named after a plant with watched substances brings some of them. */
     private static boolean bringsSome(Kind kind, List<Plant> plants) {
         boolean flavoured = kind == Kind.SPIRIT || kind == Kind.WINE || kind == Kind.SYRUP || kind == Kind.DAIRY;
-        return (flavoured || kind == Kind.SALT) && plants.stream().anyMatch(plant -> !plant.holds().isEmpty());
+        return (flavoured || kind == Kind.SALT)
+                && plants.stream().anyMatch(plant -> !plant.holds().isEmpty());
     }
 }

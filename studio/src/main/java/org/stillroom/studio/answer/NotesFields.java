@@ -12,7 +12,8 @@ public final class NotesFields {
 
     public static Fields of(TellNotes.Found found) {
         List<Fields> constituents = new ArrayList<>();
-        found.notes().forEach(note -> constituents.add(note(note, !found.analysed().isEmpty())));
+        found.notes()
+                .forEach(note -> constituents.add(note(note, !found.analysed().isEmpty())));
         return new Fields()
                 .put("strength_vol_percent", found.strength())
                 .put("constituents", constituents)

@@ -128,8 +128,7 @@ public final class FollowDose {
         }
         Map<Basis, ExtractStrength> strengths = new EnumMap<>(Basis.class);
         if (ofRecipe != null && other != null) {
-            byRatio(ofRecipe.ratio(), other.ratio())
-                    .ifPresent(strength -> strengths.put(Basis.RATIO, strength));
+            byRatio(ofRecipe.ratio(), other.ratio()).ifPresent(strength -> strengths.put(Basis.RATIO, strength));
             if (ofRecipe.oil() > 0.0 && other.oil() > 0.0 && !isSame(other.oil() / ofRecipe.oil())) {
                 strengths.put(Basis.OIL, ExtractStrength.byContent(ofRecipe.oil(), other.oil()));
             }
@@ -161,10 +160,7 @@ public final class FollowDose {
                 Workings.NONE);
         Amount after = dose.in(Volume.litres(1.0 / strength.times()));
         return new Offer(
-                basis,
-                found,
-                amount,
-                isSame(strength.times()) ? amount : text(after) + (perLitre ? "/L" : ""));
+                basis, found, amount, isSame(strength.times()) ? amount : text(after) + (perLitre ? "/L" : ""));
     }
 
     private static boolean isSame(double times) {

@@ -101,8 +101,7 @@ public final class TellNotes {
         for (OilPart part : ingredient.oilParts()) {
             Constituent constituent = part.constituent();
             if (constituent != null) {
-                take(AromaContents.analysed(
-                        milligrams * part.part(), Map.of(constituent.cas(), Span.exactly(1.0))));
+                take(AromaContents.analysed(milligrams * part.part(), Map.of(constituent.cas(), Span.exactly(1.0))));
             } else {
                 addOil(part, milligrams * part.part());
             }

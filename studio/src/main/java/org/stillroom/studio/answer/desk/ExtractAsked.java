@@ -62,7 +62,9 @@ public final class ExtractAsked {
     }
 
     private static Understanding<Double> content(String text) {
-        String bare = text.strip().endsWith("%") ? text.strip().substring(0, text.strip().length() - 1) : text;
+        String bare = text.strip().endsWith("%")
+                ? text.strip().substring(0, text.strip().length() - 1)
+                : text;
         return TEXT.number(bare);
     }
 

@@ -16,7 +16,6 @@ import org.stillroom.core.liquid.Estimate;
 import org.stillroom.core.liquid.MadeUp;
 import org.stillroom.core.quantity.Amount;
 import org.stillroom.core.quantity.Dose;
-import org.stillroom.core.quantity.Drops;
 import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.quantity.VolumeBasis;

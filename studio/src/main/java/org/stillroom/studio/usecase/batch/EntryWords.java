@@ -57,9 +57,8 @@ final class EntryWords {
                             .collect(Collectors.joining(", "))
                     + losses(bottled.losses());
         } else if (event instanceof Event.PhMeasured measured) {
-            String of = measured.of() == Event.PhMeasured.Of.VESSEL
-                    ? place(measured.place())
-                    : bottles(measured.bottles());
+            String of =
+                    measured.of() == Event.PhMeasured.Of.VESSEL ? place(measured.place()) : bottles(measured.bottles());
             return "pH of " + of + ": " + QuantityWords.plain(measured.ph());
         } else if (event instanceof Event.Pasteurised pasteurised) {
             return "pasteurised: " + bottles(pasteurised.bottles());

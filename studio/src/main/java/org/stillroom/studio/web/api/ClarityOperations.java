@@ -68,7 +68,8 @@ final class ClarityOperations {
         ClarityAsked asked = ClarityAsked.of(typed, Keys.SNAKE_CASE, new Objections());
         Workings.Written written = new Workings.Written();
         Workings workings = explained ? written : Workings.NONE;
-        TellClarity.Found found = recipe == null ? asked.answer(workings) : asked.answer(texts.worked(recipe), workings);
+        TellClarity.Found found =
+                recipe == null ? asked.answer(workings) : asked.answer(texts.worked(recipe), workings);
         Fields fields = ClarityFields.of(found);
         return Reply.of(explained ? fields.put("steps_of_computation", StepFields.of(written.steps())) : fields);
     }

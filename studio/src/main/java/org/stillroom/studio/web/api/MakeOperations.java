@@ -116,8 +116,8 @@ final class MakeOperations {
                 .orElseThrow(() -> Refused.notFound("There is no recipe \"" + recipe + "\"."))
                 .revision();
         int number = revision == null ? latest : (int) Math.min(revision, Integer.MAX_VALUE);
-        BeginMake.Outcome outcome =
-                new BeginMake(store).answer(recipe, number, new BeginMake.Wish(size, own, lots, droppers), call.request());
+        BeginMake.Outcome outcome = new BeginMake(store)
+                .answer(recipe, number, new BeginMake.Wish(size, own, lots, droppers), call.request());
         if (outcome instanceof BeginMake.Outcome.Refused refused) {
             throw new Refused(Refused.IMPOSSIBLE, refused.problems());
         }

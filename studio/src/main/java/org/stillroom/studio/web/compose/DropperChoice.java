@@ -24,8 +24,7 @@ final class DropperChoice {
     }
 
     static DropperChoice of(Store store) {
-        return new DropperChoice(
-                OwnDroppers.of(store.instruments().all(), MakersOunce.of(store.settings())));
+        return new DropperChoice(OwnDroppers.of(store.instruments().all(), MakersOunce.of(store.settings())));
     }
 
     /** Returns what can be chosen at a line, in words by what is sent for it; nothing where there is no choice. */
@@ -38,14 +37,14 @@ final class DropperChoice {
             String drop = form.typed("measures." + i + ".drop");
             if (form.typed("measures." + i + ".kind").equals(MeasureKind.DROPPER.label()) && !name.isBlank()) {
                 anyInRecipe = true;
-                choices.put(
-                        name, drop.isBlank() ? name : words.say("compose.dropperKnown", name, words.marked(drop)));
+                choices.put(name, drop.isBlank() ? name : words.say("compose.dropperKnown", name, words.marked(drop)));
             }
         }
         shelf.stream()
                 .filter(each -> !isInRecipe(form, each.measure()))
                 .forEach(each -> choices.put(
-                        OF_SHELF + each.id(), words.say("compose.dropperOfShelf", each.sheet().name(), drop(each, words))));
+                        OF_SHELF + each.id(),
+                        words.say("compose.dropperOfShelf", each.sheet().name(), drop(each, words))));
         if (choices.isEmpty()) {
             return choices;
         }

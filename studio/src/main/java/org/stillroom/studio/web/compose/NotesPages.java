@@ -26,10 +26,10 @@ final class NotesPages {
         WorkedPlan worked = room.composer().answer(work.form()).worked();
         Map<String, Object> model = new HashMap<>();
         model.put("work", work);
-        model.put("view", worked == null ? null : new NotesView(TellNotes.answer(worked, Workings.NONE), visit.words()));
+        model.put(
+                "view", worked == null ? null : new NotesView(TellNotes.answer(worked, Workings.NONE), visit.words()));
         visit.page(visit.words().say("notes.title"), ComposeRoom.KEY)
                 .style("clarity.css")
                 .show("compose/notes.jte", model);
     }
-
 }

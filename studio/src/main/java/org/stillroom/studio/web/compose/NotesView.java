@@ -56,9 +56,7 @@ public record NotesView(TellNotes.Found found, Words words) {
 
     /** Returns whose analyses are counted, in a sentence; empty where none is. */
     public String byAnalysis() {
-        return found.analysed().isEmpty()
-                ? ""
-                : words.say("notes.analysed", String.join(", ", found.analysed()));
+        return found.analysed().isEmpty() ? "" : words.say("notes.analysed", String.join(", ", found.analysed()));
     }
 
     /** Returns the plot as SVG. */

@@ -69,8 +69,7 @@ public record SwapView(
         String times = words.number(offer.found().times().value(), 2);
         return offer.isSame()
                 ? words.say("compose.followSame", basis, times, words.marked(offer.before()))
-                : words.say(
-                        "compose.follow", basis, times, words.marked(offer.before()), words.marked(offer.after()));
+                : words.say("compose.follow", basis, times, words.marked(offer.before()), words.marked(offer.after()));
     }
 
     /** Returns whether the dose that is looked at is another one. */

@@ -98,9 +98,8 @@ final class TryingPages {
                 .filter(offer -> offer.basis().name().equals(visit.field("by")))
                 .findFirst()
                 .orElse(offers.isEmpty() ? null : offers.get(0));
-        RecipeForm following = chosen == null || chosen.isSame()
-                ? null
-                : swapped.with("lines." + line + ".amount", chosen.after());
+        RecipeForm following =
+                chosen == null || chosen.isSame() ? null : swapped.with("lines." + line + ".amount", chosen.after());
         ComposeRecipe composer = room.composer();
         SwapView view = new SwapView(
                 work,

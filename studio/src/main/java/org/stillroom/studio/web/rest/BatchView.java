@@ -118,8 +118,7 @@ public final class BatchView {
      * @param doubt half-widths of its figures, where they are known
      * @param keeps whether it keeps
      */
-    public record Vessel(
-            String key, String name, Held held, Map<Asked, Double> doubt, TellKeeping.Found keeps) {
+    public record Vessel(String key, String name, Held held, Map<Asked, Double> doubt, TellKeeping.Found keeps) {
         public Vessel {
             doubt = Map.copyOf(doubt);
         }

@@ -74,7 +74,7 @@ final class LeftPages {
                 orElse(visit.field("strength"), STRENGTH),
                 orElse(visit.field("sugar"), SUGAR),
                 orElse(visit.field("most"), MOST));
-        PlanUseUp.Outcome outcome = 
+        PlanUseUp.Outcome outcome =
                 PlanUseUp.answer(wish, left, candidates(), desk.ounce(), MakersGrounds.of(desk.store()));
         List<Finding> problems = outcome instanceof PlanUseUp.Outcome.Refused refused ? refused.problems() : List.of();
         if (!problems.isEmpty()) {

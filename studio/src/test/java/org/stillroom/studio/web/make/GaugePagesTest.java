@@ -146,8 +146,10 @@ class GaugePagesTest {
             assertThat(form).as(field).contains("name=\"" + field + "\"");
         }
         String read = guest.get(
-                        "/make/gauge?" + Guest.field("dry-residue", "181 g/L") + "&" + Guest.field("strength", "28 %") + "&"
-                                + Guest.field("hydrometer", "SG 1.0316; SG 1.0318") + "&" + Guest.field("reference", "60 F") + "&"
+                        "/make/gauge?" + Guest.field("dry-residue", "181 g/L") + "&" + Guest.field("strength", "28 %")
+                                + "&"
+                                + Guest.field("hydrometer", "SG 1.0316; SG 1.0318") + "&"
+                                + Guest.field("reference", "60 F") + "&"
                                 + Guest.field("volume", "1.9 L") + "&" + Guest.field("to-acidity", "5 g/L") + "&"
                                 + Guest.field("room", "1.9 L"),
                         "en")
@@ -157,7 +159,8 @@ class GaugePagesTest {
                 .contains("marked for 15.6");
         HttpResponse<String> wrong = guest.get(
                 "/make/gauge?" + Guest.field("density", "1.0295 g/ml") + "&" + Guest.field("sugar", "180 g/L") + "&"
-                        + Guest.field("volume", "1.9 L") + "&" + Guest.field("to-acidity", "5 g/L") + "&" + Guest.field("room", "large"),
+                        + Guest.field("volume", "1.9 L") + "&" + Guest.field("to-acidity", "5 g/L") + "&"
+                        + Guest.field("room", "large"),
                 "en");
         assertThat(wrong.statusCode()).isEqualTo(422);
         assertThat(wrong.body()).contains("value=\"large\"");
