@@ -58,6 +58,7 @@ final class StudioPages {
                 "/rest/batch/" + batch,
                 "/rest/batch/" + batch + "/bottle",
                 "/rest/batch/" + batch + "/bottle?size1=350ml&count1=4&brim1=356ml&size2=100ml&temperature=16",
+                "/rest/batch/" + batch + "/labels?duty=EU%20minimum&size=90x70",
                 "/make/batch/" + batch,
                 "/rest/recipe/" + recipe,
                 "/make/gauge",

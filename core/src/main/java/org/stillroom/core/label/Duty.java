@@ -31,6 +31,14 @@ public record Duty(
                 .toList();
     }
 
+    /** Returns the countries of which the table holds rates. */
+    public static List<String> countries(TableSet tables) {
+        return tables.open("label/duty.csv").rows().stream()
+                .map(row -> row.text("country"))
+                .distinct()
+                .toList();
+    }
+
     private static Duty duty(Table.Row row, double strength, double millilitres) {
         double rate = row.number("per_litre_of_pure_alcohol");
         return new Duty(

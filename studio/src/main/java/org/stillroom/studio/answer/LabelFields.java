@@ -42,7 +42,7 @@ public final class LabelFields {
             fields.put("keeping", KeepingFields.of(found.keeping()));
         }
         return fields.put("duty", duty(found.duty()))
-                .put("cost", cost(found.cost()))
+                .put("cost", cost(found))
                 .put("link", found.link())
                 .put("tables", RulesFields.editions(found.tables()))
                 .put("findings", FindingFields.of(found.findings()))
@@ -51,12 +51,21 @@ public final class LabelFields {
                 .put("standing", Safety.STANDING);
     }
 
-    private static Fields cost(IngredientCost cost) {
-        return new Fields()
+    private static Fields cost(TellLabel.Found found) {
+        IngredientCost cost = found.cost();
+        Fields fields = new Fields()
                 .put(
                         "per_bottle",
                         cost.perBottle().stream().map(PlanFields::money).toList())
+                .put("cost_known", cost.isComplete())
                 .putTexts("unpriced", cost.unpriced());
+        Duty borne = found.borne();
+        fields = borne == null ? fields.putNone("duty_of") : fields.put("duty_of", borne.country());
+        return fields.put(
+                "with_duty",
+                borne == null
+                        ? List.of()
+                        : found.together().stream().map(PlanFields::money).toList());
     }
 
     private static Fields strength(StatedStrength strength) {

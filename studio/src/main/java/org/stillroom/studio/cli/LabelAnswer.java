@@ -146,6 +146,12 @@ record LabelAnswer(TellLabel.Found found, @Nullable Path written) implements Ans
                 + (cost.unpriced().isEmpty()
                         ? ""
                         : " Without a known price: " + String.join(", ", cost.unpriced()) + "."));
+        Duty borne = found.borne();
+        if (borne != null) {
+            page.paragraph("With the duty of " + borne.country() + ", " + Figure.decimals(borne.perBottle(), 2) + " "
+                    + borne.currency() + " as of " + borne.asOf() + ", a bottle costs "
+                    + (cost.isComplete() ? "" : "more than ") + PlanPage.sum(found.together()) + ".");
+        }
     }
 
     private void duty(Page page) {

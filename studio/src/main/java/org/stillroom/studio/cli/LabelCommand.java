@@ -2,8 +2,6 @@ package org.stillroom.studio.cli;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.answer.desk.LabelAsked;
@@ -11,6 +9,7 @@ import org.stillroom.studio.answer.desk.Objections;
 import org.stillroom.studio.sheet.LabelSheet;
 import org.stillroom.studio.usecase.Impossible;
 import org.stillroom.studio.usecase.TellLabel;
+import org.stillroom.studio.wording.Language;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -18,9 +17,6 @@ import picocli.CommandLine.Parameters;
 
 /** Tells what a recipe's drink may be called and what its label says, and writes labels to print. */
 final class LabelCommand extends Subcommand {
-    private static final Pattern SIDES =
-            Pattern.compile("(\\d{1,3}(?:\\.\\d+)?)\\s*x\\s*(\\d{1,3}(?:\\.\\d+)?)(?:\\s*mm)?");
-
     @Parameters(index = "0", paramLabel = "FILE", description = "the recipe file")
     private Path file = Path.of("");
 
@@ -36,6 +32,12 @@ final class LabelCommand extends Subcommand {
             defaultValue = "90x60",
             description = "width and height of a label in mm (default: ${DEFAULT-VALUE})")
     private String size = "";
+
+    @Option(names = "--language", paramLabel = "LANG", description = "language of the labels: en (the usual) or de")
+    private String language = Language.ENGLISH.tag();
+
+    @Option(names = "--print-cost", description = "print on the labels what a bottle costs; else they never say it")
+    private boolean printCost;
 
     @Option(names = "--force", description = "write over a file that is there")
     private boolean force;
@@ -53,7 +55,10 @@ final class LabelCommand extends Subcommand {
     @Override
     protected Answer answer(Workings workings) {
         LabelAsked asked = LabelAsked.of(options.typed(), Dashes.TWO, new Objections());
-        LabelSheet.Size wanted = size();
+        LabelSheet.Look wanted = new LabelSheet.Look(
+                size(),
+                Sayings.of("--language", language),
+                printCost ? LabelSheet.Cost.PRINTED : LabelSheet.Cost.LEFT_OUT);
         TellLabel.Found found = asked.answer(grounds.worked(file, workings));
         if (out == null) {
             return new LabelAnswer(found, null);
@@ -63,13 +68,13 @@ final class LabelCommand extends Subcommand {
         return new LabelAnswer(found, path);
     }
 
-    private static byte[] drawn(Path path, TellLabel.Found found, LabelSheet.Size size) {
+    private static byte[] drawn(Path path, TellLabel.Found found, LabelSheet.Look look) {
         try {
             return path.toString().endsWith(".pdf")
-                    ? LabelSheet.pdf(found, size)
-                    : LabelSheet.svg(found, size).getBytes(StandardCharsets.UTF_8);
-        } catch (Impossible tooSmall) {
-            throw Refusal.wrongInput("--size", tooSmall.reason(), tooSmall.remedy());
+                    ? LabelSheet.pdf(found, look)
+                    : LabelSheet.svg(found, look).getBytes(StandardCharsets.UTF_8);
+        } catch (Impossible impossible) {
+            throw Refusal.wrongInput("--" + impossible.part(), impossible.reason(), impossible.remedy());
         }
     }
 
@@ -82,14 +87,10 @@ final class LabelCommand extends Subcommand {
     }
 
     private LabelSheet.Size size() {
-        Matcher sides = SIDES.matcher(size.strip());
         try {
-            if (sides.matches()) {
-                return new LabelSheet.Size(Double.parseDouble(sides.group(1)), Double.parseDouble(sides.group(2)));
-            }
-        } catch (IllegalArgumentException outOfRange) {
-            throw Refusal.wrongInput("--size", outOfRange.getMessage() + ".", "Write for instance 90x60.");
+            return LabelSheet.Size.of(size);
+        } catch (Impossible none) {
+            throw Refusal.wrongInput("--size", none.reason(), none.remedy());
         }
-        throw Refusal.wrongInput("--size", "\"" + size + "\" is no size of a label.", "Write for instance 90x60.");
     }
 }

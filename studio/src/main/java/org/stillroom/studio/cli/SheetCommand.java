@@ -12,9 +12,9 @@ import org.stillroom.studio.answer.FindingFields;
 import org.stillroom.studio.answer.desk.Objections;
 import org.stillroom.studio.answer.desk.PlanWishes;
 import org.stillroom.studio.sheet.DaySheet;
-import org.stillroom.studio.sheet.Saying;
 import org.stillroom.studio.sheet.SheetOptions;
 import org.stillroom.studio.usecase.WorkedPlan;
+import org.stillroom.studio.wording.Language;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -36,6 +36,9 @@ final class SheetCommand extends Subcommand {
 
     @Option(names = "--paper", paramLabel = "PAPER", description = "a4 (the usual) or letter")
     private String paper = "a4";
+
+    @Option(names = "--language", paramLabel = "LANG", description = "language of the sheet: en (the usual) or de")
+    private String language = Language.ENGLISH.tag();
 
     @Option(names = "--force", description = "write over a file that is there")
     private boolean force;
@@ -71,7 +74,7 @@ final class SheetCommand extends Subcommand {
 
     private SheetOptions options() {
         SheetOptions.Units in = chosen("--units", units, SheetOptions.Units.values());
-        return new SheetOptions(chosen("--paper", paper, SheetOptions.Paper.values()), in, Saying.ENGLISH);
+        return new SheetOptions(chosen("--paper", paper, SheetOptions.Paper.values()), in, Sayings.of("--language", language));
     }
 
     private static <E extends Enum<E>> E chosen(String option, String text, E[] choices) {

@@ -3,12 +3,15 @@ package org.stillroom.studio.sheet;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.stillroom.core.label.LegalClass;
 import org.stillroom.core.liquid.Figure;
 import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.studio.usecase.Impossible;
 import org.stillroom.studio.usecase.TellLabel;
+import org.stillroom.studio.usecase.batch.LabelBottles;
 
 /**
  * A plain label for bottles of one's own: one as SVG, or a sheet of A4 full of them as PDF.
@@ -33,8 +36,14 @@ public final class LabelSheet {
     /** The size that fits most bottles of half a litre and more. */
     public static final Size USUAL = new Size(90.0, 60.0);
 
+    /** What a label says goes by this name in the phrasebook. */
+    private static final String LABEL = "label";
+
     /** Where nothing is known of the bottle yet, to be filled in by hand. */
     private static final String BY_HAND = "Batch ________ Filled ________";
+
+    private static final Pattern SIDES =
+            Pattern.compile("(\\d{1,3}(?:[.,]\\d+)?)\\s*[x×]\\s*(\\d{1,3}(?:[.,]\\d+)?)(?:\\s*mm)?");
 
     private LabelSheet() {}
 
@@ -54,6 +63,32 @@ public final class LabelSheet {
             }
         }
 
+        /**
+         * Returns the size that a text means, such as "90x60".
+         *
+         * @throws Impossible when it means none
+         */
+        public static Size of(String typed) {
+            Matcher sides = SIDES.matcher(typed.strip());
+            try {
+                if (sides.matches()) {
+                    return new Size(number(sides.group(1)), number(sides.group(2)));
+                }
+            } catch (IllegalArgumentException outOfRange) {
+                throw new Impossible("size", outOfRange.getMessage() + ".", "Write for instance 90x60.");
+            }
+            throw new Impossible("size", "\"" + typed + "\" is no size of a label.", "Write for instance 90x60.");
+        }
+
+        private static double number(String text) {
+            return Double.parseDouble(text.replace(',', '.'));
+        }
+
+        /** Returns it as it is typed. */
+        public String text() {
+            return QuantityWords.plain(width) + "x" + QuantityWords.plain(height);
+        }
+
         int across() {
             return (int) Math.floor((A4_WIDTH - 2 * MARGIN) / width);
         }
@@ -63,25 +98,61 @@ public final class LabelSheet {
         }
     }
 
+    /** Whether a label says what its bottle costs; it does only where that was asked for. */
+    public enum Cost {
+        LEFT_OUT,
+        PRINTED
+    }
+
+    /**
+     * How labels are to look.
+     *
+     * @param saying their language
+     */
+    public record Look(Size size, Saying saying, Cost cost) {
+        /** English, in the usual size, without the cost. */
+        public static final Look USUAL = new Look(LabelSheet.USUAL, Saying.ENGLISH, Cost.LEFT_OUT);
+
+        private String said(String english) {
+            return saying.said(LABEL, english);
+        }
+    }
+
     /**
      * Returns one label.
      *
      * @throws Impossible when what has to stand on it does not fit
      */
-    public static String svg(TellLabel.Found found, Size size) {
-        return svg(found, size, BY_HAND);
+    public static String svg(TellLabel.Found found, Look look) {
+        return write(found, look, look.said(BY_HAND));
     }
 
     /**
      * Returns one label that says which bottle it is on.
      *
-     * @param marking batch, number and day
+     * @param marking batch, number, lot and day
      * @throws Impossible when what has to stand on it does not fit
      */
-    public static String svg(TellLabel.Found found, Size size, String marking) {
+    public static String svg(TellLabel.Found found, Look look, LabelBottles.Marking marking) {
+        return write(found, look, marked(look, marking));
+    }
+
+    private static String write(TellLabel.Found found, Look look, String marking) {
         Markup page = new Markup();
-        write(page, found, size, marking);
+        write(page, found, look, marking);
         return page + "\n";
+    }
+
+    /** Returns what tells a bottle from others. */
+    private static String marked(Look look, LabelBottles.Marking marking) {
+        List<String> parts = new ArrayList<>();
+        parts.add(look.said("Batch " + marking.batch() + ", bottle " + marking.bottle()));
+        parts.add(look.said("lot " + marking.lot()));
+        parts.add(look.said("filled " + marking.filled()));
+        if (marking.bestBefore() != null) {
+            parts.add(look.said("best before " + marking.bestBefore()));
+        }
+        return String.join(", ", parts);
     }
 
     /**
@@ -89,19 +160,30 @@ public final class LabelSheet {
      *
      * @throws Impossible when what has to stand on it does not fit
      */
-    public static byte[] pdf(TellLabel.Found found, Size size) {
-        return pdf(found, size, Collections.nCopies(size.across() * size.down(), BY_HAND));
+    public static byte[] pdf(TellLabel.Found found, Look look) {
+        int many = look.size().across() * look.size().down();
+        return sheets(found, look, Collections.nCopies(many, look.said(BY_HAND)));
     }
 
     /**
      * Returns sheets of A4 with a label for each bottle.
      *
-     * @param markings what each says of its bottle: batch, number and day
+     * @param markings what each says of its bottle
      * @throws Impossible when what has to stand on it does not fit
      */
-    public static byte[] pdf(TellLabel.Found found, Size size, List<String> markings) {
+    public static byte[] pdf(TellLabel.Found found, Look look, List<LabelBottles.Marking> markings) {
+        return sheets(
+                found,
+                look,
+                markings.stream().map(each -> marked(look, each)).toList());
+    }
+
+    private static byte[] sheets(TellLabel.Found found, Look look, List<String> markings) {
+        Size size = look.size();
         Markup page = new Markup();
-        page.open("html", "lang", "en").open("head").element("title", found.title() + ", labels");
+        page.open("html", "lang", look.saying().tag())
+                .open("head")
+                .element("title", found.title() + ", " + look.said("labels"));
         page.style("@page { size: 210mm 297mm; margin: 10mm } body { margin: 0; font-family: 'DejaVu Sans' }"
                 + " table { border-collapse: collapse } td { padding: 0 } tr { page-break-inside: avoid }");
         page.close().open("body").open("table", "role", "presentation").open("tbody");
@@ -109,7 +191,7 @@ public final class LabelSheet {
             page.open("tr");
             for (String marking : markings.subList(at, Math.min(markings.size(), at + size.across()))) {
                 page.open("td");
-                write(page, found, size, marking);
+                write(page, found, look, marking);
                 page.close();
             }
             page.close();
@@ -118,7 +200,8 @@ public final class LabelSheet {
         return Printing.pdf("<!DOCTYPE html>\n" + page + "\n");
     }
 
-    private static void write(Markup page, TellLabel.Found found, Size size, String marking) {
+    private static void write(Markup page, TellLabel.Found found, Look look, String marking) {
+        Size size = look.size();
         String width = number(size.width());
         String height = number(size.height());
         page.open(
@@ -133,7 +216,7 @@ public final class LabelSheet {
                 "0 0 " + width + " " + height,
                 "font-family",
                 "DejaVu Sans, sans-serif");
-        page.element("title", found.title() + ", label");
+        page.element("title", found.title() + ", " + look.said("label"));
         page.empty(
                 "rect",
                 "x",
@@ -152,9 +235,9 @@ public final class LabelSheet {
                 "0.3");
         double room = size.width() - 2 * INSET;
         double code = code(page, found, size);
-        double top = head(page, found, code == 0.0 ? room : room - code - QrCode.border());
+        double top = head(page, found, look, code == 0.0 ? room : room - code - QrCode.border());
         double below = code == 0.0 ? 0.0 : INSET + code + QrCode.border();
-        foot(page, small(found, room, marking), Math.max(top, below), size);
+        foot(page, small(found, look, room, marking), Math.max(top, below), size);
         page.close();
     }
 
@@ -171,22 +254,23 @@ public final class LabelSheet {
     }
 
     /** Writes name, lawful name and strength, and returns how far down they come. */
-    private static double head(Markup page, TellLabel.Found found, double room) {
+    private static double head(Markup page, TellLabel.Found found, Look look, double room) {
         double large = Math.min(
                 7.0, Math.max(0.0, room) / (LETTER * Math.max(1, found.title().length())));
         double y = INSET + large + 1.0;
         line(page, found.title(), y, large, "700");
         y += 5.0;
-        line(page, lawfulName(found), y, 3.2, "400");
+        line(page, look.said(lawfulName(found)), y, 3.2, "400");
         y += 5.6;
-        double height = Math.min(4.0, room / (LETTER * strength(found).length()));
+        String strength = look.said(strength(found));
+        double height = Math.min(4.0, room / (LETTER * strength.length()));
         if (height < SMALL) {
             throw new Impossible(
                     "size",
                     "strength and volume take more than the " + number(room) + " mm of width that are left for them.",
                     "Take a wider label, or leave the link out.");
         }
-        line(page, strength(found), y, height, "700");
+        line(page, strength, y, height, "700");
         return y;
     }
 
@@ -206,19 +290,20 @@ public final class LabelSheet {
     }
 
     private static void line(Markup page, String text, double y, double height, String weight) {
-        page.element(
-                "text",
-                text,
-                "x",
-                number(INSET),
-                "y",
-                number(y),
-                "font-size",
-                number(height),
-                "font-weight",
-                weight,
-                "fill",
-                "#111");
+        page.open(
+                        "text",
+                        "x",
+                        number(INSET),
+                        "y",
+                        number(y),
+                        "font-size",
+                        number(height),
+                        "font-weight",
+                        weight,
+                        "fill",
+                        "#111")
+                .typed(text)
+                .close();
     }
 
     private static String lawfulName(TellLabel.Found found) {
@@ -239,38 +324,58 @@ public final class LabelSheet {
                 + QuantityWords.plain(found.bottleMillilitres()) + " mL";
     }
 
-    private static List<String> small(TellLabel.Found found, double room, String marking) {
-        return said(found, marking).stream()
+    private static List<String> small(TellLabel.Found found, Look look, double room, String marking) {
+        return said(found, look, marking).stream()
                 .flatMap(text -> wrapped(text, (int) (room / (LETTER * SMALL))).stream())
                 .toList();
     }
 
-    private static List<String> said(TellLabel.Found found, String marking) {
+    private static List<String> said(TellLabel.Found found, Look look, String marking) {
         List<String> small = new ArrayList<>();
         String allergens = String.join(
                 ", ",
                 found.findings().stream()
-                        .map(Finding::verdict)
-                        .filter(verdict -> verdict.startsWith("contains "))
-                        .map(verdict -> verdict.substring("contains ".length()))
+                        .filter(finding -> finding.verdict().startsWith("contains "))
+                        .map(finding -> afterFirstWord(look.saying().said(finding.rule(), finding.verdict())))
                         .distinct()
                         .toList());
         if (!allergens.isEmpty()) {
-            small.add("Contains " + allergens + ".");
+            small.add(look.said("Contains " + allergens + "."));
         }
         String written = "Write on the label: ";
         found.findings().stream()
                 .map(Finding::remedy)
                 .filter(remedy -> remedy.startsWith(written))
-                .forEach(remedy -> small.add(remedy.substring(written.length())));
-        small.add("Energy " + QuantityWords.fixed(found.figures().value(Figure.ENERGY_KJ), 0) + " kJ, "
-                + QuantityWords.fixed(found.figures().value(Figure.ENERGY_KCAL), 0) + " kcal per 100 mL");
+                .forEach(remedy -> small.add(look.said(remedy.substring(written.length()))));
+        small.add(look.said("Energy " + QuantityWords.fixed(found.figures().value(Figure.ENERGY_KJ), 0) + " kJ, "
+                + QuantityWords.fixed(found.figures().value(Figure.ENERGY_KCAL), 0) + " kcal per 100 mL"));
         if (found.keeping() != null && !found.keeping().label().isEmpty()) {
-            small.add(found.keeping().label());
+            small.add(look.said(found.keeping().label()));
+        }
+        if (look.cost() == Cost.PRINTED) {
+            small.add(look.said(cost(found)));
         }
         small.add(marking);
-        small.add(TellLabel.NOT_FOR_SALE);
+        small.add(look.said(TellLabel.NOT_FOR_SALE));
         return small;
+    }
+
+    private static String afterFirstWord(String text) {
+        return text.substring(text.indexOf(' ') + 1);
+    }
+
+    private static String cost(TellLabel.Found found) {
+        if (found.together().isEmpty()) {
+            throw new Impossible(
+                    "print-cost", "no price of what is in the bottle is known.", "Leave it out, or write the prices.");
+        }
+        String sum = String.join(
+                " + ",
+                found.together().stream()
+                        .map(money -> QuantityWords.fixed(money.amount(), 2) + " " + money.currency())
+                        .toList());
+        return (found.borne() == null ? "Cost " : "Cost with duty ") + (found.cost().isComplete() ? "" : "more than ")
+                + sum;
     }
 
     private static List<String> wrapped(String text, int letters) {

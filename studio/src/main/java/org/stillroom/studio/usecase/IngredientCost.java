@@ -1,7 +1,10 @@
 package org.stillroom.studio.usecase;
 
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.stillroom.core.batch.Outlay;
+import org.stillroom.core.label.Duty;
 import org.stillroom.core.plan.Plan;
 import org.stillroom.planner.shopping.Money;
 import org.stillroom.planner.shopping.Shopping;
@@ -18,6 +21,16 @@ public record IngredientCost(List<Money> perBottle, boolean isComplete, List<Str
     public IngredientCost {
         perBottle = List.copyOf(perBottle);
         unpriced = List.copyOf(unpriced);
+    }
+
+    /** Returns what a bottle costs with the duty that it bears; of different currencies nothing is added up. */
+    public List<Money> with(Duty duty) {
+        Map<String, Double> together = new TreeMap<>();
+        perBottle.forEach(money -> together.merge(money.currency(), money.amount(), Double::sum));
+        together.merge(duty.currency(), duty.perBottle(), Double::sum);
+        return together.entrySet().stream()
+                .map(each -> new Money(each.getKey(), each.getValue()))
+                .toList();
     }
 
     /** Returns what one bottle has cost. */

@@ -19,6 +19,7 @@ import org.stillroom.core.liquid.Figures;
 import org.stillroom.core.liquid.Liquid;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.plan.Plan;
+import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Temperature;
 import org.stillroom.core.recipe.Condition;
 import org.stillroom.core.reference.Finding;
@@ -31,6 +32,7 @@ import org.stillroom.core.safety.Knowledge;
 import org.stillroom.core.safety.Place;
 import org.stillroom.core.safety.Safety;
 import org.stillroom.core.safety.Serving;
+import org.stillroom.planner.shopping.Money;
 
 /** Tells what a liqueur may be called and what its label says. */
 public final class TellLabel {
@@ -57,6 +59,7 @@ public final class TellLabel {
      * @param statements what the label says whatever is in it
      * @param duty on paper
      * @param findings statements and allergens that follow from what is in it
+     * @param borne the duty that counts into what a bottle costs its maker, or null where none does
      * @param cost what goes into a bottle costs
      * @param link address that the label leads to, or null
      * @param tables in force
@@ -75,6 +78,7 @@ public final class TellLabel {
             List<Knowledge.StandardDrink> drinks,
             List<Statements.Statement> statements,
             List<Duty> duty,
+            @Nullable Duty borne,
             List<Finding> findings,
             IngredientCost cost,
             @Nullable String link,
@@ -92,6 +96,42 @@ public final class TellLabel {
 
         /** Returns the same with an address that it leads to. */
         public Found leadingTo(String address) {
+            return with(borne, address);
+        }
+
+        /**
+         * Returns the same with the duty of a country counted into what a bottle costs.
+         *
+         * @throws Impossible when the table holds no rate of it for this strength
+         */
+        public Found bearing(String country) {
+            String wanted = country.strip();
+            List<String> countries = Duty.countries(tables);
+            Duty rate = duty.stream()
+                    .filter(each -> each.country().equalsIgnoreCase(wanted))
+                    .findFirst()
+                    .orElse(null);
+            if (rate == null) {
+                boolean known = countries.stream().anyMatch(wanted::equalsIgnoreCase);
+                throw new Impossible(
+                        "duty",
+                        known
+                                ? "the table of duty has no rate of " + wanted + " for "
+                                        + QuantityWords.fixed(strength.percent(), 1) + " % vol."
+                                : "\"" + wanted + "\" is no country of the table of duty.",
+                        known
+                                ? "Leave it out, or take a table that has one."
+                                : "Write one of: " + String.join(", ", countries) + ".");
+            }
+            return with(rate, link);
+        }
+
+        /** Returns what a bottle costs its maker, with the duty that it bears where one counts. */
+        public List<Money> together() {
+            return borne == null ? cost.perBottle() : cost.with(borne);
+        }
+
+        private Found with(@Nullable Duty duty, @Nullable String address) {
             return new Found(
                     title,
                     figures,
@@ -103,6 +143,7 @@ public final class TellLabel {
                     lawfulInUs,
                     drinks,
                     statements,
+                    this.duty,
                     duty,
                     findings,
                     cost,
@@ -183,6 +224,7 @@ public final class TellLabel {
                 grounds.knowledge().standardDrinks(),
                 Statements.of(strength),
                 Duty.of(grounds.knowledge().tables(), strength.percent(), bottleMillilitres),
+                null,
                 said,
                 cost,
                 null,

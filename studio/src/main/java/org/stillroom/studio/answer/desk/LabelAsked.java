@@ -21,6 +21,7 @@ public final class LabelAsked {
             Part.usual("bottle", "700ml", "one bottle"),
             new Part("fruit-left-in", "fruit, herbs or other parts of plants stay in the bottle", null, Part.Form.FLAG),
             Part.text("link", "address of a page that the label leads to, as a code for cameras"),
+            Part.text("duty", "country whose duty counts into what a bottle costs, such as United Kingdom"),
             SafetyAsked.PH,
             SafetyAsked.PASTEURISED);
 
@@ -78,7 +79,9 @@ public final class LabelAsked {
         try {
             TellLabel.Found found = TellLabel.answer(
                     worked, leftIn, condition.or(worked.plan().recipe().condition()), serving, bottle);
-            return link == null ? found : found.leadingTo(link);
+            String duty = asked.text("duty");
+            TellLabel.Found dutiable = duty == null ? found : found.bearing(duty);
+            return link == null ? dutiable : dutiable.leadingTo(link);
         } catch (Impossible impossible) {
             asked.object(impossible.part(), impossible.reason(), impossible.remedy());
             asked.refuseIfAnyWrong();

@@ -2,6 +2,7 @@ package org.stillroom.studio.usecase.batch;
 
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.stream.IntStream;
@@ -20,6 +21,12 @@ public final class LabelBottles {
     /** Name of the setting that says at which address others reach this studio. */
     public static final String ADDRESS = "address";
 
+    /** Field of the entry by which bottles are filled. */
+    static final String CODE = "code";
+
+    /** More does not stand on a label. */
+    static final int LONGEST_CODE = 30;
+
     private static final double SERVING = 30.0;
 
     private final Store store;
@@ -34,11 +41,21 @@ public final class LabelBottles {
      * @param label what all of them say
      * @param markings what each says besides, in the order of their numbers
      */
-    public record Found(TellLabel.Found label, List<String> markings) {
+    public record Found(TellLabel.Found label, List<Marking> markings) {
         public Found {
             markings = List.copyOf(markings);
         }
     }
+
+    /**
+     * What tells a bottle from others.
+     *
+     * @param batch its number
+     * @param bottle its number in the batch
+     * @param lot what the maker calls all that was filled together, or batch and day
+     * @param bestBefore the last day, where it has to stand in the cold, else null
+     */
+    public record Marking(int batch, int bottle, String lot, LocalDate filled, @Nullable LocalDate bestBefore) {}
 
     /**
      * Returns the labels of bottles that were filled alike.
@@ -59,14 +76,27 @@ public final class LabelBottles {
                 .map(address -> found.leadingTo(address + "/compose/" + batch.recipe()))
                 .orElse(found);
         LocalDate day = bottling.at().atZone(ZoneId.systemDefault()).toLocalDate();
-        List<String> markings = IntStream.rangeClosed(bottling.first(), bottling.last())
-                .mapToObj(number -> "Batch " + batch.number() + ", bottle " + number + ", filled " + day
-                        + until(label.keeping(), day))
+        String lot = lot(book, bottling);
+        LocalDate until = until(label.keeping(), day);
+        List<Marking> markings = IntStream.rangeClosed(bottling.first(), bottling.last())
+                .mapToObj(number -> new Marking(batch.number(), number, lot, day, until))
                 .toList();
         return new Found(label, markings);
     }
 
-    private static String until(@Nullable Keeping keeping, LocalDate filled) {
-        return keeping != null && keeping.isCold() ? ", best before " + filled.plusDays(keeping.days()) : "";
+    private static @Nullable LocalDate until(@Nullable Keeping keeping, LocalDate filled) {
+        return keeping != null && keeping.isCold() ? filled.plusDays(keeping.days()) : null;
+    }
+
+    /**
+     * Returns the code of the lot that bottles belong to: as the maker named it when they were filled, else L, the number of the batch and
+     * the day of filling, such as L3-20270503.
+     */
+    public static String lot(Book book, Bottling bottling) {
+        String named = EventBodies.typed(book.entry(bottling.entry())).getOrDefault(CODE, "");
+        LocalDate day = bottling.at().atZone(ZoneId.systemDefault()).toLocalDate();
+        return named.isEmpty()
+                ? "L" + book.batch(bottling.batch()).number() + "-" + day.format(DateTimeFormatter.BASIC_ISO_DATE)
+                : named;
     }
 }

@@ -446,6 +446,13 @@ public final class RecordBatch {
             }
         }
         List<LossBody> losses = losses(typing);
+        if (typing.text(LabelBottles.CODE).length() > LabelBottles.LONGEST_CODE) {
+            typing.object(
+                    LabelBottles.CODE,
+                    "code-too-long",
+                    "The code of a lot has more than " + LabelBottles.LONGEST_CODE + " characters.",
+                    "Write a shorter one, or leave it empty for batch and day.");
+        }
         Packaged packaged = Packaged.of(fills, typing, store);
         Instant at = moment(typing, batch);
         int first = Book.open(store).cellar().nextBottle(batch.id());

@@ -208,7 +208,10 @@ final class SafetyOperations {
                 .schema();
         return Schemas.group()
                 .with("per_bottle", Schemas.list(money))
+                .with("cost_known", Schemas.flag("whether every price is known; else it costs more"))
                 .with("unpriced", Schemas.list(Schemas.text("what goes in without a known price")))
+                .with("duty_of", Schemas.orNull(Schemas.text("country whose duty counts; null where none does")))
+                .with("with_duty", Schemas.list(money))
                 .schema();
     }
 

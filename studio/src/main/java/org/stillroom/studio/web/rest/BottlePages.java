@@ -5,15 +5,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.NoSuchElementException;
-import org.stillroom.core.batch.Bottling;
 import org.stillroom.core.reference.Finding;
-import org.stillroom.studio.sheet.LabelSheet;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.Store;
-import org.stillroom.studio.usecase.Impossible;
 import org.stillroom.studio.usecase.batch.Book;
-import org.stillroom.studio.usecase.batch.LabelBottles;
 import org.stillroom.studio.usecase.batch.PlanBottling;
 import org.stillroom.studio.usecase.shelf.Packing;
 import org.stillroom.studio.web.frame.Doors;
@@ -21,22 +16,18 @@ import org.stillroom.studio.web.frame.Visit;
 import org.stillroom.studio.web.rest.BatchForm.Choice;
 import org.stillroom.studio.wording.Words;
 
-/** Bottling: how many of which, how full, what one costs; and the labels of what was bottled. */
+/** Bottling: how many of which, how full, what one costs. */
 final class BottlePages {
     private final Store store;
     private final PlanBottling plan;
-    private final LabelBottles labels;
 
     BottlePages(Store store) {
         this.store = store;
         this.plan = new PlanBottling(store);
-        this.labels = new LabelBottles(store);
     }
 
     void routes(Doors doors) {
-        doors.get("/rest/batch/{batch}/bottle", this::show)
-                .get("/rest/batch/{batch}/labels/{entry}", this::pdf)
-                .get("/rest/batch/{batch}/label/{entry}", this::svg);
+        doors.get("/rest/batch/{batch}/bottle", this::show);
     }
 
     private static Map<String, String> typed(Visit visit) {
@@ -75,44 +66,5 @@ final class BottlePages {
                 .style("make.css")
                 .style("rest.css")
                 .show("rest/bottle.jte", Map.of("view", view));
-    }
-
-    private Bottling bottling(Visit visit, Book book) {
-        Batch batch = book.batch(visit.part("batch"));
-        return book.cellar().bottlings(batch.id()).stream()
-                .filter(each -> (each.entry() + "-" + each.first())
-                        .equals(visit.part("entry").replaceAll("\\.(pdf|svg)$", "")))
-                .findFirst()
-                .orElseThrow(() -> new NoSuchElementException(visit.words().say("rest.noBottles")));
-    }
-
-    private void pdf(Visit visit) {
-        Book book = Book.open(store);
-        Bottling bottling = bottling(visit, book);
-        LabelBottles.Found found = labels.answer(book, bottling);
-        try {
-            byte[] pdf = LabelSheet.pdf(found.label(), LabelSheet.USUAL, found.markings());
-            visit.context()
-                    .contentType("application/pdf")
-                    .header("Content-Disposition", "inline; filename=\"labels.pdf\"")
-                    .result(pdf);
-        } catch (Impossible tooSmall) {
-            visit.refuse(HttpStatus.UNPROCESSABLE_CONTENT, tooSmall.reason(), tooSmall.remedy());
-        }
-    }
-
-    private void svg(Visit visit) {
-        Book book = Book.open(store);
-        LabelBottles.Found found = labels.answer(book, bottling(visit, book));
-        try {
-            String svg = LabelSheet.svg(
-                    found.label(), LabelSheet.USUAL, found.markings().get(0));
-            visit.context()
-                    .contentType("image/svg+xml; charset=utf-8")
-                    .header("Content-Security-Policy", "default-src 'none'; style-src 'unsafe-inline'; sandbox")
-                    .result(svg);
-        } catch (Impossible tooSmall) {
-            visit.refuse(HttpStatus.UNPROCESSABLE_CONTENT, tooSmall.reason(), tooSmall.remedy());
-        }
     }
 }

@@ -59,6 +59,7 @@ public final class RestRoom implements Room {
                 .post("/rest/wait/postpone", this::postpone);
         calendar.routes(doors);
         new BottlePages(store).routes(doors);
+        new LabelPages(store).routes(doors);
         new BatchPages(store, clock).routes(doors);
     }
 

@@ -1,12 +1,14 @@
 package org.stillroom.studio.usecase.batch;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.stillroom.studio.usecase.batch.Rested.typed;
 import static org.stillroom.studio.usecase.make.Kitchen.request;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -16,11 +18,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.stillroom.core.batch.Bottling;
 import org.stillroom.core.liquid.Figure;
+import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.studio.sheet.LabelSheet;
+import org.stillroom.studio.sheet.Saying;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.HistoryEntry;
 import org.stillroom.studio.store.Lot;
+import org.stillroom.studio.usecase.Impossible;
 import org.stillroom.studio.usecase.TellLabel;
 import org.stillroom.studio.usecase.make.Kitchen;
 import org.stillroom.studio.usecase.shelf.Packing;
@@ -202,13 +207,65 @@ class BottlingTest {
         assertThat(found.label().figures().value(Figure.STRENGTH)).isCloseTo(27.0, within(1e-6));
         assertThat(found.markings()).hasSize(2);
         String svg =
-                LabelSheet.svg(found.label(), LabelSheet.USUAL, found.markings().get(1));
+                LabelSheet.svg(found.label(), LabelSheet.Look.USUAL, found.markings().get(1));
         assertThat(svg)
-                .contains("Batch 1, bottle 2, filled ")
+                .contains("Batch 1, bottle 2, lot L1-", ", filled ")
                 .contains("27.0 % vol")
                 .contains("350 mL");
-        byte[] pdf = LabelSheet.pdf(found.label(), LabelSheet.USUAL, found.markings());
+        byte[] pdf = LabelSheet.pdf(found.label(), LabelSheet.Look.USUAL, found.markings());
         assertThat(new String(pdf, 0, 5, StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
+    }
+
+    @Test
+    void bottlesBelongToALotByBatchAndDayOrAsTheMakerNamesIt() {
+        HistoryEntry entry = kept(rested.after(31).bottled(batch, typed("1", "fills", "1 x 200 ml"), request()));
+        kept(rested.after(32).bottled(batch, typed("1", "fills", "1 x 200 ml", "code", "QB 7"), request()));
+        List<Bottling> bottlings = book().cellar().bottlings(batch.id());
+        String day = Book.at(entry).atZone(ZoneId.systemDefault()).toLocalDate().toString();
+        assertThat(LabelBottles.lot(book(), bottlings.get(0))).isEqualTo("L1-" + day.replace("-", ""));
+        assertThat(LabelBottles.lot(book(), bottlings.get(1))).isEqualTo("QB 7");
+        LabelBottles.Found found = new LabelBottles(rested.kitchen.store).answer(book(), bottlings.get(1));
+        assertThat(LabelSheet.svg(
+                        found.label(), LabelSheet.Look.USUAL, found.markings().get(0)))
+                .contains("lot QB 7");
+        RecordBatch.Outcome outcome = rested.after(33)
+                .bottled(batch, typed("1", "fills", "1 x 200 ml", "code", "x".repeat(31)), request());
+        assertThat(outcome)
+                .isInstanceOfSatisfying(
+                        RecordBatch.Outcome.NotKept.class,
+                        not -> assertThat(not.problems().get(0).where()).isEqualTo("code"));
+    }
+
+    @Test
+    void whatABottleCostsStandsOnALabelOnlyWhereThatIsAskedFor() {
+        Lot spirit = rested.kitchen.lot("cherry brandy", "spirit", Map.of("strength", "40 %", "price", "20 EUR/L"), 500, "ml");
+        kept(rested.after(30).added(batch, typed("1", "what", spirit.id(), "amount", "300 ml"), request()));
+        kept(rested.after(31).bottled(batch, typed("1", "fills", "1 x 350 ml"), request()));
+        Bottling bottling = book().cellar().bottlings(batch.id()).get(0);
+        LabelBottles.Found found = new LabelBottles(rested.kitchen.store).answer(book(), bottling);
+        double spent = bottling.each().outlay().money().get("EUR");
+        assertThat(spent).isPositive();
+        String without = LabelSheet.svg(
+                found.label().bearing("EU minimum"),
+                LabelSheet.Look.USUAL,
+                found.markings().get(0));
+        assertThat(without).doesNotContain("EUR", "Cost");
+
+        LabelSheet.Look printed =
+                new LabelSheet.Look(LabelSheet.USUAL, Saying.ENGLISH, LabelSheet.Cost.PRINTED);
+        TellLabel.Found bearing = found.label().bearing("eu minimum");
+        double duty = 5.50 * bearing.strength().percent() / 100.0 * 0.35;
+        assertThat(bearing.together()).singleElement().satisfies(money -> {
+            assertThat(money.currency()).isEqualTo("EUR");
+            assertThat(money.amount()).isCloseTo(spent + duty, within(1e-9));
+        });
+        assertThat(LabelSheet.svg(bearing, printed, found.markings().get(0)))
+                .as("not every price is known")
+                .contains("Cost with duty more than "
+                        + QuantityWords.fixed(bearing.together().get(0).amount(), 2) + " EUR");
+        assertThatThrownBy(() -> found.label().bearing("Atlantis"))
+                .isInstanceOf(Impossible.class)
+                .hasMessageContaining("Atlantis");
     }
 
     @Test
@@ -219,9 +276,10 @@ class BottlingTest {
         assertThat(labels.answer(book(), bottling).label().link()).isNull();
 
         rested.kitchen.store.settings().put(LabelBottles.ADDRESS, "http://stillroom.example:7820");
-        TellLabel.Found label = labels.answer(book(), bottling).label();
+        LabelBottles.Found found = labels.answer(book(), bottling);
+        TellLabel.Found label = found.label();
         assertThat(label.link()).isEqualTo("http://stillroom.example:7820/compose/" + batch.recipe());
-        assertThat(LabelSheet.svg(label, LabelSheet.USUAL, "Batch 1")).contains("<path", "/compose/" + batch.recipe());
+        assertThat(LabelSheet.svg(label, LabelSheet.Look.USUAL, found.markings().get(0))).contains("<path", "/compose/" + batch.recipe());
     }
 
     @Test

@@ -1,0 +1,91 @@
+package org.stillroom.studio.wording;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.stillroom.core.label.StatedStrength;
+import org.stillroom.core.recipe.Making;
+import org.stillroom.core.quantity.OunceMeaning;
+import org.stillroom.core.recipe.Condition;
+import org.stillroom.core.reference.Workings;
+import org.stillroom.studio.recipefile.RecipeReader;
+import org.stillroom.studio.recipefile.RecipeReading;
+import org.stillroom.studio.sheet.LabelSheet;
+import org.stillroom.studio.sheet.Saying;
+import org.stillroom.studio.usecase.PlanRecipe;
+import org.stillroom.studio.usecase.TellLabel;
+import org.stillroom.studio.usecase.batch.LabelBottles;
+
+/** A label as a German reader sticks it on a bottle. */
+class LabelInGermanTest {
+    private static final Words GERMAN = new Words(Language.GERMAN, UnitSystem.METRIC);
+
+    /** Lines of recipes whose labels say everything that a label can say. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "{use: spirit 96 %, amount: 300 ml}",
+                "{use: spirit 96 %, amount: 100 ml}",
+                "{use: spirit 96 %, amount: 60 ml}",
+                "{use: cream, amount: 200 g}",
+                "{use: egg yolk, amount: 100 g}",
+                "{use: liquorice, amount: 60 g}",
+                "{use: coffee beans, amount: 80 g}",
+                "{use: cinchona bark, amount: 1 g}",
+                "{use: white wine, amount: 500 ml}",
+                "{use: honey, amount: 100 g}"
+            })
+    void nothingThatTheProgramSaysStaysEnglish(String line) {
+        TellLabel.Found found = found(line).bearing("EU minimum");
+        Set<String> english = new TreeSet<>();
+        Saying german = new Saying("de", (rule, text) -> {
+            if (GERMAN.told(rule, text).language() != Language.GERMAN) {
+                english.add(rule + ": " + text);
+            }
+            return GERMAN.toldOrMarked(rule, text);
+        });
+        LabelSheet.Look look = new LabelSheet.Look(new LabelSheet.Size(190, 120), german, LabelSheet.Cost.PRINTED);
+        LocalDate day = LocalDate.of(2027, 5, 3);
+        String label = LabelSheet.svg(
+                found, look, new LabelBottles.Marking(3, 2, "L3-20270503", day, day.plusDays(14)));
+        assertThat(english).isEmpty();
+        assertThat(label)
+                .contains("Charge 3, Flasche 2, Los L3-20270503", "mindestens haltbar bis", "Selbst gemacht", "Kosten mit Steuer")
+                .doesNotContainPattern(">[^<]*\\b(contains|filled|energy|cost|keep|lot)\\b")
+                .doesNotContainPattern("\\d\\.\\d+ (% vol|EUR)");
+        assertThat(LabelSheet.svg(found, look)).contains("Abgefüllt");
+    }
+
+    private static TellLabel.Found found(String line) {
+        String text = """
+                stillroom: 1
+                title: Quitte
+                ingredients:
+                  - {name: neutral spirit, kind: spirit, strength: 96 %, price: 20 EUR/L}
+                  - {name: cream, kind: dairy, contains: {fat: 36 %, water: 60 %}}
+                  - {name: egg yolk, kind: egg, contains: {fat: 30 %, water: 50 %}}
+                  - {name: liquorice, kind: dried plant}
+                  - {name: coffee beans, kind: dried plant}
+                  - {name: cinchona bark, kind: dried plant}
+                  - {name: white wine, kind: wine, strength: 12 %}
+                lines:
+                  - {use: neutral spirit, amount: 100 ml}
+                  - {use: water, amount: 500 ml}
+                  - {use: white sugar, amount: 100 g}
+                  - LINE
+                """.replace("LINE", line);
+        RecipeReading reading = new RecipeReader(OunceMeaning.US_FLUID).read(text);
+        Making making = Making.alone(((RecipeReading.Understood) reading).recipe());
+        PlanRecipe.Outcome outcome = PlanRecipe.answer(making, null, Workings.NONE);
+        return TellLabel.answer(
+                ((PlanRecipe.Outcome.Worked) outcome).plan(),
+                StatedStrength.LeftIn.NOTHING,
+                Condition.AS_MIXED,
+                30.0,
+                350.0);
+    }
+}
