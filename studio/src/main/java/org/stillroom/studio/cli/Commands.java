@@ -83,10 +83,11 @@ public final class Commands {
 
     private static Entry entry(DeskQuestion question) {
         Entry entry = DeskCommand.entry(question);
-        return switch (question.name()) { // which ask a studio besides
+        return switch (question.name()) { // which ask a studio or a recipe besides
             case "match" -> new Entry(entry.name(), entry.summary(), entry.example(), MatchCommand::new);
             case "calibrate" -> new Entry(entry.name(), entry.summary(), entry.example(), CalibrateCommand::new);
             case "correct" -> new Entry(entry.name(), entry.summary(), entry.example(), CorrectCommand::new);
+            case "readings" -> new Entry(entry.name(), entry.summary(), entry.example(), ReadingsCommand::new);
             default -> entry;
         };
     }

@@ -2,6 +2,7 @@ package org.stillroom.studio.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -430,6 +431,35 @@ class GaugeCommandTest {
                         .isNull())
                 .isTrue();
         assertThat(Desk.type(line + "--kit laboratory").err()).contains("--kit", "scale and flask");
+    }
+
+    @Test
+    void whatWasPouredCountsBeforeItIsMeasured() throws IOException {
+        String line = "readings --have hydrometer --have refractometer --poured " + recipe();
+        JsonNode poured = Desk.ask(line).json();
+        JsonNode nothing = Desk.ask("readings --strength 28% --sugar 180g/L --have hydrometer --have refractometer")
+                .json();
+        double before = poured.get("poured_strength_doubt_vol_percent").doubleValue();
+        double after = poured.get("strength_doubt_vol_percent").doubleValue();
+        assertThat(after).isLessThan(before);
+        assertThat(before)
+                .isLessThan(0.5 * nothing.get("strength_doubt_vol_percent").doubleValue());
+        assertThat(nothing.get("poured_strength_doubt_vol_percent")).isNull();
+        JsonNode gauged = Desk.ask("gauge --hydrometer SG~1.0316 --refractometer 25.9Bx --compensated --within"
+                        + " hydrometer=0.001 --within refractometer=0.2 --poured " + recipe())
+                .json();
+        assertThat(gauged.get("doubt").get("strength_vol_percent").doubleValue())
+                .isCloseTo(after, withinPercentage(5));
+        assertThat(Desk.type(line).out()).containsPattern("what was poured leaves strength open by +0\\.");
+    }
+
+    @Test
+    void whatThePouredTellsIsNotTypedBesideIt() throws IOException {
+        Desk.Run both = Desk.type("readings --strength 28% --volume 2L --poured " + recipe());
+        assertThat(both.exit()).isEqualTo(2);
+        assertThat(both.err()).contains("--strength", "--volume", "what was poured tells it already");
+        assertThat(Desk.type("readings").err()).contains("--strength", "the recipe that was poured");
+        assertThat(Desk.type("readings --poured nowhere.yaml").exit()).isEqualTo(3);
     }
 
     @Test

@@ -7,6 +7,8 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.gauging.Guide;
 import org.stillroom.core.gauging.Kit;
@@ -42,6 +44,10 @@ public final class ReadingsQuestion extends DeskQuestion {
     private static final Told.Name HIDDEN = new Told.Name(
             "hidden_vol_percent", "strength that sugar hides from a spirit hydrometer", "% vol at 20 °C", 1);
 
+    private static final Told.Name STRENGTH_BEFORE =
+            new Told.Name("poured_strength_doubt_vol_percent", "what was poured leaves strength open by", "± % vol", 2);
+    private static final Told.Name SUGAR_BEFORE =
+            new Told.Name("poured_sugar_doubt_g_per_l", "and sugar by", "± g/L", 1);
     private static final Told.Name STRENGTH_DOUBT =
             new Told.Name("strength_doubt_vol_percent", "all of it together leaves strength open by", "± % vol", 2);
     private static final Told.Name SUGAR_DOUBT = new Told.Name("sugar_doubt_g_per_l", "and sugar by", "± g/L", 1);
@@ -60,7 +66,7 @@ public final class ReadingsQuestion extends DeskQuestion {
 
     @Override
     public String summary() {
-        return "Which readings serve best for a liqueur of about this strength and sugar.";
+        return "Which readings serve best for a liqueur of about this strength and sugar, or for what was poured.";
     }
 
     @Override
@@ -68,9 +74,9 @@ public final class ReadingsQuestion extends DeskQuestion {
         String methods = String.join(
                 ", ", Arrays.stream(Method.values()).map(Method::label).toList());
         return List.of(
-                Part.required("strength", "about, such as 27%"),
-                Part.usual("sugar", "0g/L", "about, such as 165g/L"),
-                Part.text("volume", "of the batch, such as 700ml: large samples of small batches come last"),
+                Part.text(STRENGTH, "about, such as 27%; what was poured tells it too"),
+                Part.usual(SUGAR, "0g/L", "about, such as 165g/L"),
+                Part.text(VOLUME, "of the batch, such as 700ml: large samples of small batches come last"),
                 new Part(HAVE, "what you can do, of: " + methods + " (default: all)", null, Part.Form.TEXTS),
                 Part.text(KIT, "only what these can do: " + kits()));
     }
@@ -78,15 +84,20 @@ public final class ReadingsQuestion extends DeskQuestion {
     @Override
     public List<Manner.Given> example() {
         return List.of(
-                new Manner.Given("strength", "27%"),
-                new Manner.Given("sugar", "165g/L"),
-                new Manner.Given("have", "hydrometer"),
-                new Manner.Given("have", "refractometer"));
+                new Manner.Given(STRENGTH, "27%"),
+                new Manner.Given(SUGAR, "165g/L"),
+                new Manner.Given(HAVE, "hydrometer"),
+                new Manner.Given(HAVE, "refractometer"));
     }
 
     @Override
     public List<String> figures() {
-        return List.of(HIDDEN.key(), STRENGTH_DOUBT.key(), SUGAR_DOUBT.key());
+        return List.of(
+                HIDDEN.key(),
+                STRENGTH_BEFORE.key(),
+                SUGAR_BEFORE.key(),
+                STRENGTH_DOUBT.key(),
+                SUGAR_DOUBT.key());
     }
 
     @Override
@@ -133,26 +144,58 @@ public final class ReadingsQuestion extends DeskQuestion {
     }
 
     private Found found(AskedTexts asked, Workings workings) {
+        List<Method> have = have(asked);
+        AdviseReadings.Asked known = poured == null ? about(asked, have) : ofPoured(asked, poured, have);
+        return new Found(AdviseReadings.answer(known, workings), have, known.batch());
+    }
+
+    private static AdviseReadings.Asked about(AskedTexts asked, List<Method> have) {
+        if (!asked.has(STRENGTH)) {
+            asked.object(STRENGTH, "it is missing.", "Give it about, such as 27%, or the recipe that was poured.");
+        }
         Map<Asked, Double> figures = new EnumMap<>(Asked.class);
         asked.read(STRENGTH, TEXT::percent).ifPresent(percent -> figures.put(Asked.STRENGTH, percent));
         asked.sugar().map(MassConcentration::gramsPerLitre).ifPresent(grams -> figures.put(Asked.SUGAR, grams));
         Volume volume = asked.read(VOLUME, TEXT::volume).orElse(null);
-        List<Method> have = have(asked);
         asked.refuseIfAnyWrong();
-        Batch likely = CorrectBatch.batch(Volume.litres(1.0), figures, Map.of());
-        return new Found(
-                AdviseReadings.answer(new AdviseReadings.Asked(likely, have, volume, poured), workings), have, volume);
+        return AdviseReadings.Asked.about(CorrectBatch.batch(Volume.litres(1.0), figures, Map.of()), have, volume);
+    }
+
+    private static AdviseReadings.Asked ofPoured(AskedTexts asked, Poured poured, List<Method> have) {
+        Stream.of(STRENGTH, SUGAR, VOLUME)
+                .filter(asked::isTyped)
+                .forEach(part -> asked.object(part, "what was poured tells it already.", "Leave it out."));
+        asked.refuseIfAnyWrong();
+        return AdviseReadings.Asked.ofPoured(poured, have);
     }
 
     @Override
     Told tell(AskedTexts asked, Workings workings) {
         Found found = found(asked, workings);
         List<Guide.Choice> choices = found.advice().choices();
-        Guide.Choice together = found.advice().together().orElse(null);
-        return told(choices.subList(0, Math.min(TOLD, choices.size())), found)
-                .put(HIDDEN, new Estimate(found.advice().hidden(), 0.0), DoubtWord.NONE)
-                .putOrNone(STRENGTH_DOUBT, together == null ? null : new Estimate(together.strength(), 0.0))
-                .putOrNone(SUGAR_DOUBT, together == null ? null : new Estimate(together.sugar(), 0.0));
+        Told told = told(choices.subList(0, Math.min(TOLD, choices.size())), found)
+                .put(HIDDEN, new Estimate(found.advice().hidden(), 0.0), DoubtWord.NONE);
+        if (poured != null) {
+            doubt(told, STRENGTH_BEFORE, SUGAR_BEFORE, found.advice().before());
+        }
+        if (found.advice().onlyChecks()) {
+            told.finding(Finding.of(
+                    "readings-only-check",
+                    Severity.NOTE,
+                    "",
+                    "hardly surer",
+                    "What was poured tells the figures nearly as well as all of this would.",
+                    "Measure to find a slip: a bottle of another strength than its label, a line left out or poured twice."));
+        }
+        return doubt(told, STRENGTH_DOUBT, SUGAR_DOUBT, found.advice().together());
+    }
+
+    private static Told doubt(Told told, Told.Name strength, Told.Name sugar, Optional<Guide.Choice> choice) {
+        return told.putOrNone(
+                        strength,
+                        choice.map(each -> new Estimate(each.strength(), 0.0)).orElse(null))
+                .putOrNone(
+                        sugar, choice.map(each -> new Estimate(each.sugar(), 0.0)).orElse(null));
     }
 
     private static String kits() {
@@ -161,14 +204,14 @@ public final class ReadingsQuestion extends DeskQuestion {
 
     private static List<Method> have(AskedTexts asked) {
         List<Method> have = new ArrayList<>();
-        for (String text : asked.texts("have")) {
+        for (String text : asked.texts(HAVE)) {
             Arrays.stream(Method.values())
                     .filter(method -> method.label().equalsIgnoreCase(text.strip()))
                     .findFirst()
                     .ifPresentOrElse(
                             have::add,
                             () -> asked.object(
-                                    "have",
+                                    HAVE,
                                     "\"" + text + "\" is not known here.",
                                     "Write any of: "
                                             + String.join(

@@ -13,6 +13,7 @@ import org.stillroom.studio.answer.desk.DeskQuestion;
 import org.stillroom.studio.answer.desk.DeskQuestions;
 import org.stillroom.studio.answer.desk.Manner;
 import org.stillroom.studio.answer.desk.Part;
+import org.stillroom.studio.answer.desk.ReadingsQuestion;
 
 /** The questions at the desk: the same parts as on the command line, the same keys in the answer. */
 final class DeskOperations {
@@ -22,7 +23,10 @@ final class DeskOperations {
 
     static List<Operation> all() {
         List<Operation> all = new ArrayList<>();
-        DeskQuestions.all().forEach(question -> all.add(operation(question)));
+        DeskQuestions.all().stream()
+                .filter(question -> !(question instanceof ReadingsQuestion)) // GaugeOperations asks it, of a recipe too
+                .map(DeskOperations::operation)
+                .forEach(all::add);
         all.add(Operation.of(
                         Operation.Method.GET,
                         "/guide",

@@ -11,8 +11,6 @@ import org.stillroom.core.gauging.Guide;
 import org.stillroom.core.gauging.Kit;
 import org.stillroom.core.gauging.Method;
 import org.stillroom.core.gauging.Poured;
-import org.stillroom.core.liquid.Essentials;
-import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.studio.answer.desk.Manner;
@@ -101,12 +99,6 @@ public record GuideView(
                 typed.put(part, List.of(text));
             }
         });
-        if (poured != null) {
-            Essentials known = Essentials.of(poured.contents().toGrams());
-            typed.put(ReadingsQuestion.STRENGTH, List.of(QuantityWords.fixed(known.strength(), 2) + " %"));
-            typed.put(ReadingsQuestion.SUGAR, List.of(QuantityWords.fixed(known.sugar(), 1) + " g/L"));
-            typed.put(ReadingsQuestion.VOLUME, List.of(QuantityWords.fixed(known.millilitres(), 0) + " ml"));
-        }
         typed.put(ReadingsQuestion.HAVE, have.stream().map(Method::label).toList());
         try {
             return new GuideView(
@@ -196,6 +188,19 @@ public record GuideView(
         return found == null || have.size() < 3
                 ? ""
                 : found.advice().together().map(this::doubt).orElse("");
+    }
+
+    /** Returns what is known without measuring, or empty where it is not known what was poured. */
+    public String before() {
+        return found == null
+                ? ""
+                : found.advice()
+                        .before()
+                        .map(known -> words.say(
+                                "make.gauge.pouredAlone",
+                                words.number(known.strength(), 1),
+                                words.number(known.sugar(), 0)))
+                        .orElse("");
     }
 
     /** Returns what is to be known of each way to measure. */

@@ -342,6 +342,22 @@ class ApiRoomTest {
     }
 
     @Test
+    void whatWasPouredCountsBeforeAnythingIsMeasured() throws Exception {
+        String recipe =
+                "{\"stillroom\": 1, \"title\": \"Caraway\", \"target\": {\"volume\": \"700 ml\", \"strength\": \"38 %\"}, \"lines\":"
+                        + " [{\"use\": \"spirit 96 % vol\", \"amount\": \"free\"}, {\"use\": \"water\", \"amount\": \"free\"}]}";
+        Answer before = program.post("/readings", "{\"have\": [\"hydrometer\"], \"poured\": " + recipe + "}");
+        assertThat(before.json().get("strength_doubt_vol_percent").doubleValue())
+                .isPositive()
+                .isLessThan(before.json()
+                        .get("poured_strength_doubt_vol_percent")
+                        .doubleValue());
+        assertThat(program.post("/readings", "{\"strength\": \"38 %\", \"poured\": " + recipe + "}")
+                        .status())
+                .isEqualTo(422);
+    }
+
+    @Test
     void aPageOfAnotherSiteChangesNothing() throws Exception {
         Answer answer = program.post("/recipes", recipe(QUINCE), "Origin", "http://elsewhere.example");
 
