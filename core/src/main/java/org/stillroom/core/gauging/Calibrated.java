@@ -21,8 +21,6 @@ import org.stillroom.core.quantity.Temperature;
  * @param halfWidth within which that is right, in the same unit; every value within is as likely
  */
 public record Calibrated(double value, double halfWidth) {
-    /** How far a thermometer of a kitchen may be off, °C; from memory. */
-    public static final double THERMOMETER = 0.5;
     /** Cubic expansion of soda-lime glass, per °C; see {@link org.stillroom.core.reference.Source#GLASS_EXPANSION}. */
     private static final double GLASS = 25e-6;
 
@@ -78,8 +76,8 @@ public record Calibrated(double value, double halfWidth) {
         double expected = expected(shown, known.liquid(), at.celsius());
         double ofLiquid = expected(shown, known.upper(), at.celsius()) - expected;
         double ofWarmth = 0.5
-                * (expected(shown, known.liquid(), at.celsius() + THERMOMETER)
-                        - expected(shown, known.liquid(), at.celsius() - THERMOMETER));
+                * (expected(shown, known.liquid(), at.celsius() + Thermometer.USUAL.halfWidth())
+                        - expected(shown, known.liquid(), at.celsius() - Thermometer.USUAL.halfWidth()));
         return new Calibrated(mean(reads) - expected, together(ofReadings(reads, halfMark), ofLiquid, ofWarmth));
     }
 
@@ -103,8 +101,8 @@ public record Calibrated(double value, double halfWidth) {
         double weight = mean(full.stream().map(Mass::grams).toList()) - empty.grams();
         double perGram = middle / weight;
         double ofWarmth = 0.5
-                * (inFlask(new Mass(weight), at.celsius() + THERMOMETER)
-                        - inFlask(new Mass(weight), at.celsius() - THERMOMETER));
+                * (inFlask(new Mass(weight), at.celsius() + Thermometer.USUAL.halfWidth())
+                        - inFlask(new Mass(weight), at.celsius() - Thermometer.USUAL.halfWidth()));
         return new Calibrated(middle, together(ofReadings(filled, halfMark * perGram), halfMark * perGram, ofWarmth));
     }
 

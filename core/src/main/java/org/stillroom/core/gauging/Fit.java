@@ -149,14 +149,13 @@ final class Fit {
     }
 
     private static double residual(Mixture of, Reading reading) {
-        return reading.value() - reading.shown().of(of, reading.at());
+        return reading.value() - reading.of(of);
     }
 
     private double[][] slopes() {
         double[][] slopes = new double[readings.size()][];
         for (int i = 0; i < slopes.length; i++) {
-            Reading reading = readings.get(i);
-            slopes[i] = slope(liquid -> reading.shown().of(liquid, reading.at()));
+            slopes[i] = slope(readings.get(i)::of);
         }
         return slopes;
     }

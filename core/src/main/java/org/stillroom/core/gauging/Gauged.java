@@ -15,6 +15,7 @@ import org.stillroom.core.reference.Finding;
  * @param volume mL at 20 °C, or null where nothing says how much there is
  * @param hidden % vol that sugar and acid hide from a spirit hydrometer at 20 °C
  * @param correlation of strength with sugar, −1 to 1
+ * @param warmth how sure the thermometer is that the temperatures were read by
  * @param pulls of each reading in the order given, then of what was poured where that is known
  * @param findings what to know
  */
@@ -26,6 +27,7 @@ public record Gauged(
         @Nullable Interval volume,
         double hidden,
         double correlation,
+        Warmth warmth,
         List<Pull> pulls,
         List<Finding> findings) {
     public Gauged {
@@ -46,6 +48,16 @@ public record Gauged(
             return 0.5 * (high - low);
         }
     }
+
+    /**
+     * How sure the thermometer is that all temperatures were read by.
+     *
+     * @param thermometer as it was known before
+     * @param tooMuch what it shows too much by all that was read, °C
+     * @param strength half-width of the central 90 % that comes from it, % vol; squares of such parts add
+     * @param sugar the same, g/L
+     */
+    public record Warmth(Thermometer thermometer, Interval tooMuch, double strength, double sugar) {}
 
     /**
      * How a reading stands to all the others.

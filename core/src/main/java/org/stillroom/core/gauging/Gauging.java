@@ -13,7 +13,7 @@ import org.stillroom.core.reference.Finding;
  * Finds what is in a vessel from whatever was read of it and from what was poured.
  *
  * <p>The one liquid is sought that every reading and every label fits best, each by its own error (least squares on the volume and
- * refraction models, whose own errors are unknowns too). Where something stands out by more than {@link #STANDS_OUT} standard
+ * refraction models, whose own errors are unknowns too, as is that of the thermometer, which all readings share). Where something stands out by more than {@link #STANDS_OUT} standard
  * deviations from what the others say, the one reading, label or measure is sought that, held for wrong, leaves least unexplained.
  * It is named and no longer relied on, where at least two are spare and no other explains it as well; else nobody can tell, and
  * each figure reaches over all that it may be. Method: docs/how-it-works/gauging.md.
@@ -32,23 +32,27 @@ public final class Gauging {
 
     private final List<Reading> readings;
     private final @Nullable Poured poured;
+    private final Thermometer thermometer;
     private final Vessel vessel;
 
-    private Gauging(List<Reading> readings, @Nullable Poured poured) {
+    private Gauging(List<Reading> readings, @Nullable Poured poured, Thermometer thermometer) {
         this.readings = List.copyOf(readings);
         this.poured = poured;
-        this.vessel = Vessel.holding(poured == null ? null : poured.contents(), expectedMass(readings, poured));
+        this.thermometer = thermometer;
+        this.vessel = Vessel.holding(
+                poured == null ? null : poured.contents(), expectedMass(readings, poured), thermometer);
     }
 
     /**
      * Returns what is in the vessel; empty when the readings leave strength or sugar open.
      *
      * @param poured what went in, or null when that is not known
+     * @param thermometer that the temperatures of all readings were read by
      * @throws NoSuchLiquid when no liquid comes near the readings
      */
-    public static Optional<Gauged> of(List<Reading> readings, @Nullable Poured poured) {
+    public static Optional<Gauged> of(List<Reading> readings, @Nullable Poured poured, Thermometer thermometer) {
         try {
-            return new Gauging(readings, poured).gauged();
+            return new Gauging(readings, poured, thermometer).gauged();
         } catch (NoSuchLiquid told) {
             throw told;
         } catch (ArithmeticException singular) {
@@ -123,6 +127,7 @@ public final class Gauging {
                 tellsAmount(trust) ? outlook.volume() : null,
                 hidden(fit.mixture()),
                 outlook.correlation(),
+                outlook.warmth(thermometer),
                 pulls.all(),
                 findings);
     }
@@ -229,7 +234,7 @@ public final class Gauging {
 
     /** Returns what sugar and acid hide from a spirit hydrometer in any liquid that follows the formulas, % vol. */
     public static double hidden(Contents liquid) {
-        return hidden(new Mixture(liquid.toGrams(), 0.0, 0.0));
+        return hidden(new Mixture(liquid.toGrams()));
     }
 
     /** Returns what sugar and acid hide from a spirit hydrometer at 20 °C, % vol; all of it where the stem sinks to zero. */

@@ -49,15 +49,20 @@ public final class Guide {
      *
      * @param liquid what is likely in the vessel
      * @param poured what went in, where that is known
+     * @param thermometer that the temperature is read by
      * @param millilitres how much there is, or null when it does not matter
      */
     public static List<Choice> choices(
-            List<Method> have, Contents liquid, @Nullable Poured poured, @Nullable Double millilitres) {
+            List<Method> have,
+            Contents liquid,
+            @Nullable Poured poured,
+            Thermometer thermometer,
+            @Nullable Double millilitres) {
         List<Choice> choices = new ArrayList<>();
         for (int i = 0; i < have.size(); i++) {
-            choice(List.of(have.get(i)), liquid, poured).ifPresent(choices::add);
+            choice(List.of(have.get(i)), liquid, poured, thermometer).ifPresent(choices::add);
             for (int j = i + 1; j < have.size(); j++) {
-                choice(List.of(have.get(i), have.get(j)), liquid, poured).ifPresent(choices::add);
+                choice(List.of(have.get(i), have.get(j)), liquid, poured, thermometer).ifPresent(choices::add);
             }
         }
         Comparator<Choice> cheapFirst = Comparator.comparing(choice -> choice.isDear(millilitres));
@@ -66,7 +71,8 @@ public final class Guide {
     }
 
     /** Returns what some methods together would tell, or empty where they leave strength or sugar open. */
-    public static Optional<Choice> choice(List<Method> methods, Contents liquid, @Nullable Poured poured) {
+    public static Optional<Choice> choice(
+            List<Method> methods, Contents liquid, @Nullable Poured poured, Thermometer thermometer) {
         List<Reading> readings = new ArrayList<>();
         double sample = 0.0;
         double lost = 0.0;
@@ -80,7 +86,7 @@ public final class Guide {
         }
         double most = sample;
         double gone = lost;
-        return Gauging.of(readings, poured)
+        return Gauging.of(readings, poured, thermometer)
                 .map(gauged -> new Choice(
                         methods, gauged.strength().halfWidth(), gauged.sugar().halfWidth(), most, gone));
     }

@@ -10,10 +10,10 @@ import org.stillroom.core.liquid.VolumeModel;
 import org.stillroom.core.quantity.Temperature;
 
 /**
- * A liquid that may be in the vessel, together with how wrong the formulas may be for it.
+ * A liquid that may be in the vessel, together with how wrong the formulas and the thermometer may be for it.
  *
  * <p>What is wrong with a formula is common to all readings of one liquid: the volume is {@code volumeError} and the refractive
- * index {@code refractionError} standard deviations off.
+ * index {@code refractionError} standard deviations off, and the thermometer shows {@code tooWarm} °C too much.
  */
 final class Mixture {
     /** Half-widths of the central 90 % in standard deviations. */
@@ -26,13 +26,20 @@ final class Mixture {
     private final double mass;
     private final double volumeError;
     private final double refractionError;
+    private final double tooWarm;
     private final double millilitres;
     private final ModelDoubt doubt;
 
-    Mixture(double[] grams, double volumeError, double refractionError) {
+    /** A liquid for which everything is as the formulas have it. */
+    Mixture(double[] grams) {
+        this(grams, 0.0, 0.0, 0.0);
+    }
+
+    Mixture(double[] grams, double volumeError, double refractionError, double tooWarm) {
         this.grams = grams;
         this.volumeError = volumeError;
         this.refractionError = refractionError;
+        this.tooWarm = tooWarm;
         double sum = 0.0;
         for (double each : grams) {
             sum += each;
@@ -44,6 +51,15 @@ final class Mixture {
 
     double mass() {
         return mass;
+    }
+
+    /** Returns what was the temperature when the thermometer showed this; never beyond those at which densities are known. */
+    Temperature real(Temperature shown) {
+        return tooWarm == 0.0
+                ? shown
+                : new Temperature(Math.min(
+                        EthanolWater.HIGHEST_CELSIUS,
+                        Math.max(EthanolWater.LOWEST_CELSIUS, shown.celsius() - tooWarm)));
     }
 
     double millilitres(Temperature at) {

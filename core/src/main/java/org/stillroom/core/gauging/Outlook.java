@@ -56,6 +56,29 @@ final class Outlook {
                         * Symmetric.between(sugar, covariance, sugar));
     }
 
+    /** Returns what is known of the thermometer by the fit that is told first, and how much of its doubt is the thermometer's. */
+    Gauged.Warmth warmth(Thermometer thermometer) {
+        Fit fit = possible.get(0);
+        double[][] covariance = fit.covariance();
+        double middle = thermometer.sigma() * fit.unknowns()[Vessel.THERMOMETER_ERROR];
+        double variance = covariance[Vessel.THERMOMETER_ERROR][Vessel.THERMOMETER_ERROR];
+        double half = Mixture.CENTRAL_90 * thermometer.sigma() * Math.sqrt(variance);
+        return new Gauged.Warmth(
+                thermometer,
+                new Interval(middle, middle - half, middle + half),
+                ofThermometer(fit, covariance, Mixture::strength),
+                ofThermometer(fit, covariance, Mixture::sugar));
+    }
+
+    /** Returns what of the half-width of a figure would go if the thermometer were known to be right. */
+    private static double ofThermometer(Fit fit, double[][] covariance, ToDoubleFunction<Mixture> figure) {
+        double[] error = new double[Vessel.UNKNOWNS];
+        error[Vessel.THERMOMETER_ERROR] = 1.0;
+        double together = Symmetric.between(fit.slope(figure), covariance, error);
+        double variance = covariance[Vessel.THERMOMETER_ERROR][Vessel.THERMOMETER_ERROR];
+        return Mixture.CENTRAL_90 * Math.abs(together) / Math.sqrt(variance);
+    }
+
     private Interval interval(ToDoubleFunction<Mixture> figure) {
         double value = figure.applyAsDouble(possible.get(0).mixture());
         double low = value;

@@ -72,11 +72,12 @@ record Prior(double[] mean, double[][] information) {
         return new Prior(vessel.unknowns(poured.contents().toGrams()), information);
     }
 
-    /** The errors of the models are counted in their own standard deviations. */
+    /** The errors of the models and the thermometer are counted in their own standard deviations. */
     private static double[][] standardErrors() {
         double[][] information = new double[Vessel.UNKNOWNS][Vessel.UNKNOWNS];
         information[Vessel.VOLUME_ERROR][Vessel.VOLUME_ERROR] = 1.0;
         information[Vessel.REFRACTION_ERROR][Vessel.REFRACTION_ERROR] = 1.0;
+        information[Vessel.THERMOMETER_ERROR][Vessel.THERMOMETER_ERROR] = 1.0;
         return information;
     }
 

@@ -45,7 +45,7 @@ final class Pulls {
     }
 
     private static Pull ofReading(Fit fit, double[][] covariance, Reading reading, boolean kept) {
-        ToDoubleFunction<Mixture> shows = mixture -> reading.shown().of(mixture, reading.at());
+        ToDoubleFunction<Mixture> shows = reading::of;
         double expected = shows.applyAsDouble(fit.mixture());
         double[] slope = fit.slope(shows);
         double ofFit = Symmetric.between(slope, covariance, slope);

@@ -8,7 +8,7 @@ import org.stillroom.core.quantity.Temperature;
  *
  * @param shown which instrument, and on which scale
  * @param value what it showed, in the unit of {@code shown}
- * @param at temperature of the liquid when it was read, −20 to 40 °C
+ * @param at temperature of the liquid when it was read, as the thermometer showed it, −20 to 40 °C
  * @param halfWidth within which the reading is right, in the same unit, above zero; every value within is as likely
  */
 public record Reading(Shown shown, double value, Temperature at, double halfWidth) {
@@ -32,8 +32,13 @@ public record Reading(Shown shown, double value, Temperature at, double halfWidt
      * @param halfWidth within which the instrument is right, or NaN for what such an instrument usually has
      */
     public static Reading foreseen(Shown shown, Contents liquid, Temperature at, double halfWidth) {
-        double value = shown.of(new Mixture(liquid.toGrams(), 0.0, 0.0), at);
+        double value = shown.of(new Mixture(liquid.toGrams()), at);
         return Double.isNaN(halfWidth) ? usual(shown, value, at) : new Reading(shown, value, at, halfWidth);
+    }
+
+    /** Returns what it would have shown of a liquid. */
+    double of(Mixture mixture) {
+        return shown.of(mixture, mixture.real(at));
     }
 
     /** Returns the variance of a value that lies anywhere within the half-width. */

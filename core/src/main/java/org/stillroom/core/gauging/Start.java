@@ -33,7 +33,7 @@ final class Start {
     private static double misfit(Mixture mixture, List<Reading> readings) {
         double sum = 0.0;
         for (Reading reading : readings) {
-            double away = reading.value() - reading.shown().of(mixture, reading.at());
+            double away = reading.value() - reading.of(mixture);
             // A wild reading must not drag the search away from where all others point.
             sum += Math.log1p(away * away / reading.variance() * COARSE);
         }

@@ -6,11 +6,11 @@ import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Substance;
 
 /**
- * What is sought of a vessel: six unknowns, from which every liquid that may be in it follows.
+ * What is sought of a vessel: seven unknowns, from which every liquid that may be in it follows.
  *
  * <p>Four are amounts: of ethanol, of water, along the direction of the sugars and along that of the acids; each in thousandths of
- * the mass expected, so that a thimble and a barrel meet the same numbers. Two say how many standard deviations the volume
- * model and the refraction model are off. What else is in it, such as glycerol, stays as poured.
+ * the mass expected, so that a thimble and a barrel meet the same numbers. Three say how many standard deviations the volume
+ * model, the refraction model and the thermometer are off. What else is in it, such as glycerol, stays as poured.
  */
 final class Vessel {
     static final int ETHANOL = 0;
@@ -19,8 +19,9 @@ final class Vessel {
     static final int ACID = 3;
     static final int VOLUME_ERROR = 4;
     static final int REFRACTION_ERROR = 5;
+    static final int THERMOMETER_ERROR = 6;
     /** How many unknowns there are. */
-    static final int UNKNOWNS = 6;
+    static final int UNKNOWNS = 7;
     /** How many of them are amounts, which cannot fall below zero. */
     static final int AMOUNTS = 4;
 
@@ -29,19 +30,22 @@ final class Vessel {
     private final double unit;
     private final double[] others;
     private final double[][] directions;
+    private final Thermometer thermometer;
 
-    private Vessel(double unit, double[] others, double[][] directions) {
+    private Vessel(double unit, double[] others, double[][] directions, Thermometer thermometer) {
         this.unit = unit;
         this.others = others;
         this.directions = directions;
+        this.thermometer = thermometer;
     }
 
     /**
      * Returns a vessel that holds sugar and acid as those poured; where none was, sucrose and citric acid.
      *
      * @param mass that is expected, g
+     * @param thermometer that its temperature is read by
      */
-    static Vessel holding(@Nullable Contents poured, double mass) {
+    static Vessel holding(@Nullable Contents poured, double mass, Thermometer thermometer) {
         double[] grams = poured == null ? new double[Substance.COUNT] : poured.toGrams();
         double[][] directions = new double[AMOUNTS][Substance.COUNT];
         for (Substance substance : SUBSTANCES) {
@@ -55,7 +59,7 @@ final class Vessel {
         for (int k = 0; k < AMOUNTS; k++) {
             toOne(directions[k], plain[k]);
         }
-        return new Vessel(mass / 1000.0, grams, directions);
+        return new Vessel(mass / 1000.0, grams, directions, thermometer);
     }
 
     /** Returns the unknown that a substance belongs to, or −1. */
@@ -107,6 +111,7 @@ final class Vessel {
     }
 
     Mixture mixture(double[] x) {
-        return new Mixture(grams(x), x[VOLUME_ERROR], x[REFRACTION_ERROR]);
+        double tooWarm = thermometer.sigma() * x[THERMOMETER_ERROR];
+        return new Mixture(grams(x), x[VOLUME_ERROR], x[REFRACTION_ERROR], tooWarm);
     }
 }

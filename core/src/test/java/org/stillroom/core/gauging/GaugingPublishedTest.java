@@ -67,7 +67,7 @@ class GaugingPublishedTest {
         List<Reading> readings = List.of(
                 new Reading(Shown.DENSITY, density, TWENTY, 0.05),
                 new Reading(Shown.REFRACTIVE_INDEX, index, TWENTY, 0.00005));
-        return Gauging.of(readings, null).orElseThrow();
+        return Gauging.of(readings, null, Thermometer.EXACT).orElseThrow();
     }
 
     private static double ethanolPercentMass(Gauged gauged) {
@@ -109,7 +109,7 @@ class GaugingPublishedTest {
     @Tag("published")
     void proofHydrometersReadWarmAreAsInTheGaugingManual(double shown, double fahrenheit, double proof) {
         Contents spirit = spirit(proof);
-        double stem = Shown.PROOF.of(new Mixture(spirit.toGrams(), 0, 0), new Temperature((fahrenheit - 32) / 1.8));
+        double stem = Shown.PROOF.of(new Mixture(spirit.toGrams()), new Temperature((fahrenheit - 32) / 1.8));
         assertThat(stem).isCloseTo(shown, within(0.08));
     }
 
@@ -117,7 +117,7 @@ class GaugingPublishedTest {
     @Test
     @Tag("published")
     void spiritsGrowWithWarmthAsInTheGaugingManual() {
-        Mixture spirit = new Mixture(spirit(115).toGrams(), 0, 0);
+        Mixture spirit = new Mixture(spirit(115).toGrams());
         double factor = spirit.millilitres(VolumeBasis.AT_60F.temperature()) / spirit.millilitres(new Temperature(20));
         assertThat(factor).isCloseTo(0.996, within(0.0005));
     }
@@ -136,7 +136,7 @@ class GaugingPublishedTest {
     @CsvSource({"40, 0.075", "45, 0.075", "50, 0.075"})
     @Tag("published")
     void aLittleSugarHidesAsMuchProofAsTheRuleSays(double strength, double within) {
-        Mixture sweet = new Mixture(Liqueur.litre(strength, 1.0).toGrams(), 0, 0);
+        Mixture sweet = new Mixture(Liqueur.litre(strength, 1.0).toGrams());
         double hidden = 2 * (sweet.strength() - Shown.SPIRIT_20C.of(sweet, TWENTY));
         assertThat(hidden).isCloseTo(0.4, within(within));
     }
@@ -149,7 +149,7 @@ class GaugingPublishedTest {
     @CsvSource({"8, 20", "12, 40", "15, 50", "20, 30", "22, 45"})
     @Tag("published")
     void residuesWeighWhatTheWineLawSays(double strength, double sugar) {
-        Mixture sweet = new Mixture(Liqueur.litre(strength, sugar).toGrams(), 0, 0);
+        Mixture sweet = new Mixture(Liqueur.litre(strength, sugar).toGrams());
         EthanolWater.Isotherm at20 = EthanolWater.at(TWENTY);
         double alcohol = at20.density(at20.fractionOfPercentByVolume(strength));
         double byLaw = sweet.density(TWENTY) - alcohol + at20.water();

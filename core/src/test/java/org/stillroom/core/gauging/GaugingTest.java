@@ -2,6 +2,7 @@ package org.stillroom.core.gauging;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -29,7 +30,7 @@ class GaugingTest {
     void aLiquidIsFoundAgainFromDensityAndRefraction(double strength, double sugar) {
         Contents litre = Liqueur.litre(strength, sugar);
         Gauged gauged = Gauging.of(
-                        List.of(foreseen(Shown.DENSITY, litre, 23), foreseen(Shown.REFRACTIVE_INDEX, litre, 23)), null)
+                        List.of(foreseen(Shown.DENSITY, litre, 23), foreseen(Shown.REFRACTIVE_INDEX, litre, 23)), null, Thermometer.EXACT)
                 .orElseThrow();
         assertThat(gauged.strength().value()).isCloseTo(strength, within(2e-3));
         assertThat(gauged.sugar().value()).isCloseTo(sugar, within(1e-2));
@@ -48,7 +49,7 @@ class GaugingTest {
     @Tag("property")
     void anyTwoInstrumentsThatTellSugarFromAlcoholFindALiqueurAgain(Shown one, Shown other) {
         Contents litre = Liqueur.litre(27, 190);
-        Gauged gauged = Gauging.of(List.of(foreseen(one, litre, 17), foreseen(other, litre, 17)), null)
+        Gauged gauged = Gauging.of(List.of(foreseen(one, litre, 17), foreseen(other, litre, 17)), null, Thermometer.EXACT)
                 .orElseThrow();
         assertThat(gauged.strength().value()).isCloseTo(27, within(1e-4));
         assertThat(gauged.sugar().value()).isCloseTo(190, within(1e-3));
@@ -62,7 +63,7 @@ class GaugingTest {
                                 foreseen(Shown.MASS, batch, 20),
                                 foreseen(Shown.VOLUME, batch, 20),
                                 foreseen(Shown.REFRACTOMETER, batch, 20)),
-                        null)
+                        null, Thermometer.EXACT)
                 .orElseThrow();
         assertThat(gauged.strength().value()).isCloseTo(30, within(1e-4));
         assertThat(volume(gauged).value()).isCloseTo(1900, within(1e-2));
@@ -77,9 +78,9 @@ class GaugingTest {
     @Test
     void oneReadingAloneTellsNothing() {
         Contents litre = Liqueur.litre(30, 150);
-        assertThat(Gauging.of(List.of(foreseen(Shown.DENSITY, litre, 20)), null))
+        assertThat(Gauging.of(List.of(foreseen(Shown.DENSITY, litre, 20)), null, Thermometer.EXACT))
                 .isEmpty();
-        assertThat(Gauging.of(List.of(foreseen(Shown.DENSITY, litre, 20), foreseen(Shown.GRAVITY, litre, 20)), null))
+        assertThat(Gauging.of(List.of(foreseen(Shown.DENSITY, litre, 20), foreseen(Shown.GRAVITY, litre, 20)), null, Thermometer.EXACT))
                 .isEmpty();
     }
 
@@ -87,7 +88,7 @@ class GaugingTest {
     void whereNoReadingIsSpareItSaysThatItCannotTell() {
         Contents litre = Liqueur.litre(30, 150);
         Gauged gauged = Gauging.of(
-                        List.of(foreseen(Shown.DENSITY, litre, 20), foreseen(Shown.REFRACTOMETER, litre, 20)), null)
+                        List.of(foreseen(Shown.DENSITY, litre, 20), foreseen(Shown.REFRACTOMETER, litre, 20)), null, Thermometer.EXACT)
                 .orElseThrow();
         assertThat(gauged.pulls()).noneMatch(Pull::canBeTold);
         assertThat(rules(gauged)).contains("no-reading-spare");
@@ -100,9 +101,9 @@ class GaugingTest {
                 foreseen(Shown.DENSITY, litre, 20),
                 foreseen(Shown.REFRACTOMETER, litre, 20),
                 foreseen(Shown.RESIDUE_DENSITY, litre, 20)));
-        double before = Gauging.of(fitting, null).orElseThrow().strength().halfWidth();
+        double before = Gauging.of(fitting, null, Thermometer.EXACT).orElseThrow().strength().halfWidth();
         fitting.set(0, new Reading(Shown.DENSITY, fitting.get(0).value() + 20, TWENTY, 0.5));
-        Gauged gauged = Gauging.of(fitting, null).orElseThrow();
+        Gauged gauged = Gauging.of(fitting, null, Thermometer.EXACT).orElseThrow();
         assertThat(rules(gauged)).contains("readings-contradict");
         assertThat(gauged.pulls()).noneMatch(Pull::setAside);
         assertThat(gauged.strength().halfWidth()).isGreaterThan(3 * before);
@@ -122,7 +123,7 @@ class GaugingTest {
                 foreseen(Shown.REFRACTOMETER, litre, 20),
                 foreseen(Shown.RESIDUE_DENSITY, litre, 20),
                 foreseen(Shown.VOLUME, litre, 20));
-        Gauged gauged = Gauging.of(readings, poured).orElseThrow();
+        Gauged gauged = Gauging.of(readings, poured, Thermometer.EXACT).orElseThrow();
         assertThat(rules(gauged)).contains("poured-does-not-fit");
         assertThat(gauged.strength().value()).isCloseTo(30, within(0.01));
     }
@@ -130,7 +131,7 @@ class GaugingTest {
     @Test
     void whatSugarHidesFromASpiritHydrometerIsShown() {
         Contents strong = Liqueur.litre(40, 50);
-        double stem = Shown.SPIRIT_20C.of(new Mixture(strong.toGrams(), 0, 0), TWENTY);
+        double stem = Shown.SPIRIT_20C.of(new Mixture(strong.toGrams()), TWENTY);
         assertThat(gaugedByTwo(strong).hidden())
                 .isCloseTo(40 - stem, within(1e-2))
                 .isBetween(8.0, 16.0);
@@ -139,7 +140,7 @@ class GaugingTest {
 
     private static Gauged gaugedByTwo(Contents litre) {
         List<Reading> readings = List.of(foreseen(Shown.DENSITY, litre, 20), foreseen(Shown.REFRACTOMETER, litre, 20));
-        return Gauging.of(readings, null).orElseThrow();
+        return Gauging.of(readings, null, Thermometer.EXACT).orElseThrow();
     }
 
     /** The worked example of docs/how-it-works/gauging.md. */
@@ -149,7 +150,7 @@ class GaugingTest {
         List<Reading> readings = List.of(
                 Reading.usual(Shown.DENSITY, 1042.3, new Temperature(22)),
                 Reading.usual(Shown.REFRACTOMETER, 31.5, new Temperature(22)));
-        Gauged gauged = Gauging.of(readings, null).orElseThrow();
+        Gauged gauged = Gauging.of(readings, null, Thermometer.EXACT).orElseThrow();
         assertThat(gauged.strength().value()).isCloseTo(33.38, within(0.005));
         assertThat(gauged.strength().halfWidth()).isCloseTo(3.03, within(0.005));
         assertThat(gauged.sugar().value()).isCloseTo(228.5, within(0.05));
@@ -163,7 +164,7 @@ class GaugingTest {
         for (int seed = 0; seed < BATCHES; seed++) {
             SimulatedBatch batch = new SimulatedBatch(seed);
             List<Reading> readings = batch.readings(Shown.DENSITY, Shown.COMPENSATED_REFRACTOMETER, Shown.VOLUME);
-            all.add(batch, Gauging.of(readings, batch.poured()).orElseThrow());
+            all.add(batch, Gauging.of(readings, batch.poured(), Thermometer.EXACT).orElseThrow());
         }
         all.isHonest();
     }
@@ -175,9 +176,65 @@ class GaugingTest {
         for (int seed = 0; seed < BATCHES; seed++) {
             SimulatedBatch batch = new SimulatedBatch(seed);
             List<Reading> readings = batch.readings(Shown.GRAVITY, Shown.REFRACTOMETER);
-            all.add(batch, Gauging.of(readings, null).orElseThrow());
+            all.add(batch, Gauging.of(readings, null, Thermometer.EXACT).orElseThrow());
         }
         all.isHonest();
+    }
+
+    @Test
+    @Tag("property")
+    void aThermometerThatIsOffForAllReadingsLeavesTheBandsHonest() {
+        Thermometer bad = new Thermometer(3.0);
+        Tally told = new Tally();
+        Tally hushed = new Tally();
+        Tally of = new Tally();
+        for (int seed = 0; seed < BATCHES; seed++) {
+            SimulatedBatch batch = new SimulatedBatch(seed, bad);
+            List<Reading> readings = batch.readings(Shown.DENSITY, Shown.REFRACTOMETER, Shown.RESIDUE_DENSITY);
+            Gauged gauged = Gauging.of(readings, null, bad).orElseThrow();
+            told.add(batch, gauged);
+            hushed.add(batch, Gauging.of(readings, null, Thermometer.EXACT).orElseThrow());
+            of.add(gauged.warmth().tooMuch(), batch.tooWarm());
+        }
+        told.isHonest();
+        assertThat(of.strength()).isBetween(0.85, 0.95);
+        assertThat(hushed.sugar()).isLessThan(told.sugar() - 0.05);
+    }
+
+    @Test
+    @Tag("property")
+    void thePartOfTheThermometerIsWhatGoesWhenItIsKnown() {
+        SimulatedBatch batch = new SimulatedBatch(7);
+        List<Reading> readings = batch.readings(Shown.DENSITY, Shown.REFRACTOMETER);
+        Thermometer bad = new Thermometer(2.0);
+        Gauged unsure = Gauging.of(readings, batch.poured(), bad).orElseThrow();
+        Gauged sure = Gauging.of(readings, batch.poured(), Thermometer.EXACT).orElseThrow();
+        assertThat(Math.hypot(sure.strength().halfWidth(), unsure.warmth().strength()))
+                .isCloseTo(unsure.strength().halfWidth(), withinPercentage(3));
+        assertThat(Math.hypot(sure.sugar().halfWidth(), unsure.warmth().sugar()))
+                .isCloseTo(unsure.sugar().halfWidth(), withinPercentage(3));
+        assertThat(unsure.warmth().sugar()).isGreaterThan(0.5);
+        assertThat(sure.warmth()).isEqualTo(new Gauged.Warmth(Thermometer.EXACT, new Interval(0, 0, 0), 0, 0));
+    }
+
+    /** What it was before a thermometer had a doubt (commit d378ae1). */
+    @ParameterizedTest
+    @CsvSource({
+        "1, 29.12550170803544, 0.5166793419823854, 235.51974949433531, 3.9162033448349405",
+        "2, 29.801206275031767, 0.5257086264442243, 236.5297283712627, 3.9806099026855293",
+        "3, 17.971376293788097, 0.3337212790836581, 228.80332014248214, 2.618276205437496"
+    })
+    @Tag("frozen")
+    void anExactThermometerChangesNothing(
+            long seed, double strength, double strengthHalf, double sugar, double sugarHalf) {
+        SimulatedBatch batch = new SimulatedBatch(seed);
+        List<Reading> readings = batch.readings(Shown.DENSITY, Shown.COMPENSATED_REFRACTOMETER, Shown.VOLUME);
+        Gauged gauged =
+                Gauging.of(readings, batch.poured(), Thermometer.EXACT).orElseThrow();
+        assertThat(gauged.strength().value()).isCloseTo(strength, within(1e-10));
+        assertThat(gauged.strength().halfWidth()).isCloseTo(strengthHalf, within(1e-10));
+        assertThat(gauged.sugar().value()).isCloseTo(sugar, within(1e-10));
+        assertThat(gauged.sugar().halfWidth()).isCloseTo(sugarHalf, within(1e-10));
     }
 
     @Test
@@ -191,7 +248,7 @@ class GaugingTest {
             List<Reading> readings = batch.readings(instruments);
             int wild = (int) (batch.draws().unit() * instruments.length);
             readings = gone(readings, wild, batch);
-            Gauged gauged = Gauging.of(readings, batch.poured()).orElseThrow();
+            Gauged gauged = Gauging.of(readings, batch.poured(), Thermometer.EXACT).orElseThrow();
             named += gauged.pulls().get(wild).setAside() ? 1 : 0;
             all.add(batch, gauged);
         }
@@ -215,7 +272,7 @@ class GaugingTest {
             SimulatedBatch batch = new SimulatedBatch(seed, wrong, (seed % 2 == 0 ? 1 : -1) * (5.0 + seed % 8));
             List<Reading> readings =
                     batch.readings(Shown.DENSITY, Shown.REFRACTOMETER, Shown.TRUE_STRENGTH, Shown.VOLUME);
-            Gauged gauged = Gauging.of(readings, batch.poured()).orElseThrow();
+            Gauged gauged = Gauging.of(readings, batch.poured(), Thermometer.EXACT).orElseThrow();
             List<String> doubted = gauged.findings().stream()
                     .filter(finding -> finding.rule().equals("poured-part-does-not-fit"))
                     .map(Finding::where)
@@ -243,7 +300,7 @@ class GaugingTest {
         for (int seed = 0; seed < BATCHES; seed++) {
             SimulatedBatch batch = new SimulatedBatch(seed);
             List<Reading> readings = batch.readingsOfAnotherWorld();
-            all.add(batch, Gauging.of(readings, batch.poured()).orElseThrow());
+            all.add(batch, Gauging.of(readings, batch.poured(), Thermometer.EXACT).orElseThrow());
         }
         assertThat(all.strength()).isCloseTo(0.93, within(0.03));
         assertThat(all.sugar()).isCloseTo(0.93, within(0.03));
@@ -259,7 +316,7 @@ class GaugingTest {
     }
 
     private static double pull(List<Reading> readings, int index, Poured poured) {
-        return Gauging.of(readings, poured).orElseThrow().pulls().get(index).sigma();
+        return Gauging.of(readings, poured, Thermometer.EXACT).orElseThrow().pulls().get(index).sigma();
     }
 
     private static List<Reading> moved(List<Reading> readings, int index, double by) {
@@ -291,6 +348,12 @@ class GaugingTest {
             sugarOff += off(gauged.sugar(), batch.truth().sugar());
             strengthWithin += holds(gauged.strength(), batch.truth().strength());
             sugarWithin += holds(gauged.sugar(), batch.truth().sugar());
+        }
+
+        /** Counts a figure of another kind as if it were the strength. */
+        void add(Interval interval, double truth) {
+            batches++;
+            strengthWithin += holds(interval, truth);
         }
 
         /** Counted in half-widths, so that batches of every doubt weigh alike. */

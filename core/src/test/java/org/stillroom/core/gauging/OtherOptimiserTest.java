@@ -21,20 +21,26 @@ import org.stillroom.core.liquid.Substance;
 @Tag("property")
 class OtherOptimiserTest {
     private static final int BATCHES = 40;
-    /** Labels and measures of ethanol, water and sugar, the errors of the two models, and the readings. */
-    private static final int UNKNOWNS = 5;
+    /** Labels and measures of ethanol, water and sugar, the errors of the two models and of the thermometer. */
+    private static final int UNKNOWNS = 6;
+
+    /** So bad that it moves the answer. */
+    private static final Thermometer THERMOMETER = new Thermometer(3.0);
 
     @Test
     void anotherOptimiserFindsTheSame() {
         for (int seed = 0; seed < BATCHES; seed++) {
-            SimulatedBatch batch = new SimulatedBatch(seed);
-            List<Reading> readings = batch.readings(Shown.DENSITY, Shown.COMPENSATED_REFRACTOMETER, Shown.VOLUME);
-            Gauged ours = Gauging.of(readings, batch.poured()).orElseThrow();
+            SimulatedBatch batch = new SimulatedBatch(seed, THERMOMETER);
+            List<Reading> readings = batch.readings(Shown.DENSITY, Shown.REFRACTOMETER, Shown.VOLUME);
+            Gauged ours = Gauging.of(readings, batch.poured(), THERMOMETER).orElseThrow();
             double[] theirs = solved(batch.poured(), readings).getPoint().toArray();
             Mixture mixture = mixture(batch.poured(), theirs);
             // What no label accounts for, 0.1 g per kg, is in ours alone.
             assertThat(ours.strength().value()).as("seed %d", seed).isCloseTo(mixture.strength(), within(2e-3));
             assertThat(ours.sugar().value()).as("seed %d", seed).isCloseTo(mixture.sugar(), within(2e-2));
+            assertThat(ours.warmth().tooMuch().value())
+                    .as("seed %d", seed)
+                    .isCloseTo(theirs[5] * THERMOMETER.sigma(), within(1e-2));
         }
     }
 
@@ -47,7 +53,7 @@ class OtherOptimiserTest {
                 grams[i] += x[slip] / Math.sqrt(3) * end[i];
             }
         }
-        return new Mixture(grams, x[3], x[4]);
+        return new Mixture(grams, x[3], x[4], x[5] * THERMOMETER.sigma());
     }
 
     private static Optimum solved(Poured poured, List<Reading> readings) {
@@ -72,7 +78,7 @@ class OtherOptimiserTest {
             residuals.add(each);
         }
         for (Reading reading : readings) {
-            double away = reading.shown().of(mixture, reading.at()) - reading.value();
+            double away = reading.of(mixture) - reading.value();
             residuals.add(away * Math.sqrt(3) / reading.halfWidth());
         }
         return new ArrayRealVector(residuals.toArray(new Double[0]));

@@ -16,9 +16,15 @@ final class SimulatedBatch {
     private final Poured poured;
     private final Mixture truth;
     private final Temperature at;
+    private final Temperature read;
 
     SimulatedBatch(long seed) {
         this(seed, -1, 0.0);
+    }
+
+    /** @param thermometer that shows too much by anything within its range */
+    SimulatedBatch(long seed, Thermometer thermometer) {
+        this(seed, -1, 0.0, thermometer);
     }
 
     /**
@@ -28,6 +34,10 @@ final class SimulatedBatch {
      * @param times by how many times its range it was off
      */
     SimulatedBatch(long seed, int wrong, double times) {
+        this(seed, wrong, times, Thermometer.EXACT);
+    }
+
+    private SimulatedBatch(long seed, int wrong, double times, Thermometer thermometer) {
         draws = new SeededDraws(seed);
         double strength = 15.0 + 25.0 * draws.unit();
         double sugar = 50.0 + 250.0 * draws.unit();
@@ -45,8 +55,12 @@ final class SimulatedBatch {
                 grams[i] += by * errors.get(slip).atItsEnd()[i];
             }
         }
-        truth = new Mixture(grams, draws.normal(), draws.normal());
+        double volumeError = draws.normal();
+        double refractionError = draws.normal();
         at = new Temperature(15.0 + 10.0 * draws.unit());
+        double tooWarm = thermometer.halfWidth() == 0.0 ? 0.0 : thermometer.halfWidth() * draws.between();
+        read = new Temperature(at.celsius() + tooWarm);
+        truth = new Mixture(grams, volumeError, refractionError, tooWarm);
     }
 
     private static Poured.Slip error(String what, Contents meant, Substance substance, double part) {
@@ -63,6 +77,11 @@ final class SimulatedBatch {
         return truth;
     }
 
+    /** Returns what the thermometer shows too much, °C. */
+    double tooWarm() {
+        return read.celsius() - at.celsius();
+    }
+
     SeededDraws draws() {
         return draws;
     }
@@ -73,7 +92,7 @@ final class SimulatedBatch {
         for (Shown shown : instruments) {
             double real = shown.of(truth, at);
             double half = shown.usualHalfWidth(real);
-            readings.add(new Reading(shown, real + half * draws.between(), at, half));
+            readings.add(new Reading(shown, real + half * draws.between(), read, half));
         }
         return readings;
     }

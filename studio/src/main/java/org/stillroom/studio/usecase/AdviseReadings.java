@@ -7,6 +7,7 @@ import org.stillroom.core.gauging.Gauging;
 import org.stillroom.core.gauging.Guide;
 import org.stillroom.core.gauging.Method;
 import org.stillroom.core.gauging.Poured;
+import org.stillroom.core.gauging.Thermometer;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.VolumeModel;
 import org.stillroom.core.plan.Correction.Batch;
@@ -81,15 +82,23 @@ public final class AdviseReadings {
     public static Advice answer(Asked asked, Workings workings) {
         Volume batch = asked.batch();
         List<Guide.Choice> choices = Guide.choices(
-                asked.have(), asked.likely(), asked.poured(), batch == null ? null : batch.millilitres());
-        Optional<Guide.Choice> before = Guide.choice(List.of(), asked.likely(), asked.poured());
+                asked.have(),
+                asked.likely(),
+                asked.poured(),
+                Thermometer.USUAL,
+                batch == null ? null : batch.millilitres());
+        Optional<Guide.Choice> before = together(asked, List.of());
         before.ifPresent(known -> workings.step(
                 "doubt of strength by what was poured alone", known.strength(), "% vol, 90 %", Source.DOUBT_TABLE));
         choices.forEach(choice -> workings.step(
                 "doubt of strength by " + methods(choice), choice.strength(), "% vol, 90 %", Source.DOUBT_TABLE));
         double hidden = Gauging.hidden(asked.likely());
         workings.step("strength that sugar hides from a spirit hydrometer", hidden, "% vol", Source.VOLUME_MODEL);
-        return new Advice(choices, Guide.choice(asked.have(), asked.likely(), asked.poured()), before, hidden);
+        return new Advice(choices, together(asked, asked.have()), before, hidden);
+    }
+
+    private static Optional<Guide.Choice> together(Asked asked, List<Method> methods) {
+        return Guide.choice(methods, asked.likely(), asked.poured(), Thermometer.USUAL);
     }
 
     private static String methods(Guide.Choice choice) {

@@ -10,6 +10,7 @@ import org.stillroom.core.gauging.NoSuchLiquid;
 import org.stillroom.core.gauging.Poured;
 import org.stillroom.core.gauging.Reading;
 import org.stillroom.core.gauging.Shown;
+import org.stillroom.core.gauging.Thermometer;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.plan.Taken;
@@ -26,9 +27,13 @@ public final class GaugeVessel {
      * What is known.
      *
      * @param readings of the liquid
+     * @param thermometer that their temperatures were read by
      * @param poured what is known of it before it is read: what went in, or what a log says; null where nothing is
      */
-    public record Asked(List<Reading> readings, @Nullable Poured poured) {
+    public record Asked(
+            List<Reading> readings,
+            Thermometer thermometer,
+            @Nullable Poured poured) {
         public Asked {
             readings = List.copyOf(readings);
         }
@@ -42,7 +47,7 @@ public final class GaugeVessel {
     public static Gauged answer(Asked asked, Workings workings) {
         asked.readings().forEach(reading -> Range.refuseOutside(reading.at()));
         try {
-            Gauged gauged = Gauging.of(asked.readings(), asked.poured())
+            Gauged gauged = Gauging.of(asked.readings(), asked.poured(), asked.thermometer())
                     .orElseThrow(() -> new Impossible(
                             "",
                             "what was read leaves open how strong and how sweet it is.",
@@ -67,6 +72,11 @@ public final class GaugeVessel {
         }
         workings.step("strength that fits all best", gauged.strength().value(), "% vol at 20 °C", Source.VOLUME_MODEL);
         workings.step("sugar that fits all best", gauged.sugar().value(), "g/L at 20 °C", Source.VOLUME_MODEL);
+        workings.step(
+                "doubt of strength by the thermometer alone",
+                gauged.warmth().strength(),
+                "% vol, 90 %",
+                Source.VOLUME_MODEL);
     }
 
     private static Source source(Shown shown) {

@@ -218,6 +218,46 @@ class GaugeCommandTest {
     }
 
     @Test
+    void aThermometerHasADoubtThatAllReadingsShare() {
+        String line = "gauge --density 1.0295g/ml --refractometer 25.9Bx --residue 1.0671g/ml --temperature 24C";
+        JsonNode usual = Desk.ask(line).json();
+        assertThat(usual.at("/thermometer/within_c").doubleValue()).isEqualTo(0.5);
+        assertThat(usual.at("/thermometer/sugar_doubt_g_per_l").doubleValue()).isPositive();
+        JsonNode bad = Desk.ask(line + " --within temperature=±3C").json();
+        assertThat(bad.at("/doubt/sugar_g_per_l").doubleValue())
+                .isGreaterThan(usual.at("/doubt/sugar_g_per_l").doubleValue());
+        JsonNode american = Desk.ask(line + " --within temperature=5.4F").json();
+        assertThat(american.at("/thermometer/within_c").doubleValue()).isCloseTo(3.0, within(1e-12));
+        assertThat(Desk.type(line).out())
+                .contains("How sure the thermometer is")
+                .containsPattern("right\\s+within\\s+±\\s+0\\.5\\s+°C");
+        assertThat(Desk.type(line + " --within temperature=0").err()).contains("no instrument is exact");
+        assertThat(Desk.type(line + " --within temperature=30C").err()).contains("--within", "tells nothing");
+        assertThat(Desk.type(line + " --within temperature=1Bx").err()).contains("--within", "no unit of temperature");
+    }
+
+    @Test
+    void aCalibratedThermometerOfTheShelfBringsItsOwnDoubt() {
+        Path data = folder.resolve("warm");
+        try (Store store = Store.open(new DataFolder(data))) {
+            store.instruments()
+                    .add(new InstrumentSheet("Probe", "thermometer", Map.of("marks", "0.1"), null), "a");
+            store.instruments()
+                    .add(new InstrumentSheet("Wall", "thermometer", Map.of("tolerance", "1.5"), null), "c");
+        }
+        Desk.ask("calibrate --data " + data + " --keep probe --thermometer 0.3C --thermometer 0.3C");
+        String line = "gauge --density 1.0295g/ml --refractometer 25.9Bx --temperature 24C --data " + data;
+        JsonNode probe = Desk.ask(line + " --instrument probe").json();
+        assertThat(probe.at("/thermometer/within_c").doubleValue()).isBetween(0.1, 0.2);
+        assertThat(probe.get("findings").toString()).contains("0.3", "too much, which is put right");
+        assertThat(Desk.ask(line + " --instrument wall")
+                        .json()
+                        .at("/thermometer/within_c")
+                        .doubleValue())
+                .isEqualTo(1.5);
+    }
+
+    @Test
     void anErrorOfNoReadingIsAsked() {
         Desk.Run run = Desk.type("gauge --density 1.0295g/ml --refractometer 25.9Bx --within hydrometr=0.1");
         assertThat(run.exit()).isEqualTo(2);

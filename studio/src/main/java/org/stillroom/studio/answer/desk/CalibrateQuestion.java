@@ -12,6 +12,7 @@ import java.util.function.Function;
 import org.stillroom.core.drops.DropWeighings;
 import org.stillroom.core.gauging.Calibrated;
 import org.stillroom.core.gauging.Shown;
+import org.stillroom.core.gauging.Thermometer;
 import org.stillroom.core.quantity.AlcoholByVolume;
 import org.stillroom.core.quantity.Brix;
 import org.stillroom.core.quantity.Mass;
@@ -209,7 +210,7 @@ public final class CalibrateQuestion extends DeskQuestion {
         Temperature known = truth.orElseThrow();
         Found found = CalibrateInstrument.thermometer(
                 known,
-                known.celsius() == 0.0 ? ICE_WATER : Calibrated.THERMOMETER,
+                known.celsius() == 0.0 ? ICE_WATER : Thermometer.USUAL.halfWidth(),
                 reads,
                 half.orElse(0.5 * THERMOMETER_MARKS),
                 workings);

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.stillroom.core.gauging.Gauged;
 import org.stillroom.core.gauging.Poured;
 import org.stillroom.core.gauging.Reading;
+import org.stillroom.core.gauging.Thermometer;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.answer.Shape;
@@ -57,7 +58,7 @@ public final class GaugeQuestion extends DeskQuestion {
                 new Part(
                         OwnErrors.WITHIN,
                         "how far your own instrument may be off, in the unit that it shows (of a flask mL), such as"
-                                + " refractometer=0.1; may be repeated",
+                                + " refractometer=0.1 or, for all readings in common, temperature=0.5C; may be repeated",
                         null,
                         Part.Form.NAMED_TEXTS),
                 new Part(
@@ -114,7 +115,9 @@ public final class GaugeQuestion extends DeskQuestion {
     }
 
     private Found found(AskedTexts asked, Workings workings) {
-        List<Reading> readings = new ReadingTexts(asked).readings();
+        ReadingTexts texts = new ReadingTexts(asked);
+        List<Reading> readings = texts.readings();
+        Thermometer thermometer = texts.thermometer();
         if (readings.isEmpty() && poured == null) {
             asked.object(
                     "",
@@ -123,7 +126,7 @@ public final class GaugeQuestion extends DeskQuestion {
                             + asked.write("density", "1.0423g/ml", "refractometer", "31.5Bx") + ".");
         }
         asked.refuseIfAnyWrong();
-        Gauged gauged = GaugeVessel.answer(new GaugeVessel.Asked(readings, poured), workings);
+        Gauged gauged = GaugeVessel.answer(new GaugeVessel.Asked(readings, thermometer, poured), workings);
         return new Found(readings, gauged, asked.assumed());
     }
 

@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.stillroom.core.gauging.Gauged;
 import org.stillroom.core.gauging.Gauged.Interval;
 import org.stillroom.core.gauging.Gauged.Pull;
+import org.stillroom.core.gauging.Gauged.Warmth;
 import org.stillroom.core.gauging.Reading;
 import org.stillroom.core.liquid.DoubtWord;
 import org.stillroom.core.liquid.Estimate;
@@ -24,7 +25,19 @@ final class GaugedTold {
     static final List<String> FIGURES =
             List.of(STRENGTH.key(), SUGAR.key(), ACIDITY.key(), VOLUME_20C.key(), "hidden_vol_percent", "correlation");
     static final List<String> SPANS = List.of(STRENGTH.key(), SUGAR.key(), ACIDITY.key(), VOLUME_20C.key());
-    static final List<Shape.Key> FURTHER = List.of(new Shape.Key(
+    private static final Shape.Key WARMTH = new Shape.Key(
+            "thermometer",
+            Shape.group(
+                    Shape.number("within_c", "°C within which it is right, as it was known before"),
+                    new Shape.Key(
+                            "shows_too_much_c",
+                            Shape.group(
+                                    Shape.number("value", "°C, by all that was read"),
+                                    Shape.number("low", "°C, 5th percentile"),
+                                    Shape.number("high", "°C, 95th percentile"))),
+                    Shape.number("strength_doubt_vol_percent", "% vol, what of the doubt is its"),
+                    Shape.number("sugar_doubt_g_per_l", "g/L, what of the doubt is its")));
+    static final List<Shape.Key> FURTHER = List.of(WARMTH, new Shape.Key(
             "readings",
             new Shape.ListOf(Shape.group(
                     Shape.text("reading", "which"),
@@ -63,8 +76,10 @@ final class GaugedTold {
         }
         return told.put(HIDDEN, new Estimate(gauged.hidden(), 0.0), DoubtWord.NONE)
                 .put(CORRELATION, new Estimate(gauged.correlation(), 0.0), DoubtWord.NONE)
+                .put("thermometer", fields(gauged.warmth()))
                 .put("readings", fields)
                 .section("How the readings stand to each other", sentences)
+                .section("How sure the thermometer is", List.of(sentence(gauged.warmth())))
                 .findings(gauged.findings());
     }
 
@@ -75,6 +90,31 @@ final class GaugedTold {
         maybe(fields, "expected", pull.expected());
         maybe(fields, "pull_sigma", pull.sigma());
         return fields.put("set_aside", pull.setAside());
+    }
+
+    private static Fields fields(Warmth warmth) {
+        return new Fields()
+                .put("within_c", warmth.thermometer().halfWidth())
+                .put(
+                        "shows_too_much_c",
+                        new Fields()
+                                .put("value", warmth.tooMuch().value())
+                                .put("low", warmth.tooMuch().low())
+                                .put("high", warmth.tooMuch().high()))
+                .put("strength_doubt_vol_percent", warmth.strength())
+                .put("sugar_doubt_g_per_l", warmth.sugar());
+    }
+
+    private static String sentence(Warmth warmth) {
+        Interval tooMuch = warmth.tooMuch();
+        String told = tooMuch.low() > 0.0 || tooMuch.high() < 0.0
+                ? " By the readings it shows " + QuantityWords.fixed(Math.abs(tooMuch.value()), 1) + " °C too "
+                        + (tooMuch.value() > 0.0 ? "much" : "little") + " (± "
+                        + QuantityWords.fixed(tooMuch.halfWidth(), 1) + ")."
+                : "";
+        return "It is right within ± " + QuantityWords.plain(warmth.thermometer().halfWidth())
+                + " °C, off for all readings alike; of the doubt ± " + QuantityWords.fixed(warmth.strength(), 2)
+                + " % vol and ± " + QuantityWords.fixed(warmth.sugar(), 1) + " g/L are its." + told;
     }
 
     private static void maybe(Fields fields, String key, double value) {

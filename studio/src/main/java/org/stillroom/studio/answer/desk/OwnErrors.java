@@ -3,6 +3,7 @@ package org.stillroom.studio.answer.desk;
 import static org.stillroom.studio.answer.desk.AskedTexts.TEXT;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -11,6 +12,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.stillroom.core.gauging.HydrometerScale;
 import org.stillroom.core.gauging.Shown;
+import org.stillroom.core.gauging.Thermometer;
 import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Temperature;
 import org.stillroom.core.quantity.VolumeBasis;
@@ -37,7 +39,11 @@ final class OwnErrors {
             "volume",
             "mass");
     private static final String TEMPERATURE = "temperature";
-    private static final Pattern AMOUNT = Pattern.compile("^([-−+.,0-9]+)\\s*(.*)$");
+    private static final Pattern AMOUNT = Pattern.compile("^±?\\s*([-−+.,0-9]+)\\s*(.*)$");
+    /** Kelvin in a degree Fahrenheit. */
+    private static final double OF_FAHRENHEIT = 5.0 / 9.0;
+
+    private static final double WIDEST_THERMOMETER = 20.0;
 
     private final AskedTexts asked;
     private final VolumeBasis basis;
@@ -46,9 +52,10 @@ final class OwnErrors {
     OwnErrors(AskedTexts asked, VolumeBasis basis) {
         this.asked = asked;
         this.basis = basis;
-        refuseUnknown(WITHIN, READINGS);
-        refuseUnknown(
-                OFFSET, Stream.concat(READINGS.stream(), Stream.of(TEMPERATURE)).toList());
+        List<String> known =
+                Stream.concat(READINGS.stream(), Stream.of(TEMPERATURE)).toList();
+        refuseUnknown(WITHIN, known);
+        refuseUnknown(OFFSET, known);
     }
 
     private void refuseUnknown(String kind, List<String> known) {
@@ -68,6 +75,19 @@ final class OwnErrors {
     /** Returns what a thermometer read, put right. */
     Temperature corrected(Temperature read) {
         return new Temperature(corrected(TEMPERATURE, "°C", Shown.VOLUME, read.celsius()));
+    }
+
+    /** Returns the thermometer that all temperatures were read by: as it is known, else as a kitchen has one. */
+    Thermometer thermometer() {
+        Optional<Double> half = within(TEMPERATURE, "°C", Shown.VOLUME);
+        half.filter(each -> each > WIDEST_THERMOMETER)
+                .ifPresent(wide -> asked.object(
+                        WITHIN,
+                        "a thermometer that may be " + QuantityWords.plain(wide) + " °C off tells nothing.",
+                        "Give up to 20 °C, such as temperature=0.5C."));
+        return half.filter(each -> each <= WIDEST_THERMOMETER)
+                .map(Thermometer::new)
+                .orElse(Thermometer.USUAL);
     }
 
     /** Returns how far the instrument of a part may be off, in the unit that it shows. */
@@ -102,10 +122,26 @@ final class OwnErrors {
                     AMOUNT.matcher(sign < 0 ? "" : text.substring(sign + 1).strip());
             boolean named = sign > 0 && text.substring(0, sign).strip().equals(part);
             if (named && (!amount.matches() || isOf(amount.group(2), shown))) {
-                return asked.read(kind, amount.matches() ? amount.group(1) : text.substring(sign + 1), TEXT::number);
+                String unit = amount.matches() ? amount.group(2).strip() : "";
+                return asked.read(kind, amount.matches() ? amount.group(1) : text.substring(sign + 1), TEXT::number)
+                        .map(value -> part.equals(TEMPERATURE) ? degrees(kind, value, unit) : value);
             }
         }
         return Optional.empty();
+    }
+
+    /** Returns a difference of temperatures in °C. */
+    private double degrees(String kind, double value, String unit) {
+        switch (unit.replace("°", "").strip().toUpperCase(Locale.ROOT)) {
+            case "", "C", "K" -> {}
+            case "F" -> {
+                return value * OF_FAHRENHEIT;
+            }
+            default ->
+                asked.object(
+                        kind, "\"" + unit + "\" is no unit of temperature.", "Write °C or °F, such as temperature=0.5C.");
+        }
+        return value;
     }
 
     /** Returns whether an amount is meant for a scale: without a unit it is meant for all. */

@@ -10,6 +10,7 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import org.stillroom.core.gauging.Reading;
 import org.stillroom.core.gauging.Shown;
+import org.stillroom.core.gauging.Thermometer;
 import org.stillroom.core.liquid.StrengthFromDensity.Weighed;
 import org.stillroom.core.liquid.StrengthFromDensity.Weighing;
 import org.stillroom.core.quantity.Density;
@@ -44,6 +45,11 @@ final class ReadingTexts {
         this.scales = new ScaleText(asked, basis);
         Temperature read = asked.temperature().orElse(Temperature.TWENTY_CELSIUS);
         this.temperature = asked.isTyped("temperature") ? own.corrected(read) : read; // a usual one was read by nobody
+    }
+
+    /** Returns the thermometer that all temperatures were read by: as it is known, else as a kitchen has one. */
+    Thermometer thermometer() {
+        return own.thermometer();
     }
 
     /** Returns what was read. */

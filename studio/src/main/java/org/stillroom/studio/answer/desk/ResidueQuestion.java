@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.stillroom.core.gauging.Gauged;
 import org.stillroom.core.gauging.Reading;
 import org.stillroom.core.gauging.Shown;
+import org.stillroom.core.gauging.Thermometer;
 import org.stillroom.core.liquid.Estimate;
 import org.stillroom.core.quantity.Density;
 import org.stillroom.core.quantity.Temperature;
@@ -57,7 +58,7 @@ final class ResidueQuestion extends DeskQuestion {
         List<Reading> readings = List.of(
                 Reading.usual(Shown.DENSITY, before.orElseThrow().kilogramsPerCubicMetre(), at.orElseThrow()),
                 Reading.usual(Shown.RESIDUE_DENSITY, heavy.kilogramsPerCubicMetre(), Temperature.TWENTY_CELSIUS));
-        Gauged gauged = GaugeVessel.answer(new GaugeVessel.Asked(readings, null), workings);
+        Gauged gauged = GaugeVessel.answer(new GaugeVessel.Asked(readings, Thermometer.USUAL, null), workings);
         return new Told("Strength and sugar by the residue")
                 .doubtingReadings()
                 .put(SUGAR, new Estimate(gauged.sugar().value(), gauged.sugar().halfWidth()))

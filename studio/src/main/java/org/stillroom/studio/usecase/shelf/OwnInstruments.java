@@ -172,11 +172,8 @@ public final class OwnInstruments {
                 : Optional.empty();
     }
 
-    /** Returns within what it is right: by its calibration and half of its mark, else as its maker states it; nothing of a thermometer. */
+    /** Returns within what it is right: by its calibration and half of its mark, else as its maker states it. */
     private Optional<String> within(InstrumentSheet sheet, @Nullable Calibration calibration) {
-        if (sheet.kind().equals(GaugeKind.THERMOMETER.label())) {
-            return Optional.empty();
-        }
         if (calibration != null) {
             double mark = sheet.kind().equals(GaugeKind.FLASK.label())
                     ? 0.0

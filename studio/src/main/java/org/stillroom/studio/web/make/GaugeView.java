@@ -7,6 +7,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.gauging.Gauged.Interval;
 import org.stillroom.core.gauging.Gauged.Pull;
+import org.stillroom.core.gauging.Gauged.Warmth;
 import org.stillroom.core.gauging.Reading;
 import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.plan.Asked;
@@ -216,6 +217,27 @@ public record GaugeView(
                 words.number(interval.value(), decimals),
                 words.number(interval.low(), decimals),
                 words.number(interval.high(), decimals));
+    }
+
+    /** Returns how sure the thermometer is, and what of the doubt is its. */
+    public String thermometer() {
+        if (found == null) {
+            return "";
+        }
+        Warmth warmth = found.gauged().warmth();
+        String part = words.say(
+                "make.gauge.thermometerPart",
+                words.plain(warmth.thermometer().halfWidth()),
+                words.number(warmth.strength(), 2),
+                words.number(warmth.sugar(), 1));
+        Interval tooMuch = warmth.tooMuch();
+        return tooMuch.low() <= 0.0 && tooMuch.high() >= 0.0
+                ? part
+                : part + " "
+                        + words.say(
+                                tooMuch.value() > 0.0 ? "make.gauge.tooWarm" : "make.gauge.tooCold",
+                                words.number(Math.abs(tooMuch.value()), 1),
+                                words.number(tooMuch.halfWidth(), 1));
     }
 
     /** Returns the estimate as the log of a batch takes what was measured, with its doubt. */

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.stillroom.core.gauging.Gauged;
+import org.stillroom.core.gauging.Thermometer;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.usecase.GaugeVessel;
@@ -50,7 +51,7 @@ class BatchGaugedTest {
         MakeState state = kitchen.state(batch.make());
         Gauged gauged = GaugeVessel.answer(
                 new GaugeVessel.Asked(
-                        List.of(), GaugeVessel.poured(state.whole().measured())),
+                        List.of(), Thermometer.USUAL, GaugeVessel.poured(state.whole().measured())),
                 Workings.NONE);
         BatchSheet sheet = FinishMake.sheet(batch);
         assertThat(gauged.strength().value()).isCloseTo(sheet.strength(), within(0.05));

@@ -72,6 +72,18 @@ class GaugePagesTest {
     }
 
     @Test
+    void theThermometerOfTheShelfSaysHowSureItIs() throws Exception {
+        Instrument own = store.instruments()
+                .add(new InstrumentSheet("Probe", "thermometer", Map.of("tolerance", "0.2"), null), "a");
+        String asked = "/make/gauge?" + field("density", "1.0295 g/ml") + "&" + field("refractometer", "25.9 Bx") + "&"
+                + field("temperature", "24 C");
+        assertThat(get(asked, "en").body()).contains("right within ± 0.5 °C");
+        assertThat(get(asked + "&" + field("own-thermometer", own.id()), "en").body())
+                .contains("right within ± 0.2 °C");
+        assertThat(get(asked, "de").body()).contains("richtig auf ± 0,5 °C");
+    }
+
+    @Test
     void beforeAnythingIsMeasuredItSaysWhatServes() throws Exception {
         String before = guest.get("/make/gauge", "en").body();
         assertThat(before)
