@@ -11,8 +11,6 @@ import org.stillroom.core.reference.Workings;
 import org.stillroom.core.safety.Grounds;
 import org.stillroom.core.safety.LotAnalyses;
 import org.stillroom.studio.store.DataFolder;
-import org.stillroom.studio.store.Store;
-import org.stillroom.studio.store.StoreTrouble;
 import org.stillroom.studio.usecase.WorkedPlan;
 import org.stillroom.studio.usecase.shelf.MakersGrounds;
 import picocli.CommandLine.Mixin;
@@ -52,23 +50,9 @@ final class LotsOptions {
      * @throws Refusal when anything is not there or not understood
      */
     Grounds grounds() {
-        Grounds kept = data == null ? Grounds.SHIPPED : ofStudio(DataFolder.chosenOr(data));
+        Grounds kept = data == null ? Grounds.SHIPPED : StudioFolder.ask(DataFolder.chosenOr(data), MakersGrounds::of);
         Map<String, List<Map<String, Double>>> lots = analyses.read().entrySet().stream()
                 .collect(Collectors.toMap(Map.Entry::getKey, each -> List.of(each.getValue())));
         return kept.with(kept.analyses().and(LotAnalyses.of(lots)));
-    }
-
-    private static Grounds ofStudio(DataFolder folder) {
-        if (!folder.holdsAStudio()) {
-            throw Refusal.notFound(
-                    "--data",
-                    "there is no studio in " + folder.path() + ".",
-                    "Name its folder, or leave it out to judge on the tables alone.");
-        }
-        try (Store store = Store.open(folder)) {
-            return MakersGrounds.of(store);
-        } catch (StoreTrouble trouble) {
-            throw Refusal.wrongInput("--data", trouble.message(), trouble.remedy());
-        }
     }
 }

@@ -16,8 +16,6 @@ import org.stillroom.studio.answer.Fields;
 import org.stillroom.studio.answer.RulesFields;
 import org.stillroom.studio.store.DataFolder;
 import org.stillroom.studio.store.RuleBook;
-import org.stillroom.studio.store.Store;
-import org.stillroom.studio.store.StoreTrouble;
 import org.stillroom.studio.usecase.rules.TakeRules;
 import org.stillroom.studio.usecase.rules.TakenRules;
 import picocli.CommandLine.Option;
@@ -48,16 +46,7 @@ final class RulesCommand extends Subcommand {
             }
             return new Looked(RuleChanges.between(read(text(file)), TableSet.SHIPPED), false);
         }
-        DataFolder folder = DataFolder.chosenOr(data);
-        if (!folder.holdsAStudio()) {
-            throw Refusal.notFound(
-                    "--data", "there is no studio in " + folder.path() + ".", "Name its folder, or open one first.");
-        }
-        try (Store store = Store.open(folder)) {
-            return ofStudio(store.rules());
-        } catch (StoreTrouble trouble) {
-            throw Refusal.wrongInput("--data", trouble.message(), trouble.remedy());
-        }
+        return StudioFolder.ask(DataFolder.chosenOr(data), store -> ofStudio(store.rules()));
     }
 
     private Answer ofStudio(RuleBook book) {

@@ -5,7 +5,7 @@ import org.stillroom.studio.store.DataFolder;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.store.StoreTrouble;
 
-/** Asks a studio that is kept in a folder and not open elsewhere. */
+/** Asks a studio that is kept in a folder, open in the browser or not. */
 final class StudioFolder {
     private StudioFolder() {}
 
@@ -21,7 +21,7 @@ final class StudioFolder {
                     "there is no studio in " + folder.path() + ".",
                     "Name its folder with --data, or open one first: stillroom open.");
         }
-        try (Store store = Store.open(folder)) {
+        try (Store store = Store.beside(folder)) {
             return question.apply(store);
         } catch (StoreTrouble trouble) {
             throw Refusal.wrongInput("--data", trouble.message(), trouble.remedy());

@@ -88,7 +88,7 @@ public final class Backup {
      */
     public static @Nullable Path restore(Path file, DataFolder folder, Replacing replace) throws IOException {
         folder.make();
-        FolderLock lock = FolderLock.of(folder);
+        FolderLock lock = FolderLock.toExchange(folder);
         try {
             if (folder.holdsAStudio() && replace == Replacing.NO) {
                 throw new StoreTrouble(

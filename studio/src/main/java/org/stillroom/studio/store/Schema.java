@@ -52,6 +52,31 @@ enum Schema {
         }
     }
 
+    /**
+     * Opens the database of a folder that another process may have open; older tables are brought up only where none has.
+     *
+     * @throws StoreTrouble when a newer Stillroom has changed them, an older one has them open, or it is not the database of a studio
+     */
+    HikariDataSource openedBeside(HikariConfig config, DataFolder folder) {
+        String place = folder.database().toString();
+        HikariDataSource source = connected(config, place);
+        try {
+            if (versionIfAny(source) < NEWEST) {
+                FolderLock alone = FolderLock.of(folder);
+                try {
+                    bringUp(source, place);
+                } finally {
+                    alone.close();
+                }
+            }
+            requireNotNewer(versionIfAny(source), place);
+            return source;
+        } catch (RuntimeException | Error failed) {
+            source.close();
+            throw failed;
+        }
+    }
+
     private static HikariDataSource connected(HikariConfig config, String place) {
         try {
             return new HikariDataSource(config);

@@ -38,11 +38,28 @@ public final class Store implements AutoCloseable {
         }
     }
 
+    /**
+     * Opens the studio in a folder for one command, whether or not it is open in another process too: what either writes is on the disk
+     * before the other reads it, and of two changes that meet the second sees the first.
+     *
+     * @throws StoreTrouble when it cannot be opened, or another process has it open that wrote older tables
+     */
+    public static Store beside(DataFolder folder) {
+        FolderLock lock = FolderLock.beside(folder);
+        try {
+            return new Store(Schema.SQLITE.openedBeside(embedded(folder), folder), lock);
+        } catch (RuntimeException | Error failed) {
+            lock.close();
+            throw failed;
+        }
+    }
+
     /** Returns how the file of a folder is reached. */
     static HikariConfig embedded(DataFolder folder) {
         HikariConfig config = new HikariConfig();
         config.setJdbcUrl("jdbc:sqlite:" + folder.database());
         config.setMaximumPoolSize(1); // one writer at a time, and no reader sees half of a change
+        config.addDataSourceProperty("transaction_mode", "IMMEDIATE"); // waits for a command beside before it has read anything
         config.addDataSourceProperty("foreign_keys", "true");
         config.addDataSourceProperty("journal_mode", "WAL");
         config.addDataSourceProperty("synchronous", "FULL");

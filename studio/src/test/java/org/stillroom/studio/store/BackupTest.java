@@ -156,13 +156,27 @@ class BackupTest {
         }
     }
 
-    /** Nothing but the lock. */
+    @Test
+    void aStudioIsNotExchangedUnderACommandThatWorksInIt() throws Exception {
+        Path file = backup();
+        DataFolder to = new DataFolder(dir.resolve("to"));
+        Store.open(to).close();
+        try (Store beside = Store.beside(to)) {
+            assertThatThrownBy(() -> Backup.restore(file, to, Backup.Replacing.YES))
+                    .isInstanceOf(StoreTrouble.class)
+                    .hasMessageContaining("used by another command");
+            assertThat(beside.recipes().heads(false)).isEmpty();
+        }
+        assertThat(Backup.restore(file, to, Backup.Replacing.YES)).isNotNull();
+    }
+
+    /** Nothing but the locks. */
     private static void assertNothingIn(DataFolder folder) throws IOException {
         try (Stream<Path> files = Files.list(folder.path())) {
             assertThat(files)
                     .extracting(Path::getFileName)
                     .extracting(Path::toString)
-                    .containsOnly("studio.lock");
+                    .containsOnly("studio.lock", "commands.lock");
         }
     }
 

@@ -57,6 +57,26 @@ class SqliteStoreTest extends StoreContract {
     }
 
     @Test
+    void aCommandOpensItBesideUnlessItsTablesAreOlder() throws Exception {
+        String id = store.recipes().create("Sloe", request());
+        try (Store beside = Store.beside(new DataFolder(folder))) {
+            assertThat(beside.recipes().head(id)).isPresent();
+            String there = beside.recipes().create("Rowan", request());
+            assertThat(store.recipes().head(there)).isPresent();
+        }
+        assertThatThrownBy(() -> Store.open(new DataFolder(folder))).hasMessageContaining("open already");
+
+        meddle("UPDATE flyway_schema_history SET version = '2.5' WHERE version = '3'");
+        try {
+            assertThatThrownBy(() -> Store.beside(new DataFolder(folder)))
+                    .isInstanceOf(StoreTrouble.class)
+                    .hasMessageContaining("open already");
+        } finally {
+            meddle("UPDATE flyway_schema_history SET version = '3' WHERE version = '2.5'");
+        }
+    }
+
+    @Test
     void whatWasKeptIsThereAfterOpeningAgain(@TempDir Path other) {
         String id;
         try (Store first = Store.open(new DataFolder(other))) {
