@@ -55,6 +55,7 @@ final class StudioPages {
                 "/make",
                 "/make/begin?recipe=" + recipe,
                 "/rest",
+                "/rest/learned",
                 "/rest/batch/" + batch,
                 "/rest/batch/" + batch + "/bottle",
                 "/rest/batch/" + batch + "/bottle?size1=350ml&count1=4&brim1=356ml&size2=100ml&temperature=16",

@@ -9,6 +9,7 @@ import org.stillroom.core.gauging.Gauged;
 import org.stillroom.core.gauging.Gauged.Interval;
 import org.stillroom.core.gauging.Gauging;
 import org.stillroom.core.gauging.Poured;
+import org.stillroom.core.gauging.Thermometer;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.liquid.Substance;
@@ -73,7 +74,7 @@ public record Held(
      */
     public Map<Asked, Double> doubt() {
         Poured poured = poured();
-        Gauged gauged = poured == null ? null : Gauging.of(List.of(), poured).orElse(null);
+        Gauged gauged = poured == null ? null : Gauging.of(List.of(), poured, Thermometer.EXACT).orElse(null);
         Interval volume = gauged == null ? null : gauged.volume();
         if (gauged == null || volume == null) {
             return Map.of();

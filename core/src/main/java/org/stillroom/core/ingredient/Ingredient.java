@@ -88,6 +88,13 @@ public record Ingredient(
                 from, note);
     }
 
+    /** Returns the same ingredient with another tolerance of its label. */
+    public Ingredient ofTolerance(Typed<Double> other) {
+        return new Ingredient(
+                name, kind, strength, other, sugar, acidity, density, drop, price, atHand, pack, contains, aroma, plant,
+                ratio, from, note);
+    }
+
     /** Returns the same ingredient that is known to hold these substances. */
     public Ingredient containing(Map<Substance, Typed<Share>> parts) {
         return new Ingredient(

@@ -29,6 +29,11 @@ public final class Commands {
                 "stillroom rest --help",
                 RestCommand::new));
         all.add(new Entry(
+                "learned",
+                "What batches tell of your labels and droppers: which spirit comes out otherwise than labelled.",
+                "stillroom learned --help",
+                LearnedCommand::new));
+        all.add(new Entry(
                 "clarity",
                 "Whether oils stay dissolved: clear, hazy or cloudy, how likely, and what would help.",
                 "stillroom clarity --strength 40% --sugar 200g/L --oil lemon=1.2g/L",

@@ -57,19 +57,25 @@ public record LotSheet(
 
     /** Returns the same sheet with another photo. */
     public LotSheet withPhoto(@Nullable String other) {
-        return with(other, origin);
+        return with(fields, other, origin);
+    }
+
+    /** Returns the same sheet with other fields of its ingredient. */
+    public LotSheet withFields(Map<String, String> other) {
+        return with(other, photo, origin);
     }
 
     /** Returns the same sheet with what nobody types, taken from what it was before: its photo and where it comes from. */
     public LotSheet keeping(LotSheet before) {
-        return with(before.photo, before.origin);
+        return with(fields, before.photo, before.origin);
     }
 
-    private LotSheet with(@Nullable String otherPhoto, @Nullable Origin otherOrigin) {
+    private LotSheet with(
+            Map<String, String> otherFields, @Nullable String otherPhoto, @Nullable Origin otherOrigin) {
         return new LotSheet(
                 name,
                 kind,
-                fields,
+                otherFields,
                 label,
                 opened,
                 full,

@@ -140,7 +140,7 @@ public final class PlanRecipe {
     }
 
     /** Returns how far the amount of a line may be off, g; also where it is made up to a mark. */
-    static double gramsInDoubt(MeasuredLine line) {
+    public static double gramsInDoubt(MeasuredLine line) {
         double half = taken(line).halfWidth();
         boolean toTheMark = line.exact().line().amount() instanceof LineAmount.MakeUp;
         return toTheMark ? half * line.exact().ingredient().gramsPerMillilitre().orElse(1.0) : half;

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.stillroom.studio.store.DataFolder;
 import org.stillroom.studio.store.Store;
+import org.stillroom.studio.usecase.learn.MislabelledKitchen;
 import org.stillroom.studio.usecase.make.BeginMake;
 import org.stillroom.studio.usecase.make.FinishMake;
 import org.stillroom.studio.usecase.make.MakeState;
@@ -109,6 +110,26 @@ class BatchCommandsTest {
         assertThat(Desk.type("log 1 drunk" + data).err()).contains("\"drunk\"", "evaporated");
         assertThat(Desk.type("log 1 lost --amount 9L" + data).exit()).isEqualTo(2);
         assertThat(Desk.ask("batches 1" + data).json().get("log").size()).isZero();
+    }
+
+    @Test
+    void whatBatchesTellOfLabelsIsToldAndTakenWhenAsked() {
+        assertThat(Desk.type("learned" + data).out()).contains("Nothing yet");
+        Path other = dir.resolve("mislabelled");
+        String id;
+        try (MislabelledKitchen kitchen = new MislabelledKitchen(other)) {
+            kitchen.fourBatches(90.0);
+            id = kitchen.spirit.id();
+        }
+        String learned = "learned --data " + other;
+        assertThat(Desk.type(learned).out())
+                .contains("grain spirit: comes out at 9")
+                .containsPattern("by\\s+4\\s+batches;\\s+its\\s+label\\s+says\\s+96\\.0");
+        assertThat(Desk.ask(learned).json().at("/labels/0/standing").asString()).isEqualTo("clear");
+        assertThat(Desk.type(learned + " --take jug").exit()).isEqualTo(3);
+        assertThat(Desk.type(learned + " --take juniper~essence").err()).contains("nothing clear");
+        Desk.ask(learned + " --take " + id);
+        assertThat(Desk.type(learned + " --take " + id).exit()).isEqualTo(2);
     }
 
     @Test

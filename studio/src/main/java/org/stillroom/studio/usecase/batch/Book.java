@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import org.stillroom.core.batch.Cellar;
 import org.stillroom.core.batch.Entry;
 import org.stillroom.core.batch.Event;
+import org.stillroom.core.batch.Flow;
 import org.stillroom.core.batch.Outlay;
 import org.stillroom.core.batch.Place;
 import org.stillroom.core.batch.Slips;
@@ -147,6 +148,34 @@ public record Book(List<Batch> batches, List<HistoryEntry> log, Cellar cellar) {
     /** Returns what an entry says happened to vessels, or null when it is about none. */
     public static @Nullable Event event(HistoryEntry entry) {
         return EventBodies.event(entry);
+    }
+
+    /** Returns the readings that were logged with what was measured, or empty where only figures were. */
+    public static Optional<ReadingsText.Read> readings(HistoryEntry entry) {
+        return Optional.ofNullable(EventBodies.typed(entry).get(RecordBatch.READINGS))
+                .flatMap(ReadingsText::read);
+    }
+
+    /** Returns what was measured of a batch while it was still as it was made, in whatever vessel: nothing came to it, nothing evaporated. */
+    public List<Flow> asMade(String batch) {
+        List<Flow> measured = new ArrayList<>();
+        for (Flow flow : cellar.flows(batch)) {
+            switch (flow.kind()) {
+                case MEASURED -> measured.add(flow);
+                case ADDED, RECEIVED, EVAPORATED -> {
+                    return measured;
+                }
+                case BEGUN, GIVEN, LOST, BOTTLED -> {
+                    // the rest stays what it is
+                }
+            }
+        }
+        return measured;
+    }
+
+    /** Returns the entries of that, oldest first: only they can be held against what was poured. */
+    public List<HistoryEntry> firstMeasured(String batch) {
+        return asMade(batch).stream().map(flow -> entry(flow.entry())).toList();
     }
 
     /** Returns when it happened. */

@@ -98,7 +98,7 @@ public final class CompareBatches {
         Map<Asked, Double> measured = new EnumMap<>(Asked.class);
         Map<Asked, Double> doubt = new EnumMap<>(Asked.class);
         Map<Asked, Double> reckoned = new EnumMap<>(Asked.class);
-        for (Flow flow : asMade(book.cellar().flows(batch.id()))) {
+        for (Flow flow : book.asMade(batch.id())) {
             if (Book.event(book.entry(flow.entry())) instanceof Event.Measured said) {
                 Essentials before = Essentials.of(flow.out().toGrams());
                 said.figures().forEach((asked, value) -> {
@@ -126,22 +126,5 @@ public final class CompareBatches {
                 reckoned,
                 cost == null ? Outlay.UNKNOWN : new Outlay(cost, sheet.costKnown()),
                 scores);
-    }
-
-    /** Returns what was measured while the liquid was still as it was made, in whatever vessel: nothing came to it, nothing evaporated. */
-    private static List<Flow> asMade(List<Flow> flows) {
-        List<Flow> measured = new ArrayList<>();
-        for (Flow flow : flows) {
-            switch (flow.kind()) {
-                case MEASURED -> measured.add(flow);
-                case ADDED, RECEIVED, EVAPORATED -> {
-                    return measured;
-                }
-                case BEGUN, GIVEN, LOST, BOTTLED -> {
-                    // the rest stays what it is
-                }
-            }
-        }
-        return measured;
     }
 }

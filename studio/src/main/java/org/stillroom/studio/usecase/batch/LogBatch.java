@@ -66,7 +66,8 @@ public final class LogBatch {
         public List<String> fields() {
             return switch (this) {
                 case MOVED -> List.of("vessel", "to", "batch", "amount", "sediment", "filter", "sample", "day", "note");
-                case MEASURED -> List.of("vessel", "strength", "sugar", "volume", "acidity", "day", "note");
+                case MEASURED ->
+                    List.of("vessel", "strength", "sugar", "volume", "acidity", RecordBatch.READINGS, "day", "note");
                 case ADDED -> List.of("vessel", "what", "amount", "day", "note");
                 case LOST -> List.of("vessel", "amount", "cause", "day", "note");
                 case EVAPORATED -> List.of("vessel", "amount", "strength", "day", "note");

@@ -60,6 +60,9 @@ public final class RecordBatch {
     /** What can be added without a lot of the shelf. */
     public static final List<String> KITCHEN = List.of("water", "white sugar", "citric acid");
 
+    /** The field in which the readings stand that figures were made of, see {@link ReadingsText}. */
+    static final String READINGS = "readings";
+
     /** How often numbers are looked up again when somebody else took them. */
     private static final int NUMBERING = 5;
 
@@ -122,6 +125,13 @@ public final class RecordBatch {
         figure(typing, "acidity", "g/L", Asked.ACIDITY, figures, doubt);
         if (figures.isEmpty() && typing.problems().isEmpty()) {
             typing.object("strength", "nothing-measured", "Nothing was measured.", "Fill in at least one figure.");
+        }
+        if (typing.has(READINGS) && ReadingsText.read(typing.text(READINGS)).isEmpty()) {
+            typing.object(
+                    READINGS,
+                    "readings-not-understood",
+                    "These are no readings as gauging a batch logs them.",
+                    "Gauge the batch and log it from there, or leave them out.");
         }
         Instant at = moment(typing, batch);
         return keep(

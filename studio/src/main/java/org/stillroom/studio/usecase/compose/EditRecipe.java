@@ -66,6 +66,7 @@ public final class EditRecipe {
             case "free" -> form.with("lines." + about + ".amount", "free");
             case "hold" -> held(about);
             case "choose" -> chosen(about);
+            case "take" -> taken(about);
             case "scale" -> scaled(about);
             default -> form;
         };
@@ -104,6 +105,19 @@ public final class EditRecipe {
     private RecipeForm chosen(String fieldAndText) {
         int equal = fieldAndText.indexOf('=');
         return equal < 0 ? form : form.with(fieldAndText.substring(0, equal), fieldAndText.substring(equal + 1));
+    }
+
+    /** Takes fields of one item, such as "ingredients.0|strength=95.2 %|tolerance=0.3 %". */
+    private RecipeForm taken(String itemAndFields) {
+        String[] parts = itemAndFields.split("\\|", -1);
+        RecipeForm now = form;
+        for (int i = 1; i < parts.length; i++) {
+            int equal = parts[i].indexOf('=');
+            now = equal < 0
+                    ? now
+                    : now.with(parts[0] + "." + parts[i].substring(0, equal), parts[i].substring(equal + 1));
+        }
+        return now;
     }
 
     /** Makes it in another size: fixed amounts and the volume in proportion; doses and strengths stay. */

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.plan.Planner;
 import org.stillroom.core.plan.Planning;
@@ -155,6 +156,22 @@ public final class BeginMake {
             case SPIRIT, WINE, LIQUEUR, SUGAR, SYRUP, HONEY, JUICE, FRESH_PLANT -> false;
             case ACID, SALT, GLYCEROL, DAIRY, EGG, WATER, OTHER -> false;
         };
+    }
+
+    /** Returns the ingredients that a recipe lists for its lines, by the name of the line; stages' own results are not among them. */
+    public Map<String, Ingredient> ingredients(Revision revision) {
+        Map<String, Ingredient> ingredients = new LinkedHashMap<>();
+        OpenRevision.Outcome opened = OpenRevision.answer(store.recipes(), revision, Map.of(), ounce());
+        if (opened instanceof OpenRevision.Outcome.Opened found) {
+            Recipe recipe = found.making().recipe();
+            for (Line line : recipe.lines()) {
+                recipe.ingredients().stream()
+                        .filter(each -> each.name().equals(line.use()) && each.from() == null)
+                        .findFirst()
+                        .ifPresent(each -> ingredients.put(line.use(), each));
+            }
+        }
+        return ingredients;
     }
 
     private static String amount(LineAmount amount) {

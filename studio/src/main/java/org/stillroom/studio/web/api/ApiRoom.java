@@ -33,6 +33,7 @@ public final class ApiRoom implements Room {
         all.addAll(new RulesOperations(store.rules()).all());
         all.addAll(new MakeOperations(store).all());
         all.addAll(new BatchOperations(store).all());
+        all.addAll(new LearnOperations(store).all());
         all.addAll(new HistoryOperations(store).all());
         operations = List.copyOf(all);
     }

@@ -35,6 +35,7 @@ final class Components {
         all.putAll(RulesOperations.components());
         all.putAll(MakeComponents.all());
         all.putAll(BatchOperations.components());
+        all.putAll(LearnOperations.components());
         all.putAll(HistoryOperations.components());
         return all;
     }

@@ -9,10 +9,12 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.ingredient.CarriedPlant;
 import org.stillroom.core.ingredient.DoseUnits;
+import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.plan.Planner;
 import org.stillroom.core.quantity.Span;
 import org.stillroom.core.quantity.Volume;
+import org.stillroom.core.recipe.LineAmount;
 import org.stillroom.core.recipe.MeasureKind;
 import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.recipe.Target;
@@ -28,6 +30,8 @@ import org.stillroom.studio.recipefile.FormReading;
 import org.stillroom.studio.usecase.WorkedPlan;
 import org.stillroom.studio.usecase.compose.Composed;
 import org.stillroom.studio.usecase.compose.WorkOnRecipe;
+import org.stillroom.studio.usecase.learn.Learnt;
+import org.stillroom.studio.web.frame.LearntLines;
 import org.stillroom.studio.web.triangle.TriangleView;
 import org.stillroom.studio.wording.UnitSystem;
 import org.stillroom.studio.wording.Words;
@@ -42,6 +46,7 @@ import org.stillroom.studio.wording.Words;
  * @param names that a line may use
  * @param shelf lots that can be put in, by id and in words
  * @param droppers that lines in drops can be dosed with
+ * @param learnt what batches tell of labels and droppers
  * @param words of the reader
  */
 public record ComposeView(
@@ -52,6 +57,7 @@ public record ComposeView(
         List<String> names,
         Map<String, String> shelf,
         DropperChoice droppers,
+        Learnt learnt,
         Words words) {
     public String id() {
         return work.head().id();
@@ -151,6 +157,41 @@ public record ComposeView(
                     plant(composed.measured(i))));
         }
         return rows;
+    }
+
+    /**
+     * What batches would put right of a line's ingredient.
+     *
+     * @param press what the button that takes it says to the form; empty where the ingredient is not listed, so that nothing can be typed
+     */
+    public record Offer(String told, String press, String take) {}
+
+    /** Returns what batches would put right of a line's ingredient. */
+    public List<Offer> offers(LineRow line) {
+        MeasuredLine measured = line.measured();
+        if (measured == null) {
+            return List.of();
+        }
+        Ingredient ingredient = measured.exact().ingredient().ingredient();
+        LearntLines lines = new LearntLines(words);
+        List<Offer> offers = new ArrayList<>();
+        learnt.offered(ingredient)
+                .ifPresent(label -> offers.add(
+                        offer(ingredient, lines.offer(label), label.typed() + "|tolerance=" + label.tolerance())));
+        if (measured.exact().line().amount() instanceof LineAmount.PerLitre || measured.reading().unit().equals("drops")) {
+            learnt.offeredDrop(ingredient)
+                    .ifPresent(drop -> offers.add(offer(ingredient, lines.offer(drop), drop.typed())));
+        }
+        return offers;
+    }
+
+    private Offer offer(Ingredient ingredient, LearntLines.Line line, String typed) {
+        for (int i = 0; i < count("ingredients"); i++) {
+            if (typed("ingredients." + i + ".name").strip().equals(ingredient.name())) {
+                return new Offer(line.told(), "take:ingredients." + i + "|" + line.field() + "=" + typed, line.take());
+            }
+        }
+        return new Offer(line.told(), "", "");
     }
 
     private @Nullable DoseUnits dose(@Nullable MeasuredLine line) {

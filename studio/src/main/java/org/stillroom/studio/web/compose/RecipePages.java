@@ -21,6 +21,7 @@ import org.stillroom.studio.usecase.compose.MergeRecipes;
 import org.stillroom.studio.usecase.compose.StageShelf;
 import org.stillroom.studio.usecase.compose.StartRecipe;
 import org.stillroom.studio.usecase.compose.WorkOnRecipe;
+import org.stillroom.studio.usecase.learn.LearnOffsets;
 import org.stillroom.studio.web.frame.Doors;
 import org.stillroom.studio.web.frame.Visit;
 import org.stillroom.studio.web.triangle.TriangleView;
@@ -83,6 +84,7 @@ final class RecipePages {
                 names,
                 ShelfChoice.of(store).lots(words),
                 DropperChoice.of(store),
+                LearnOffsets.of(store).answer(),
                 words);
     }
 

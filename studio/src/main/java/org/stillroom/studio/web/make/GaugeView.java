@@ -20,6 +20,7 @@ import org.stillroom.studio.answer.desk.GaugeQuestion;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.Instrument;
 import org.stillroom.studio.usecase.CorrectBatch;
+import org.stillroom.studio.usecase.batch.ReadingsText;
 import org.stillroom.studio.usecase.make.BatchSheet;
 import org.stillroom.studio.usecase.shelf.OwnInstruments;
 import org.stillroom.studio.wording.Words;
@@ -249,6 +250,7 @@ public record GaugeView(
             if (!text("acidity").isBlank()) {
                 measured.put("acidity", range(found.gauged().acidity(), 2, "g/L"));
             }
+            measured.put("readings", readings(found));
             Interval volume = found.gauged().volume();
             if (volume != null && text("volume").isBlank() && text("mass").isBlank()) {
                 return measured; // nobody read how much there is: what the log says of that stays
@@ -258,6 +260,20 @@ public record GaugeView(
             }
         }
         return measured;
+    }
+
+    /** Returns the readings that the estimate counts with, for what batches tell later; none where they contradict each other. */
+    private static String readings(GaugeQuestion.Found found) {
+        List<Reading> kept = new ArrayList<>();
+        for (int i = 0; i < found.readings().size(); i++) {
+            if (!found.gauged().pulls().get(i).setAside()) {
+                kept.add(found.readings().get(i));
+            }
+        }
+        boolean contradict = found.gauged().findings().stream()
+                .anyMatch(finding -> finding.rule().equals("readings-contradict"));
+        return ReadingsText.write(
+                contradict ? List.of() : kept, found.gauged().warmth().thermometer());
     }
 
     private static String range(Interval interval, int decimals, String unit) {

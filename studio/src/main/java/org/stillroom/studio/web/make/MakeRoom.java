@@ -15,6 +15,8 @@ import org.stillroom.studio.store.RecipeHead;
 import org.stillroom.studio.store.Revision;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.make.BatchSheet;
+import org.stillroom.studio.usecase.learn.LearnOffsets;
+import org.stillroom.studio.usecase.learn.Learnt;
 import org.stillroom.studio.usecase.make.BeginMake;
 import org.stillroom.studio.usecase.make.FinishMake;
 import org.stillroom.studio.usecase.make.LogEntry;
@@ -25,6 +27,7 @@ import org.stillroom.studio.usecase.make.RecordStep;
 import org.stillroom.studio.usecase.make.ShowMake;
 import org.stillroom.studio.usecase.shelf.LotOnShelf;
 import org.stillroom.studio.web.frame.Doors;
+import org.stillroom.studio.web.frame.LearntLines;
 import org.stillroom.studio.web.frame.Room;
 import org.stillroom.studio.web.frame.Visit;
 import org.stillroom.studio.wording.Words;
@@ -133,9 +136,38 @@ public final class MakeRoom implements Room {
         model.put("inDrops", begin.linesInDrops(revision));
         model.put("size", visit.field("size"));
         model.put("problems", problems);
+        model.put("learnt", learnt(visit, revision, lots));
         visit.page(visit.words().say("make.beginTitle", revision.title()), key())
                 .style("make.css")
                 .show("make/begin.jte", model);
+    }
+
+    /**
+     * What batches would put right before this make begins.
+     *
+     * @param inRecipe of the recipe's own ingredients, by the name of the line
+     * @param ofBottles of bottles that it can be taken from, by id
+     */
+    public record Learned(Map<String, LearntLines.Line> inRecipe, Map<String, List<LearntLines.Line>> ofBottles) {}
+
+    private Learned learnt(Visit visit, Revision revision, Map<String, List<LotOnShelf>> lots) {
+        Learnt learnt = LearnOffsets.of(store).answer();
+        LearntLines lines = new LearntLines(visit.words());
+        Map<String, LearntLines.Line> inRecipe = new LinkedHashMap<>();
+        begin.ingredients(revision)
+                .forEach((name, ingredient) -> learnt.offered(ingredient)
+                        .ifPresent(label -> inRecipe.put(name, lines.offer(label))));
+        Map<String, List<LearntLines.Line>> ofBottles = new LinkedHashMap<>();
+        lots.values().forEach(each -> each.forEach(lot -> {
+            String id = lot.lot().id();
+            List<LearntLines.Line> offered = lines.ofBottle(learnt, id).stream()
+                    .filter(LearntLines.Line::isOffered)
+                    .toList();
+            if (!offered.isEmpty()) {
+                ofBottles.put(id, offered);
+            }
+        }));
+        return new Learned(inRecipe, ofBottles);
     }
 
     private void begun(Visit visit) {

@@ -25,6 +25,7 @@ import org.stillroom.studio.usecase.batch.RecordBatch;
 import org.stillroom.studio.usecase.batch.TellKeeping;
 import org.stillroom.studio.usecase.batch.Waiting;
 import org.stillroom.studio.usecase.batch.Waits;
+import org.stillroom.studio.usecase.learn.LearnOffsets;
 import org.stillroom.studio.usecase.make.FinishMake;
 import org.stillroom.studio.usecase.shelf.LotOnShelf;
 import org.stillroom.studio.usecase.shelf.MakersOunce;
@@ -60,6 +61,7 @@ final class BatchPages {
                 .post("/rest/batch/{batch}/noted", this::note)
                 .post("/rest/batch/{batch}/{act}", this::write)
                 .get("/rest/recipe/{recipe}", this::compare)
+                .get("/rest/learned", this::learned)
                 .get("/rest/photo/{photo}", this::photo);
     }
 
@@ -164,6 +166,20 @@ final class BatchPages {
                 .style("make.css")
                 .style("rest.css")
                 .show("rest/compare.jte", Map.of("view", new CompareView(title, found, visit.words())));
+    }
+
+    private void learned(Visit visit) {
+        Map<String, String> names = new LinkedHashMap<>();
+        for (Lot lot : store.lots().all()) {
+            String label = lot.sheet().label();
+            names.put(lot.id(), lot.sheet().name() + (label == null ? "" : ", " + label));
+        }
+        LearntView view =
+                new LearntView(LearnOffsets.of(store).answer(), names, visit.words());
+        visit.page(visit.words().say("rest.learnt.title"), RestRoom.KEY)
+                .style("make.css")
+                .style("rest.css")
+                .show("rest/learned.jte", Map.of("view", view));
     }
 
     private void photo(Visit visit) {

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.studio.recipefile.SheetProblem;
 import org.stillroom.studio.recipefile.SheetReading;
@@ -23,6 +24,8 @@ import org.stillroom.studio.store.Instrument;
 import org.stillroom.studio.store.Lot;
 import org.stillroom.studio.store.LotSheet;
 import org.stillroom.studio.store.Lots.NewLot;
+import org.stillroom.studio.usecase.learn.LearnOffsets;
+import org.stillroom.studio.usecase.learn.TakeOffset;
 import org.stillroom.studio.usecase.shelf.LotFacts;
 import org.stillroom.studio.usecase.shelf.LotOnShelf;
 import org.stillroom.studio.usecase.shelf.ReadInstrument;
@@ -32,12 +35,15 @@ import org.stillroom.studio.usecase.shelf.Stock;
 import org.stillroom.studio.usecase.shelf.TakenBy;
 import org.stillroom.studio.usecase.shelf.WeighLot;
 import org.stillroom.studio.web.frame.Doors;
+import org.stillroom.studio.web.frame.LearntLines;
 import org.stillroom.studio.web.frame.Visit;
 import org.stillroom.studio.wording.Words;
 
 /** The page of one bottle or jar: its sheet, how much is left, its history, recipes that take it. */
 public final class LotPages {
     private static final String READING = "reading";
+    /** Pages that offer what batches tell. */
+    private static final Pattern BACK = Pattern.compile("/rest/learned|/make/begin\\?recipe=[a-z0-9]+&revision=[0-9]+");
 
     private final Desk desk;
 
@@ -50,6 +56,7 @@ public final class LotPages {
                 .post("/shelf/lots/{id}", this::change)
                 .post("/shelf/lots/{id}/weigh", this::weigh)
                 .post("/shelf/lots/{id}/left", this::count)
+                .post("/shelf/lots/{id}/take", this::take)
                 .post("/shelf/lots/{id}/remove", this::remove);
     }
 
@@ -111,6 +118,12 @@ public final class LotPages {
         model.put("analysis", analysis(lot.lot(), shown));
         model.put("said", said(visit));
         model.put("madeBy", madeBy(lot.lot(), visit.words()));
+        model.put(
+                "learnt",
+                new LearntLines(visit.words())
+                        .ofBottle(
+                                LearnOffsets.of(desk.store()).answer(),
+                                lot.lot().id()));
         visit.page(lot.name(), ShelfRoom.KEY)
                 .style("shelf.css")
                 .script("shelf.js")
@@ -298,6 +311,15 @@ public final class LotPages {
         } else {
             visit.goOn("/shelf/lots/" + lot.lot().id());
         }
+    }
+
+    /** Puts the sheet right by what batches tell, and goes back to where that was offered. */
+    private void take(Visit visit) {
+        String id = visit.part("id");
+        new TakeOffset(desk.store(), LearnOffsets.of(desk.store()))
+                .answer(id, visit.field("field"), visit.request());
+        String back = visit.field("back");
+        visit.goOn(BACK.matcher(back).matches() ? back : "/shelf/lots/" + id + "?kept=yes");
     }
 
     private void measured(Visit visit, Lot lot, Stock left, String why) {
