@@ -44,7 +44,7 @@ final class Growth {
         List<Finding> findings = new ArrayList<>();
         Keeping keeping = Keeping.of(drink);
         if (Keeping.canFerment(drink) && !drink.condition().isPasteurised()) {
-            findings.add(ferments(drink, keeping));
+            findings.add(keeping.delle() < Yeast.DELLE_HOLDS ? ferments(drink, keeping) : likelyHeld(drink, keeping));
         }
         if (drink.condition().isPasteurised() && drink.strength() >= Keeping.HELD) {
             findings.add(needlessHeat(drink));
@@ -136,8 +136,27 @@ final class Growth {
                         + QuantityWords.fixed(keeping.delle(), 0) + " units of Delle, from 78 on yeast is held.",
                 "below about 17 to 18 % vol by common practice, no source; the units from memory",
                 "Make it " + QuantityWords.plain(Yeast.STOPS)
-                        + " % vol or stronger, sweeten it more, or pasteurise it in closed bottles.",
+                        + " % vol or stronger, or pasteurise it in closed bottles.",
                 "18 % vol, or 78 units of Delle",
+                Source.DELLE);
+    }
+
+    /** The units of Delle are from memory, and memory clears nothing. */
+    private static Finding likelyHeld(Drink drink, Keeping keeping) {
+        return new Finding(
+                NAME,
+                Severity.CAUTION,
+                "",
+                "",
+                "likely held",
+                at(drink) + "and " + QuantityWords.fixed(Keeping.sugar(drink), 0)
+                        + " g/L of sugar yeast from fruit, wine or honey is likely held, "
+                        + QuantityWords.fixed(keeping.delle(), 0)
+                        + " units of Delle, from 78 on; if it is not, a closed bottle can burst.",
+                "from memory, so that it clears nothing",
+                "Keep it in the fridge, pasteurise it in closed bottles, or make it "
+                        + QuantityWords.plain(Yeast.STOPS) + " % vol or stronger.",
+                "18 % vol",
                 Source.DELLE);
     }
 

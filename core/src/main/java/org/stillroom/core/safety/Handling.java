@@ -77,7 +77,7 @@ final class Handling {
         return findings;
     }
 
-    private static double strength(PlannedLine line) {
+    static double strength(PlannedLine line) {
         if (line.ingredient().perGram().grams(Substance.ETHANOL) == 0.0) {
             return 0.0;
         }

@@ -113,7 +113,7 @@ public record Keeping(
     static boolean canFerment(Drink drink) {
         boolean living = drink.lines().stream()
                 .anyMatch(line -> isKind(line, Kind.JUICE, Kind.FRESH_PLANT, Kind.WINE, Kind.HONEY));
-        return living && yeast(drink).canWork();
+        return living && yeast(drink).findsFood();
     }
 
     private static Yeast yeast(Drink drink) {
@@ -157,6 +157,14 @@ public record Keeping(
             @Nullable Keeping sealed = sealed();
             if (sealed != null) {
                 return sealed;
+            }
+            if (delle >= Yeast.DELLE_HOLDS && strength >= SPORES_HELD && canFerment(drink)) {
+                return found(
+                        Where.FRIDGE,
+                        QUARTER,
+                        "Alcohol and sugar together likely hold the yeast that fruit, wine or honey brings: "
+                                + QuantityWords.fixed(delle, 0) + " units of Delle, from 78 on, from memory.",
+                        Source.DELLE);
             }
             if (delle >= Yeast.DELLE_HOLDS && strength >= SPORES_HELD) {
                 return found(

@@ -2,6 +2,7 @@ package org.stillroom.core.safety;
 
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.TableSet;
 
@@ -17,7 +18,8 @@ import org.stillroom.core.reference.TableSet;
  * @param guidance intake guidance
  * @param blocked oils that are not for drinking
  * @param poisons plants to refuse or to check
- * @param cautions what follows from a name or a step
+ * @param cautions what follows from a name
+ * @param textCautions what follows from the words of a step or a note
  * @param flashPoints ethanol with water
  * @param standardDrinks by country
  * @param tables where all of it was read from
@@ -33,6 +35,7 @@ public record Knowledge(
         List<Blocked> blocked,
         List<Poison> poisons,
         List<NamedCaution> cautions,
+        List<TextCaution> textCautions,
         List<FlashPoint> flashPoints,
         List<StandardDrink> standardDrinks,
         TableSet tables) {
@@ -50,6 +53,7 @@ public record Knowledge(
         blocked = List.copyOf(blocked);
         poisons = List.copyOf(poisons);
         cautions = List.copyOf(cautions);
+        textCautions = List.copyOf(textCautions);
         flashPoints = List.copyOf(flashPoints);
         standardDrinks = List.copyOf(standardDrinks);
     }
@@ -135,7 +139,7 @@ public record Knowledge(
     public record Poison(
             String plant, String botanical, String reason, RowStatus status, List<String> names, boolean stops) {}
 
-    /** A caution that follows from a name, or from the words of a step. */
+    /** A caution that follows from a name. */
     public record NamedCaution(
             String rule,
             List<String> names,
@@ -150,17 +154,54 @@ public record Knowledge(
     /** The flash point of ethanol with water of a strength, % vol and °C. */
     public record FlashPoint(double strength, double celsius, RowStatus status) {}
 
-    /** What a country calls a drink, in grams of ethanol and in mL of it at 20 °C, and its guidance. */
+    /**
+     * What a country calls a drink, and what its guidance of low risk allows.
+     *
+     * @param grams of ethanol
+     * @param millilitres of it at 20 °C
+     * @param aWeek grams of ethanol a week: one figure, or one for men and one for women; empty where none is named
+     * @param aDay the same on one day
+     * @param year of the guidance, or empty where it is not known
+     * @param place whose law goes with it, or null where neither
+     * @param guideline as the body words it
+     * @param body that names it
+     */
     public record StandardDrink(
             String country,
             String name,
             double grams,
             double millilitres,
+            List<Double> aWeek,
+            List<Double> aDay,
+            String year,
+            @Nullable Place place,
             String guideline,
             String body,
             RowStatus status) {
         /** Grams of a millilitre of ethanol at 20 °C. Source: OIML R 22. */
         private static final double ETHANOL = 0.78924;
+
+        public StandardDrink {
+            aWeek = List.copyOf(aWeek);
+            aDay = List.copyOf(aDay);
+        }
+
+        boolean isGuided() {
+            return !aWeek.isEmpty() || !aDay.isEmpty();
+        }
+
+        /** Returns the strictest of a week, g; a day's counts seven times. */
+        double leastAWeek() {
+            return Math.min(least(aWeek), 7.0 * least(aDay));
+        }
+
+        double leastADay() {
+            return least(aDay);
+        }
+
+        private static double least(List<Double> grams) {
+            return grams.stream().mapToDouble(Double::doubleValue).min().orElse(Double.POSITIVE_INFINITY);
+        }
 
         /**
          * Returns how many of them an amount of ethanol is; by mass or by volume, whichever is more.

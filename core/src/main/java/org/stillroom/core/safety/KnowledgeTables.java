@@ -11,6 +11,8 @@ import org.stillroom.core.reference.TableSet;
 
 /** Reads the shipped tables of safety, each row with its status. */
 final class KnowledgeTables {
+    private static final String GRAMS = " g";
+
     private final TableSet tables;
 
     private KnowledgeTables(TableSet tables) {
@@ -36,6 +38,7 @@ final class KnowledgeTables {
                 open("not_for_ingestion").map(KnowledgeTables::blocked),
                 open("toxic_plants").map(KnowledgeTables::poison),
                 open("cautions").map(KnowledgeTables::caution),
+                open("text_cautions").map(KnowledgeTables::textCaution),
                 open("ethanol_flash_points")
                         .map(row -> new Knowledge.FlashPoint(
                                 row.number("abv_pct_vol"), row.number("flash_point_C"), RowStatus.of(row))),
@@ -191,14 +194,43 @@ final class KnowledgeTables {
                 RowStatus.of(row));
     }
 
+    private static TextCaution textCaution(Table.Row row) {
+        return new TextCaution(
+                row.text("rule"),
+                TextCaution.Of.valueOf(row.text("of").toUpperCase(Locale.ROOT)),
+                TextCaution.ways(row.text("words")),
+                (int) row.number("near"),
+                TextCaution.phrases(row.textOrEmpty("unless")),
+                TextCaution.phrases(row.textOrEmpty("even_so")),
+                row.textOrEmpty("with").equals("spirit"),
+                Severity.valueOf(row.text("severity").toUpperCase(Locale.ROOT)),
+                row.text("verdict"),
+                row.text("message"),
+                row.text("remedy"),
+                RowStatus.of(row));
+    }
+
     private static Knowledge.StandardDrink drink(Table.Row row) {
         return new Knowledge.StandardDrink(
                 row.text("country"),
                 row.textOrEmpty("name"),
                 row.number("ethanol_g"),
                 row.number("ethanol_mL_20C"),
+                grams(row, "per_week"),
+                grams(row, "per_day"),
+                row.textOrEmpty("year"),
+                row.textOrEmpty("place").isEmpty() ? null : Place.valueOf(row.text("place")),
                 row.textOrEmpty("guideline"),
                 row.textOrEmpty("body"),
                 RowStatus.of(row));
+    }
+
+    /** Returns what a guideline allows in grams of ethanol; it counts drinks, or grams where it says so. */
+    private static List<Double> grams(Table.Row row, String column) {
+        return Words.list(row.textOrEmpty(column)).stream()
+                .map(each -> each.endsWith(GRAMS)
+                        ? Double.parseDouble(each.substring(0, each.length() - GRAMS.length()))
+                        : Double.parseDouble(each) * row.number("ethanol_g"))
+                .toList();
     }
 }

@@ -10,7 +10,7 @@ import org.stillroom.core.plan.PlannedLine;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Source;
 
-/** Look-alikes, kernels, medicines, allergens, materials and methods: what a name or the words of a step call for. */
+/** Look-alikes, kernels, medicines, allergens, materials and methods: what a name calls for. */
 final class NamedCautions {
     private NamedCautions() {}
 
@@ -19,11 +19,6 @@ final class NamedCautions {
         for (PlannedLine line : drink.lines()) {
             Kind kind = line.ingredient().kind();
             findings.addAll(find(line.words() + said(kind), line.name(), drink, row -> applies(row, kind)));
-        }
-        List<String> steps = drink.plan().recipe().steps();
-        for (int i = 0; i < steps.size(); i++) {
-            String where = "step " + (i + 1) + " of your own";
-            findings.addAll(find(steps.get(i), where, drink, row -> row.place().equals("steps")));
         }
         return findings;
     }

@@ -4,6 +4,9 @@ import static org.stillroom.core.safety.Rule.Holds.OF_ALL;
 import static org.stillroom.core.safety.Rule.Holds.OF_DRINKS;
 
 import java.util.List;
+import java.util.Set;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
 
 /** The rules in force, in the order in which they are asked; what passes a limit in law comes before guidance. */
 public final class Rules {
@@ -15,7 +18,12 @@ public final class Rules {
                     "Oils that are not for drinking stop the recipe.",
                     NotForDrinking::judge),
             new Rule("plant", OF_ALL, "Poisonous plants stop the recipe; others ask for care.", PoisonousPlants::judge),
-            new Rule("named", OF_ALL, "Names and steps that call for a caution.", NamedCautions::judge),
+            new Rule("named", OF_ALL, "Names that call for a caution.", NamedCautions::judge),
+            new Rule(
+                    "text",
+                    OF_ALL,
+                    "Materials and methods of which steps and notes speak.",
+                    TextCautions::judge),
             new Rule("eu-not-as-such", OF_ALL, "EU: fifteen substances must not be added as such.", EuLaw::notAsSuch),
             new Rule(
                     "eu-restricted-plant",
@@ -46,12 +54,40 @@ public final class Rules {
             new Rule("flash-point", OF_ALL, "How easily its liquids catch fire.", Handling::flashPoint),
             new Rule("alcohol", OF_DRINKS, "The alcohol itself.", AlcoholItself::judge));
 
+    /** Whose stops mean that nobody is to drink it. */
+    private static final Set<String> NOT_TO_DRINK =
+            Set.of("not-for-drinking", "plant", "wrong-alcohol", "not-food-grade");
+
+    /** What compares with the guidance of health bodies. */
+    private static final Set<String> GUIDANCE = Set.of("intake", AlcoholItself.GUIDANCE);
+
     private Rules() {}
 
-    /** Returns whether a finding of this name comes from one of these rules or from the table of cautions. */
+    /** Returns whether a finding means that nobody is to drink it: a stop that no amount, no law and no wish lifts. */
+    public static boolean isNotForDrinking(Finding finding) {
+        return finding.severity() == Severity.STOP && NOT_TO_DRINK.contains(finding.rule());
+    }
+
+    /**
+     * Returns who decides what a finding compares with: a law and whose, guidance, or the maker's own house; empty where it compares with
+     * nothing that anybody has laid down.
+     */
+    public static String whoDecides(Finding finding) {
+        if (finding.jurisdiction().equals(HouseRule.JURISDICTION)) {
+            return "Rule of your own house";
+        }
+        if (!finding.jurisdiction().isEmpty()) {
+            return "Law, " + finding.jurisdiction();
+        }
+        return GUIDANCE.contains(finding.rule()) ? "Guidance, no law" : "";
+    }
+
+    /** Returns whether a finding of this name comes from one of these rules or from the tables of cautions. */
     public static boolean isOne(String name) {
         return ALL.stream().anyMatch(rule -> rule.name().equals(name))
                 || Knowledge.SHIPPED.cautions().stream()
+                        .anyMatch(caution -> caution.rule().equals(name))
+                || Knowledge.SHIPPED.textCautions().stream()
                         .anyMatch(caution -> caution.rule().equals(name));
     }
 }

@@ -82,11 +82,11 @@ public record Safety(Drink drink, Serving serving, List<Finding> findings) {
         if (plan.liquid().total() == 0.0) {
             return List.of();
         }
-        return of(plan, Serving.USUAL, grounds).findings().stream()
+        return of(plan, grounds.serving(), grounds).findings().stream()
                 .filter(finding -> finding.severity() != Severity.NOTE
                         || finding.rule().equals(NotKnown.NAME)
                         || asksForCold(finding))
-                .filter(finding -> !finding.rule().equals(AlcoholItself.NAME))
+                .filter(finding -> !finding.rule().equals(AlcoholItself.GUIDANCE))
                 .toList();
     }
 }

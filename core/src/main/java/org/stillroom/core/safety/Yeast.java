@@ -30,8 +30,13 @@ public record Yeast(double strength, double sugar) {
         return sugar / 10.0 + 4.5 * strength;
     }
 
-    /** Returns whether it can work here, once something brings it in. */
+    /** Returns whether there is sugar to work on and not alcohol enough to stop it; that sugar holds it besides is from memory, and clears nothing. */
+    public boolean findsFood() {
+        return sugar >= FERMENTABLE && strength < STOPS;
+    }
+
+    /** Returns whether it can work here, once something brings it in: it finds food, and alcohol and sugar together do not hold it either. */
     public boolean canWork() {
-        return sugar >= FERMENTABLE && strength < STOPS && delle() < DELLE_HOLDS;
+        return findsFood() && delle() < DELLE_HOLDS;
     }
 }

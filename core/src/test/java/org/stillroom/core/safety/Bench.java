@@ -37,6 +37,7 @@ final class Bench {
     private final List<String> steps = new ArrayList<>();
     private @Nullable Typed<Double> ph;
     private @Nullable Treatment treatment;
+    private @Nullable String notes;
     private Grounds grounds = Grounds.SHIPPED;
 
     /** Adds grams of something that needs no more than its name and kind. */
@@ -107,6 +108,19 @@ final class Bench {
         return this;
     }
 
+    /** Writes a note to the last line. */
+    Bench note(String text) {
+        Line last = lines.remove(lines.size() - 1);
+        lines.add(new Line(last.use(), last.amount(), last.with(), text));
+        return this;
+    }
+
+    /** Writes the notes of the recipe. */
+    Bench notes(String text) {
+        notes = text;
+        return this;
+    }
+
     /** Lets the rules know no more than this. */
     Bench knowing(Knowledge less) {
         grounds = Grounds.of(less);
@@ -145,7 +159,7 @@ final class Bench {
                 ph,
                 treatment,
                 steps,
-                null);
+                notes);
         Planning planning = Planner.plan(Making.alone(recipe));
         if (planning instanceof Planning.Planned planned) {
             return planned.plan();

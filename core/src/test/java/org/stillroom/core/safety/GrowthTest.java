@@ -144,20 +144,52 @@ class GrowthTest {
         assertThat(keeping(drink).where().label()).isEqualTo(where);
     }
 
-    /** Units of Delle by hand: sugar in g/100 mL and 4.5 times % vol; at 78 yeast is held (from memory). */
+    /** Units of Delle by hand: sugar in g/100 mL and 4.5 times % vol; at 78 yeast is likely held, which is from memory and clears nothing. */
     @ParameterizedTest
-    @CsvSource({"16.0, 40, CAUTION", "16.0, 200, ''"})
-    void wineAndFruitFermentAgainByTheUnitsOfDelle(double strength, double sugarGrams, String severity) {
+    @CsvSource({"16.0, 40, can ferment again, 14", "16.0, 200, likely held, 90"})
+    void wineAndFruitAreToldByTheUnitsOfDelle(double strength, double sugarGrams, String verdict, int days) {
         Bench drink =
                 new Bench().strong("muscat", Kind.WINE, strength, 1000.0).grams("white sugar", Kind.SUGAR, sugarGrams);
         Keeping keeping = keeping(drink);
         double byHand = Keeping.sugar(drink.safety().drink()) / 10.0
                 + 4.5 * drink.safety().drink().strength();
         assertThat(keeping.delle()).isCloseTo(byHand, within(1e-9));
-        assertThat(drink.findings("growth").stream()
-                        .map(finding -> finding.severity().name()))
-                .isEqualTo(severity.isEmpty() ? java.util.List.of() : java.util.List.of(severity));
-        assertThat(keeping.where()).isEqualTo(severity.isEmpty() ? Keeping.Where.COLD_ONCE_OPEN : Keeping.Where.FRIDGE);
+        assertThat(drink.verdicts("growth")).containsExactly("CAUTION " + verdict);
+        assertThat(keeping.where()).isEqualTo(Keeping.Where.FRIDGE);
+        assertThat(keeping.days()).isEqualTo(days);
+    }
+
+    /** Raspberry juice and spirit of 40 % vol, 570 and 430 mL: 17.2 % vol. Neither it nor one of 15.6 % vol with 94 g/L is cleared by the units; pasteurised it is, and at 18 % vol. */
+    @Test
+    void memoryNeverClearsFruitBelowEighteenPercent() {
+        Bench juicy = new Bench()
+                .holding("raspberry juice", Kind.JUICE, Substance.SUCROSE, 8.0, 590.0)
+                .strong("neutral spirit", Kind.SPIRIT, 40.0, 408.0);
+        assertThat(juicy.safety().drink().strength()).isCloseTo(17.2, within(0.2));
+        assertThat(juicy.findings("growth")).singleElement().satisfies(finding -> {
+            assertThat(finding.verdict()).isEqualTo("likely held");
+            assertThat(finding.howSure()).contains("from memory");
+            assertThat(finding.remedy()).contains("fridge", "pasteurise");
+        });
+        assertThat(Safety.ofPlan(juicy.plan(), Grounds.SHIPPED))
+                .extracting(finding -> finding.verdict())
+                .contains("likely held", "keep it cold");
+        assertThat(Safety.ofPlan(juicy.plan(), Grounds.SHIPPED.with(PASTEURISED)))
+                .extracting(finding -> finding.verdict())
+                .doesNotContain("likely held", "keep it cold");
+
+        Bench sweeter = new Bench()
+                .holding("raspberry juice", Kind.JUICE, Substance.SUCROSE, 8.0, 560.0)
+                .strong("neutral spirit", Kind.SPIRIT, 40.0, 352.0)
+                .grams("white sugar", Kind.SUGAR, 50.0);
+        assertThat(sweeter.safety().drink().strength()).isCloseTo(15.6, within(0.4));
+        assertThat(sweeter.verdicts("growth")).containsExactly("CAUTION likely held");
+
+        Bench strong = new Bench()
+                .holding("raspberry juice", Kind.JUICE, Substance.SUCROSE, 8.0, 540.0)
+                .strong("neutral spirit", Kind.SPIRIT, 40.0, 480.0);
+        assertThat(strong.safety().drink().strength()).isGreaterThan(18.0);
+        assertThat(strong.verdicts("growth")).isEmpty();
     }
 
     @ParameterizedTest

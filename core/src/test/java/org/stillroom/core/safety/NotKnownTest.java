@@ -56,6 +56,7 @@ class NotKnownTest {
                 fewer(all.blocked(), random, 0.7),
                 fewer(all.poisons(), random, 0.7),
                 fewer(all.cautions(), random, 0.7),
+                fewer(all.textCautions(), random, 0.7),
                 fewer(all.flashPoints(), random, 0.7),
                 fewer(all.standardDrinks(), random, 0.7),
                 all.tables());
@@ -135,6 +136,7 @@ class NotKnownTest {
                 all.watched(),
                 all.plants(),
                 all.compositions(),
+                List.of(),
                 List.of(),
                 List.of(),
                 List.of(),

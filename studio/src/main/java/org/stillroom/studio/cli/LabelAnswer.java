@@ -21,6 +21,11 @@ record LabelAnswer(TellLabel.Found found, @Nullable Path written) implements Ans
     private static final List<String> SHOWN = List.of("UK", "USA", "Australia", "Germany", "France");
 
     @Override
+    public Exit exit() {
+        return found.isStopped() ? Exit.OUT_OF_REACH : Exit.DONE;
+    }
+
+    @Override
     public Fields fields() {
         Fields fields = LabelFields.of(found);
         return written == null ? fields : fields.put("file", written.toString());

@@ -2,7 +2,11 @@ package org.stillroom.studio.cli;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.answer.desk.LabelAsked;
 import org.stillroom.studio.answer.desk.Objections;
@@ -64,8 +68,25 @@ final class LabelCommand extends Subcommand {
             return new LabelAnswer(found, null);
         }
         Path path = path(out);
+        refusePoison(found);
         OutFile.write(path, drawn(path, found, wanted), force);
         return new LabelAnswer(found, path);
+    }
+
+    private static void refusePoison(TellLabel.Found found) {
+        if (!found.notForDrinking().isEmpty()) {
+            List<Finding> said = new ArrayList<>(found.notForDrinking());
+            said.add(
+                    0,
+                    Finding.of(
+                            "no-label",
+                            Severity.STOP,
+                            "--out",
+                            "not for drinking",
+                            "Nobody is to drink it, so no label is drawn and nothing is written.",
+                            ""));
+            throw new Refusal(Exit.OUT_OF_REACH, said);
+        }
     }
 
     private static byte[] drawn(Path path, TellLabel.Found found, LabelSheet.Look look) {

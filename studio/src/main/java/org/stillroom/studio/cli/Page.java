@@ -5,6 +5,7 @@ import java.util.List;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.core.safety.Rules;
 
 /** Text for a person: headings, tables, findings and steps, in colour only where it is seen as such. */
 public final class Page {
@@ -57,6 +58,7 @@ public final class Page {
         paragraph(ink(finding.severity()), "", word(finding.severity()) + ": " + place + finding.message());
         more("What to do: ", finding.remedy());
         more("How sure: ", finding.howSure());
+        more("By: ", Rules.whoDecides(finding));
         more("Source: ", source(finding));
     }
 

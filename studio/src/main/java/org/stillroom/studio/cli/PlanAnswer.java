@@ -13,7 +13,7 @@ import org.stillroom.studio.usecase.WorkedPlan;
 record PlanAnswer(PlanTold told, Units units) implements Answer {
     @Override
     public Exit exit() {
-        return worked().plan().reached() ? Exit.DONE : Exit.OUT_OF_REACH;
+        return worked().isStopped() ? Exit.OUT_OF_REACH : Exit.DONE;
     }
 
     @Override

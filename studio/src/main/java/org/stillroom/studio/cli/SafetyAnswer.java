@@ -3,7 +3,6 @@ package org.stillroom.studio.cli;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Collectors;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
@@ -11,6 +10,7 @@ import org.stillroom.core.safety.Amount;
 import org.stillroom.core.safety.Range;
 import org.stillroom.core.safety.Safety;
 import org.stillroom.studio.answer.Fields;
+import org.stillroom.studio.answer.NotesThatMatter;
 import org.stillroom.studio.answer.SafetyFields;
 
 /** What is in a drink and what rules say of it, the same for a person and for a script. */
@@ -20,22 +20,6 @@ record SafetyAnswer(Safety safety, Extent extent) implements Answer {
         ALL,
         WHAT_MATTERS
     }
-
-    /** Notes that say that something is not known, or what has to be done with the drink or its label. */
-    private static final Set<String> MATTERS = Set.of(
-            "not known",
-            "not shown to be within",
-            "no limit known",
-            "not listed",
-            "part not said",
-            "listed for other drinks",
-            "restricted",
-            "to be said",
-            "to be said unless shown otherwise",
-            "sulphites not known",
-            "keep it cold",
-            "cold once open",
-            "keeps on the shelf");
 
     @Override
     public Exit exit() {
@@ -114,9 +98,7 @@ record SafetyAnswer(Safety safety, Extent extent) implements Answer {
         List<Finding> notes = of(Severity.NOTE);
         List<Finding> told = extent == Extent.ALL
                 ? notes
-                : notes.stream()
-                        .filter(note -> MATTERS.contains(note.verdict()))
-                        .toList();
+                : notes.stream().filter(NotesThatMatter::matters).toList();
         if (!told.isEmpty()) {
             page.blank();
             page.heading("To know");
@@ -130,7 +112,7 @@ record SafetyAnswer(Safety safety, Extent extent) implements Answer {
 
     private static String counted(List<Finding> notes) {
         Map<String, Long> counts = notes.stream()
-                .filter(note -> !MATTERS.contains(note.verdict()))
+                .filter(note -> !NotesThatMatter.matters(note))
                 .collect(Collectors.groupingBy(Finding::verdict, LinkedHashMap::new, Collectors.counting()));
         return String.join(
                 "; ",

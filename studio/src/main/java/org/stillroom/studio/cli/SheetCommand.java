@@ -119,7 +119,7 @@ final class SheetCommand extends Subcommand {
     }
 
     private static Exit ended(WorkedPlan worked) {
-        return worked.plan().reached() ? Exit.DONE : Exit.OUT_OF_REACH;
+        return worked.isStopped() ? Exit.OUT_OF_REACH : Exit.DONE;
     }
 
     /** A sheet that was written, and whether its amounts reach the target. */

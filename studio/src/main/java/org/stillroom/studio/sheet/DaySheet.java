@@ -2,6 +2,9 @@ package org.stillroom.studio.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
+import org.stillroom.studio.usecase.Minding;
 import org.stillroom.studio.usecase.WorkedPlan;
 
 /**
@@ -25,10 +28,9 @@ public final class DaySheet {
         page.style(Styles.onScreen(), "media", "screen").close();
         page.open("body").open("main", "class", "leaf");
         top(page, worked);
-        List<Part> parts = parts(worked);
-        for (Part part : parts) {
-            part.write(page, options);
-        }
+        Footnotes footnotes = new Footnotes();
+        parts(page, worked, options, footnotes);
+        footnotes.write(page);
         page.element("p", Caution.STANDING, "class", "end");
         page.close().close().close();
         return "<!DOCTYPE html>\n" + page + "\n";
@@ -48,17 +50,26 @@ public final class DaySheet {
         page.close().close();
     }
 
-    /** Returns the stages, earliest first, and the recipe itself last. */
-    private static List<Part> parts(WorkedPlan worked) {
+    /** Writes the stages, earliest first, and the recipe itself last; what forbids the drink stands above all of them. */
+    private static void parts(Markup page, WorkedPlan worked, SheetOptions options, Footnotes footnotes) {
+        Minding minding = new Minding(worked.findings());
         List<WorkedPlan.WorkedStage> stages = new ArrayList<>();
         collect(worked, stages);
-        List<Part> parts = new ArrayList<>();
         int count = stages.size() + 1;
-        for (WorkedPlan.WorkedStage stage : stages) {
-            parts.add(Part.ofStage(stage, parts.size() + 1, count));
+        List<Finding> said = new ArrayList<>();
+        if (count > 1) {
+            said.addAll(minding.findings().stream()
+                    .filter(finding -> finding.severity() == Severity.STOP)
+                    .toList());
+            Part.stops(page, "h2", worked.plan(), List.copyOf(said), footnotes);
         }
-        parts.add(Part.ofWhole(worked, count));
-        return parts;
+        int number = 1;
+        for (WorkedPlan.WorkedStage stage : stages) {
+            Part part = Part.ofStage(stage, number++, count, minding);
+            part.write(page, options, footnotes);
+            said.addAll(part.own());
+        }
+        Part.ofWhole(worked, count, minding, said).write(page, options, footnotes);
     }
 
     private static void collect(WorkedPlan worked, List<WorkedPlan.WorkedStage> stages) {

@@ -121,7 +121,7 @@ public final class LabelSheet {
     /**
      * Returns one label.
      *
-     * @throws Impossible when what has to stand on it does not fit
+     * @throws Impossible when nobody is to drink it, or what has to stand on it does not fit
      */
     public static String svg(TellLabel.Found found, Look look) {
         return write(found, look, look.said(BY_HAND));
@@ -131,7 +131,7 @@ public final class LabelSheet {
      * Returns one label that says which bottle it is on.
      *
      * @param marking batch, number, lot and day
-     * @throws Impossible when what has to stand on it does not fit
+     * @throws Impossible when nobody is to drink it, or what has to stand on it does not fit
      */
     public static String svg(TellLabel.Found found, Look look, LabelBottles.Marking marking) {
         return write(found, look, marked(look, marking));
@@ -158,7 +158,7 @@ public final class LabelSheet {
     /**
      * Returns a sheet of A4 full of the same label.
      *
-     * @throws Impossible when what has to stand on it does not fit
+     * @throws Impossible when nobody is to drink it, or what has to stand on it does not fit
      */
     public static byte[] pdf(TellLabel.Found found, Look look) {
         int many = look.size().across() * look.size().down();
@@ -169,7 +169,7 @@ public final class LabelSheet {
      * Returns sheets of A4 with a label for each bottle.
      *
      * @param markings what each says of its bottle
-     * @throws Impossible when what has to stand on it does not fit
+     * @throws Impossible when nobody is to drink it, or what has to stand on it does not fit
      */
     public static byte[] pdf(TellLabel.Found found, Look look, List<LabelBottles.Marking> markings) {
         return sheets(
@@ -200,8 +200,8 @@ public final class LabelSheet {
         return Printing.pdf("<!DOCTYPE html>\n" + page + "\n");
     }
 
-    private static void write(Markup page, TellLabel.Found found, Look look, String marking) {
-        Size size = look.size();
+     * @param markings what each says of its bottle
+     * @throws Impossible when nobody is to drink it, or what has to stand on it does not fit
         String width = number(size.width());
         String height = number(size.height());
         page.open(

@@ -1,6 +1,6 @@
 package org.stillroom.studio.sheet;
 
-import java.util.HashSet;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -10,6 +10,7 @@ import org.stillroom.core.quantity.Typed;
 import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
+import org.stillroom.studio.usecase.Minding;
 import org.stillroom.studio.usecase.WorkedPlan;
 
 /**
@@ -19,8 +20,16 @@ import org.stillroom.studio.usecase.WorkedPlan;
  * @param stage what it leaves for the recipe that uses it, or null for the recipe itself
  * @param number its place among the parts, from 1
  * @param of how many parts there are
+ * @param minding what rules say of the whole drink
+ * @param own stops and cautions to be told in this part
  */
-record Part(WorkedPlan worked, Plan.@Nullable StagePlan stage, int number, int of) {
+record Part(
+        WorkedPlan worked,
+        Plan.@Nullable StagePlan stage,
+        int number,
+        int of,
+        Minding minding,
+        List<Finding> own) {
     /** What was taken for granted, or must be known with the vessel in hand; other notes are for the desk. */
     private static final Set<String> SAID_ON_SHEETS = Set.of(
             "not-known",
@@ -31,15 +40,43 @@ record Part(WorkedPlan worked, Plan.@Nullable StagePlan stage, int number, int o
             "mark-at-room-temperature",
             "not-on-the-marks");
 
-    static Part ofStage(WorkedPlan.WorkedStage stage, int number, int of) {
-        return new Part(stage.worked(), stage.stage(), number, of);
+    static Part ofStage(WorkedPlan.WorkedStage stage, int number, int of, Minding minding) {
+        List<Finding> own = new ArrayList<>(weighty(stage.worked().findings()));
+        own.addAll(inStage(stage, minding));
+        return new Part(stage.worked(), stage.stage(), number, of, minding, own);
     }
 
-    static Part ofWhole(WorkedPlan worked, int of) {
-        return new Part(worked, null, of, of);
+    /** @param said what was said of the drink before it */
+    static Part ofWhole(WorkedPlan worked, int of, Minding minding, List<Finding> said) {
+        List<Finding> own = new ArrayList<>(weighty(worked.findings()));
+        own.removeAll(said);
+        return new Part(worked, null, of, of, minding, own);
     }
 
-    void write(Markup page, SheetOptions options) {
+    private static List<Finding> weighty(List<Finding> findings) {
+        return findings.stream()
+                .filter(finding -> finding.severity() != Severity.NOTE)
+                .toList();
+    }
+
+    /** Returns the cautions about what goes in or is done in a stage; stops stand above all parts. */
+    private static List<Finding> inStage(WorkedPlan.WorkedStage stage, Minding minding) {
+        Plan plan = stage.worked().plan();
+        List<Finding> found = new ArrayList<>();
+        for (int i = 0; i < plan.lines().size(); i++) {
+            found.addAll(minding.ofLine(
+                    stage.stage().ingredient(), i, plan.lines().get(i).name()));
+        }
+        for (int i = 1; i <= plan.recipe().steps().size(); i++) {
+            found.addAll(minding.ofOwnStep(stage.stage().ingredient(), i));
+        }
+        return found.stream()
+                .filter(finding -> finding.severity() == Severity.CAUTION)
+                .distinct()
+                .toList();
+    }
+
+    void write(Markup page, SheetOptions options, Footnotes footnotes) {
         page.open("section", "class", number == 1 ? "part" : "part next");
         if (of > 1) {
             page.open("h2")
@@ -50,11 +87,11 @@ record Part(WorkedPlan worked, Plan.@Nullable StagePlan stage, int number, int o
         if (stage != null) {
             leaves(page, stage);
         }
-        stops(page);
+        stops(page, heading(), worked.plan(), of(Severity.STOP), footnotes);
         new AskedFor(worked, options).write(page);
         new Amounts(worked, options).write(page, heading());
         page.element("p", byWeight(), "class", "rule");
-        columns(page, options);
+        columns(page, options, footnotes);
         blanks(page);
         page.close();
     }
@@ -83,89 +120,57 @@ record Part(WorkedPlan worked, Plan.@Nullable StagePlan stage, int number, int o
                 .close();
     }
 
-    private void stops(Markup page) {
-        if (of(Severity.STOP).isEmpty()) {
+    /** Writes a frame with what stops it; nothing where nothing does. */
+    static void stops(Markup page, String heading, Plan plan, List<Finding> stops, Footnotes footnotes) {
+        if (stops.isEmpty()) {
             return;
         }
         page.open("div", "class", "stop");
-        page.open(heading());
+        page.open(heading);
         Mark.OVER.draw(page);
-        page.text(worked.plan().reached() ? " Stop" : " Stop: cannot be reached. These amounts are the nearest.");
+        page.text(plan.reached() ? " Stop" : " Stop: cannot be reached. These amounts are the nearest.");
         page.close();
-        List<Finding> stops = of(Severity.STOP);
-        stops.forEach(stop -> page.open("p")
-                .open("strong")
-                .told(stop.rule(), stop.message())
-                .close()
-                .close());
-        Set<String> said = new HashSet<>();
-        for (Finding stop : stops) {
-            if (!stop.remedy().isEmpty() && said.add(stop.remedy())) {
-                page.open("p");
-                remedy(page, stop);
-                page.close();
-            }
-        }
+        new Remarks(stops, footnotes, Remarks.names(plan)).write(page, "p");
         page.close();
     }
 
-    private void columns(Markup page, SheetOptions options) {
+    private void columns(Markup page, SheetOptions options, Footnotes footnotes) {
         page.open("table", "class", "columns", "role", "presentation")
                 .open("tbody")
                 .open("tr");
         page.open("td", "class", "left");
-        new Steps(worked).write(page, heading());
-        cautions(page);
+        new Steps(worked, minding, stage == null ? null : stage.ingredient()).write(page, heading());
+        cautions(page, footnotes);
         page.close().open("td", "class", "right");
         new WhatItWillBe(worked, options).write(page, heading());
         page.close();
         page.close().close().close();
     }
 
-    private void cautions(Markup page) {
+    private void cautions(Markup page, Footnotes footnotes) {
         List<Finding> cautions = of(Severity.CAUTION);
         List<Caution> usual = Caution.of(worked.plan());
-        List<Finding> known = of(Severity.NOTE).stream()
-                .filter(note -> SAID_ON_SHEETS.contains(note.rule()))
+        List<Finding> known = worked.findings().stream()
+                .filter(note -> note.severity() == Severity.NOTE && SAID_ON_SHEETS.contains(note.rule()))
                 .toList();
         if (cautions.isEmpty() && usual.isEmpty() && known.isEmpty()) {
             return;
         }
+        Set<String> names = Remarks.names(worked.plan());
         page.element(heading(), "To mind").open("ul", "class", "mind");
-        for (Finding caution : cautions) {
-            near(page);
-            page.told(caution.rule(), caution.message()).typed(" ");
-            remedy(page, caution);
-            page.close();
-        }
+        new Remarks(cautions, footnotes, names).write(page, "li");
         for (Caution caution : usual) {
-            near(page);
-            page.text(caution.text()).close();
-        }
-        for (Finding note : known) {
-            page.open("li").told(note.rule(), note.message());
-            if (!note.remedy().isEmpty()) {
-                page.typed(" ").told(note.rule(), note.remedy());
-            }
+            page.open("li");
+            Mark.NEAR.draw(page);
+            page.element("strong", " " + Mark.NEAR.word() + ". ").text(caution.text());
             page.close();
         }
+        new Remarks(known, footnotes, names).write(page, "li");
         page.close();
     }
 
-    private static void near(Markup page) {
-        page.open("li");
-        Mark.NEAR.draw(page);
-        page.element("strong", " " + Mark.NEAR.word() + ". ");
-    }
-
-    private static void remedy(Markup page, Finding finding) {
-        if (!finding.remedy().isEmpty()) {
-            page.text("What to do:").typed(" ").told(finding.rule(), finding.remedy());
-        }
-    }
-
     private List<Finding> of(Severity severity) {
-        return worked.findings().stream()
+        return own.stream()
                 .filter(finding -> finding.severity() == severity)
                 .toList();
     }

@@ -2,11 +2,10 @@ package org.stillroom.studio.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.plan.MixingStep;
-import org.stillroom.core.reference.Finding;
-import org.stillroom.core.reference.Severity;
-import org.stillroom.core.safety.Rules;
+import org.stillroom.studio.usecase.Minding;
 import org.stillroom.studio.usecase.WorkedPlan;
 
 /** The steps with their tick boxes, the reason small; among them the measuring when all is in and cool. */
@@ -15,12 +14,21 @@ final class Steps {
     private static final String MIXING = "mixing";
 
     private final WorkedPlan worked;
+    private final Minding minding;
+    private final @Nullable String stage;
+    private int ownSteps;
 
-    /** What a rule says of an ingredient. */
-    private record Minded(String name, String rule, String verdict) {}
+    /** What a rule says of an ingredient, or of what is done. */
+    private record Minded(String of, String rule, String verdict) {}
 
-    Steps(WorkedPlan worked) {
+    /**
+     * @param minding what rules say of the whole drink
+     * @param stage name under which what is made is used, or null for the recipe itself
+     */
+    Steps(WorkedPlan worked, Minding minding, @Nullable String stage) {
         this.worked = worked;
+        this.minding = minding;
+        this.stage = stage;
     }
 
     void write(Markup page, String heading) {
@@ -56,29 +64,28 @@ final class Steps {
         if (!step.why().isEmpty()) {
             page.text(" ").open("small").told(MIXING, step.why()).close();
         }
-        mind(step)
-                .forEach(minded -> page.text(" ")
-                        .open("strong")
-                        .text("To mind:")
-                        .typed(" " + minded.name() + ", ")
-                        .told(minded.rule(), minded.verdict())
-                        .typed(".")
-                        .close());
+        mind(step).forEach(minded -> {
+            page.text(" ").open("strong").text("To mind:").typed(" ");
+            if (!minded.of().isEmpty()) {
+                page.typed(minded.of() + ", ");
+            }
+            page.told(minded.rule(), minded.verdict()).typed(".").close();
+        });
         page.close().close();
     }
 
-    /** Returns what rules say of the ingredients that go in at a step; the whole of it stands under the steps. */
+    /** Returns what rules say of the ingredients that go in at a step, or of what is done; the whole of it stands under the steps. */
     private List<Minded> mind(MixingStep step) {
         List<Minded> verdicts = new ArrayList<>();
         for (int line : step.lines()) {
             String name = worked.plan().lines().get(line).name();
-            for (Finding finding : worked.findings()) {
-                boolean its =
-                        finding.where().equals(name) || finding.where().startsWith("line " + (line + 1) + ", " + name);
-                if (its && finding.severity() != Severity.NOTE && Rules.isOne(finding.rule())) {
-                    verdicts.add(new Minded(name, finding.rule(), finding.verdict()));
-                }
-            }
+            minding.ofLine(stage, line, name)
+                    .forEach(finding -> verdicts.add(new Minded(name, finding.rule(), finding.verdict())));
+        }
+        if (step.act() == MixingStep.Act.OWN) {
+            ownSteps++;
+            minding.ofOwnStep(stage, ownSteps)
+                    .forEach(finding -> verdicts.add(new Minded("", finding.rule(), finding.verdict())));
         }
         return verdicts.stream().distinct().toList();
     }

@@ -30,6 +30,7 @@ import org.stillroom.core.safety.HouseRule;
 import org.stillroom.core.safety.Keeping;
 import org.stillroom.core.safety.Knowledge;
 import org.stillroom.core.safety.Place;
+import org.stillroom.core.safety.Rules;
 import org.stillroom.core.safety.Safety;
 import org.stillroom.core.safety.Serving;
 import org.stillroom.planner.shopping.Money;
@@ -92,6 +93,16 @@ public final class TellLabel {
             statements = List.copyOf(statements);
             duty = List.copyOf(duty);
             findings = List.copyOf(findings);
+        }
+
+        /** Returns what means that nobody is to drink it. */
+        public List<Finding> notForDrinking() {
+            return against.stream().filter(Rules::isNotForDrinking).toList();
+        }
+
+        /** Returns whether a rule forbids it. */
+        public boolean isStopped() {
+            return against.stream().anyMatch(finding -> finding.severity() == Severity.STOP);
         }
 
         /** Returns the same with an address that it leads to. */

@@ -11,6 +11,7 @@ import org.stillroom.core.plan.MixingStep;
 import org.stillroom.core.plan.Plan;
 import org.stillroom.core.plan.PlannedLine;
 import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
 import org.stillroom.core.safety.Grounds;
 import org.stillroom.planner.marks.Measured;
 
@@ -44,6 +45,11 @@ public record WorkedPlan(
         runningTotals = List.copyOf(runningTotals);
         stages = List.copyOf(stages);
         findings = List.copyOf(findings);
+    }
+
+    /** Returns whether it cannot be reached, or a rule forbids it. */
+    public boolean isStopped() {
+        return !plan.reached() || findings.stream().anyMatch(finding -> finding.severity() == Severity.STOP);
     }
 
     /** Returns what a line doses per litre of what is made, or null where it is no dose. */

@@ -9,6 +9,7 @@ import org.stillroom.studio.web.compose.ComposeRoom;
 import org.stillroom.studio.web.frame.Room;
 import org.stillroom.studio.web.make.MakeRoom;
 import org.stillroom.studio.web.rest.RestRoom;
+import org.stillroom.studio.web.safety.SafetyRoom;
 import org.stillroom.studio.web.settings.SettingsRoom;
 import org.stillroom.studio.web.shelf.ShelfRoom;
 import org.stillroom.studio.web.tables.TablesRoom;
@@ -26,6 +27,7 @@ public final class Rooms {
                 new TablesRoom(),
                 new SettingsRoom(store, folder),
                 new ClarityRoom(store),
+                new SafetyRoom(store),
                 new ApiRoom(store));
     }
 }

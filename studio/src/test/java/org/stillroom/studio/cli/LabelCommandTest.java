@@ -47,6 +47,32 @@ class LabelCommandTest {
         throw new AssertionError("no class " + name);
     }
 
+    @Test
+    void whatNobodyIsToDrinkGetsNoLabel() throws IOException {
+        Path poison = folder.resolve("poison.yaml");
+        Files.writeString(poison, """
+                stillroom: 1
+                title: Garden bitter
+                target: {volume: 1 L, strength: 30 %, sugar: 200 g/L}
+                ingredients:
+                  - {name: foxglove, kind: dried plant}
+                lines:
+                  - {use: foxglove, amount: 1 g}
+                  - {use: spirit 96 %, amount: free}
+                  - {use: white sugar, amount: free}
+                  - {use: water, amount: free}
+                """);
+        for (String name : new String[] {"bad.pdf", "bad.svg"}) {
+            Path out = folder.resolve(name);
+            Desk.Run run = Desk.type("label " + poison + " --out " + out);
+            assertThat(run.exit()).as(name).isEqualTo(1);
+            assertThat(run.err()).as(name).contains("no label is drawn", "Foxglove", "Leave it out.");
+            assertThat(out).as(name).doesNotExist();
+        }
+        assertThat(Desk.type("label " + poison).exit()).isEqualTo(1);
+        assertThat(Desk.type("label " + recipe("28 %", "200 g/L")).exit()).isZero();
+    }
+
     /** A published label of 45 % vol and 100 g/L: 289 kcal and 1200 kJ per 100 mL. */
     @Test
     @Tag("published")

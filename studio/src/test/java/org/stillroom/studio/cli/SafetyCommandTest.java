@@ -81,7 +81,24 @@ class SafetyCommandTest {
         Desk.Run run = Desk.type("safety " + file + " --json");
         assertThat(run.exit()).isEqualTo(1);
         assertThat(rules(json(run), "stop")).contains("not-for-drinking");
-        assertThat(rules(Desk.ask("plan " + file).json(), "stop")).contains("not-for-drinking");
+        Desk.Run plan = Desk.type("plan " + file + " --json");
+        assertThat(plan.exit()).isEqualTo(1);
+        assertThat(rules(json(plan), "stop")).contains("not-for-drinking");
+        assertThat(Desk.type("sheet " + file).exit()).isEqualTo(1);
+        assertThat(Desk.type("plan " + recipe("caraway oil", "0.05 g/L")).exit())
+                .isZero();
+        assertThat(Desk.type("sheet " + recipe("caraway oil", "0.05 g/L")).exit())
+                .isZero();
+    }
+
+    /** A limit that only one of the laws has ends with exit 1 too, and each limit says whose it is. */
+    @Test
+    void whatALawForbidsEndsWithExitOneAndSaysWhoseLawItIs() throws IOException {
+        String file = recipe("sage oil", "0.03 g/L");
+        Desk.Run plan = Desk.type("plan " + file);
+        assertThat(plan.exit()).isEqualTo(1);
+        assertThat(plan.out()).contains("By: Law, US", "By: Law, EU");
+        assertThat(Desk.type("safety " + file + " --servings 20").out()).contains("By: Guidance, no law");
     }
 
     @Test
@@ -197,7 +214,7 @@ class SafetyCommandTest {
     @Test
     void whatIsHandedOutCarriesTheStandingSentence() throws IOException {
         String recipe = recipe("pennyroyal oil", "0.01 g/L");
-        assertThat(Desk.ask("plan " + recipe).json().get("standing").stringValue())
+        assertThat(json(Desk.type("plan " + recipe + " --json")).get("standing").stringValue())
                 .contains("not legal or medical advice");
         assertThat(Desk.type("sheet " + recipe).out()).contains("not legal or medical advice", "Stop", "Leave it out.");
     }

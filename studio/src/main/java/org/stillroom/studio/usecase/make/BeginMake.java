@@ -10,6 +10,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.plan.Plan;
 import org.stillroom.core.plan.Planner;
 import org.stillroom.core.plan.Planning;
 import org.stillroom.core.quantity.Bottles;
@@ -23,19 +24,22 @@ import org.stillroom.core.recipe.Making;
 import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
+import org.stillroom.core.safety.Safety;
 import org.stillroom.studio.store.Instrument;
 import org.stillroom.studio.store.InstrumentSheet;
 import org.stillroom.studio.store.Make;
 import org.stillroom.studio.store.Revision;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.FollowDose;
+import org.stillroom.studio.usecase.Minding;
 import org.stillroom.studio.usecase.shelf.LotOnShelf;
+import org.stillroom.studio.usecase.shelf.MakersGrounds;
 import org.stillroom.studio.usecase.shelf.MakersOunce;
 import org.stillroom.studio.usecase.shelf.OwnDroppers;
 import org.stillroom.studio.usecase.shelf.ReadInstrument;
 import org.stillroom.studio.usecase.shelf.ShelfLots;
 
-/** Begins to make a saved revision: in what size, measured with what, taken from which lots. */
+/** Begins to make a saved revision: in what size, measured with what, taken from which lots. What nobody is to drink is not begun. */
 public final class BeginMake {
     private final Store store;
 
@@ -237,6 +241,19 @@ public final class BeginMake {
                 "Choose one that is calibrated, or calibrate it first.");
     }
 
+    /** Returns what rules say of the drink of a revision, as the shelf is now; nothing where it cannot be planned, which beginning tells. */
+    public Minding minding(Revision revision) {
+        MakeStart start = new MakeStart(null, List.of(), Map.of(), Map.of(), isBar(), Map.of());
+        ShowMake.Ready ready = ShowMake.ready(store, revision, start);
+        return ready.making() != null && Planner.plan(ready.making()) instanceof Planning.Planned planned
+                ? minding(planned.plan())
+                : new Minding(List.of());
+    }
+
+    private Minding minding(Plan plan) {
+        return new Minding(Safety.ofPlan(plan, MakersGrounds.of(store)));
+    }
+
     private OunceMeaning ounce() {
         return MakersOunce.of(store.settings());
     }
@@ -271,8 +288,13 @@ public final class BeginMake {
         if (ready.making() == null) {
             return new Outcome.Refused(ready.problems());
         }
-        if (Planner.plan(ready.making()) instanceof Planning.Refused refused) {
+        Planning planning = Planner.plan(ready.making());
+        if (planning instanceof Planning.Refused refused) {
             return new Outcome.Refused(refused.problems());
+        }
+        Minding minding = minding(((Planning.Planned) planning).plan());
+        if (!minding.notForDrinking().isEmpty()) {
+            return new Outcome.Refused(minding.notForDrinking());
         }
         MakeStart pinned = new MakeStart(millilitres, instruments, wish.lots(), ready.stages(), isBar(), droppers);
         return new Outcome.Begun(store.makes().begin(recipe, number, LogBodies.write(pinned), request));

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.studio.store.Make;
 import org.stillroom.studio.store.Revision;
+import org.stillroom.studio.usecase.Minding;
 
 /**
  * How a make stands: worked out from its start and its log, never kept apart from them.
@@ -18,6 +19,7 @@ import org.stillroom.studio.store.Revision;
  * @param log all of it, what was taken back included
  * @param timers that run, or have run out and were not switched off
  * @param problems why a later part cannot be planned; empty as a rule
+ * @param minding what rules say of the drink as it stands, which goes with its steps
  */
 public record MakeState(
         Make make,
@@ -26,7 +28,8 @@ public record MakeState(
         List<MakePart> parts,
         List<LogEntry> log,
         List<Timer> timers,
-        List<Finding> problems) {
+        List<Finding> problems,
+        Minding minding) {
     public MakeState {
         parts = List.copyOf(parts);
         log = List.copyOf(log);
@@ -54,6 +57,16 @@ public record MakeState(
     /** Returns the step that is at hand, or null when everything is done. */
     public @Nullable MakeStep here() {
         return steps().stream().filter(MakeStep::isToCome).findFirst().orElse(null);
+    }
+
+    /** Returns what rules say of a step: of what goes in at it, or of what is done. */
+    public List<Finding> minded(MakeStep step) {
+        MakePart part = partOf(step);
+        MakeStep.Pour pour = step.pour();
+        if (pour != null) {
+            return minding.ofLine(part.ingredient(), pour.line(), pour.name());
+        }
+        return step.kind() == MakeStep.Kind.OWN ? minding.ofOwnStep(part.ingredient(), step.ownNumber()) : List.of();
     }
 
     /** Returns the part that a step belongs to. */

@@ -109,6 +109,11 @@ public record MakeStep(
         return pour != null;
     }
 
+    /** Returns which of the maker's own steps it is, from 1. */
+    int ownNumber() {
+        return Integer.parseInt(id.substring(id.lastIndexOf('-') + 1));
+    }
+
     /** Returns by how many grams more went in than was asked; negative when it was less. */
     public double over() {
         return entries.stream()

@@ -22,13 +22,16 @@ import org.stillroom.core.recipe.MeasureKind;
 import org.stillroom.core.recipe.OtherDropper;
 import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.reference.Finding;
+import org.stillroom.core.safety.Safety;
 import org.stillroom.studio.recipefile.SheetReader;
 import org.stillroom.studio.recipefile.SheetReading;
 import org.stillroom.studio.store.InstrumentSheet;
 import org.stillroom.studio.store.Make;
 import org.stillroom.studio.store.Revision;
 import org.stillroom.studio.store.Store;
+import org.stillroom.studio.usecase.Minding;
 import org.stillroom.studio.usecase.SizeRecipe;
+import org.stillroom.studio.usecase.shelf.MakersGrounds;
 
 /** Works out how a make stands, from its revision, its start and its log alone. */
 public final class ShowMake {
@@ -56,7 +59,7 @@ public final class ShowMake {
         if (ready.making() != null) {
             new Unfolding(log, parts, problems).whole(ready.making());
         }
-        return new MakeState(make, revision, start, parts, log, timers(log, parts), problems);
+        return new MakeState(make, revision, start, parts, log, timers(log, parts), problems, minding(parts));
     }
 
     /** What is made, in its size and with its measures; or why not. */
@@ -120,6 +123,15 @@ public final class ShowMake {
             }
         }
         return together;
+    }
+
+    /** Returns what rules say of the drink that comes of it now; of a make that cannot be planned, nothing. */
+    private Minding minding(List<MakePart> parts) {
+        MakePart last = parts.isEmpty() ? null : parts.get(parts.size() - 1);
+        return new Minding(
+                last == null || last.ingredient() != null
+                        ? List.of()
+                        : Safety.ofPlan(last.measured().plan(), MakersGrounds.of(store)));
     }
 
     private static List<MakeState.Timer> timers(List<LogEntry> log, List<MakePart> parts) {

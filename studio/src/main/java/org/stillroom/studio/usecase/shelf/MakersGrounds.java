@@ -13,7 +13,7 @@ import org.stillroom.studio.store.Lot;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.rules.RulesInForce;
 
-/** What drinks are judged on in a studio: the tables in force, the analyses of its lots, and the rules of the house. */
+/** What drinks are judged on in a studio: the tables in force, the analyses of its lots, the rules of the house, and who drinks how much under whose law. */
 public final class MakersGrounds {
     private MakersGrounds() {}
 
@@ -31,7 +31,8 @@ public final class MakersGrounds {
                 .toList();
         return Grounds.of(rules.knowledge())
                 .with(analyses(lots))
-                .with(HouseRules.read(house, rules.knowledge()).kept().and(new HouseRules(notRead)));
+                .with(HouseRules.read(house, rules.knowledge()).kept().and(new HouseRules(notRead)))
+                .with(MakersServing.of(store.settings()));
     }
 
     /** Returns what drinks are judged on where these lots are what there is. */

@@ -1,5 +1,6 @@
 package org.stillroom.studio.web.api;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.NoSuchElementException;
@@ -102,6 +103,9 @@ public final class ApiRoom implements Room {
 
     private static void send(Visit visit, Reply reply, int status) {
         reply.headers().forEach((name, value) -> visit.context().header(name, value));
-        visit.context().status(status).contentType(reply.type()).result(reply.body());
+        visit.context()
+                .status(status)
+                .contentType(reply.type())
+                .result(reply.body().getBytes(StandardCharsets.UTF_8));
     }
 }

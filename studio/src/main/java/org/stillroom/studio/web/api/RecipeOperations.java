@@ -244,7 +244,7 @@ final class RecipeOperations {
 
     private Reply file(Call call) {
         Revision revision = latestOf(call);
-        return Reply.text("application/yaml", texts.handedOut(revision.text()))
+        return Reply.text("application/yaml; charset=utf-8", texts.handedOut(revision.text()))
                 .version(revision.number())
                 .header("Content-Disposition", "attachment; filename=\"" + revision.recipe() + ".yaml\"");
     }

@@ -23,6 +23,7 @@ import org.stillroom.core.reference.Severity;
 import org.stillroom.core.safety.Amount;
 import org.stillroom.core.safety.Drink;
 import org.stillroom.core.safety.Range;
+import org.stillroom.core.safety.Rules;
 import org.stillroom.core.safety.Serving;
 import org.stillroom.planner.marks.MeasuredLine;
 import org.stillroom.planner.shopping.ShoppingList;
@@ -292,6 +293,28 @@ public record ComposeView(
                 .toList();
     }
 
+    private List<Finding> stopping() {
+        return composed.worked() == null
+                ? List.of()
+                : findings().stream()
+                        .filter(finding -> finding.severity() == Severity.STOP)
+                .toList();
+    }
+
+    /** Returns how many things stop what is planned. */
+    public int stops() {
+        return stopping().size();
+    }
+
+    /** Returns what stops it, that nobody is to drink it before all else; null when nothing does. */
+    public @Nullable Finding stop() {
+        List<Finding> stops = stopping();
+        return stops.stream()
+                .filter(Rules::isNotForDrinking)
+                .findFirst()
+                .orElse(stops.isEmpty() ? null : stops.get(0));
+    }
+
     /** Returns what is good to know. */
     public List<Finding> remarks() {
         return composed.findings().stream()
@@ -299,7 +322,17 @@ public record ComposeView(
                 .toList();
     }
 
-    /** Returns the watched substances in what is made, by usual servings; nothing without a plan that makes something. */
+    private Serving drinks() {
+        WorkedPlan worked = composed.worked();
+        return worked == null ? Serving.USUAL : worked.grounds().serving();
+    }
+
+    /** Returns how much of it somebody drinks a day, as it was settled. */
+    public String serving() {
+        return words.say("compose.servings", words.plain(drinks().perDay()), words.plain(drinks().millilitres()));
+    }
+
+    /** Returns the watched substances in what is made; nothing without a plan that makes something. */
     public List<Amount> substances() {
         WorkedPlan worked = composed.worked();
         return worked == null || worked.plan().liquid().total() == 0.0
@@ -307,8 +340,8 @@ public record ComposeView(
                 : Drink.of(worked.plan(), worked.grounds()).amounts();
     }
 
-    /** Returns milligrams of what is known on a day of usual servings, at most, in three figures. */
+    /** Returns milligrams of what is known on a day, at most, in three figures. */
     public String aDay(Amount amount) {
-        return Range.figures(amount.perDay(Serving.USUAL).most());
+        return Range.figures(amount.perDay(drinks()).most());
     }
 }

@@ -69,7 +69,12 @@ public final class Visit {
     public void part(String template, Map<String, Object> model) {
         Map<String, Object> all = new HashMap<>(model);
         all.put("words", words);
-        context.html(Templates.html(template, all));
+        html(Templates.html(template, all));
+    }
+
+    /** Answers with a page as it stands; the charset is said, so that nobody has to guess it. */
+    public void html(String page) {
+        context.contentType("text/html; charset=utf-8").result(page);
     }
 
     /** Goes on to another page after a change; a script that wants a part loads its own page again. */
@@ -128,7 +133,7 @@ public final class Visit {
         public void show(String template, Map<String, Object> model) {
             Map<String, Object> all = new HashMap<>(model);
             all.put("frame", frame.of(context, words, title, room, styles, scripts));
-            context.html(Templates.html(template, all));
+            html(Templates.html(template, all));
         }
     }
 }

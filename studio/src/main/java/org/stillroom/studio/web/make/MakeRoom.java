@@ -137,6 +137,7 @@ public final class MakeRoom implements Room {
         model.put("size", visit.field("size"));
         model.put("problems", problems);
         model.put("learnt", learnt(visit, revision, lots));
+        model.put("minding", begin.minding(revision));
         visit.page(visit.words().say("make.beginTitle", revision.title()), key())
                 .style("make.css")
                 .show("make/begin.jte", model);
@@ -356,7 +357,7 @@ public final class MakeRoom implements Room {
         BatchSheet sheet = finish.preview(state);
         visit.page(visit.words().say("make.finishTitle"), key())
                 .style("make.css")
-                .show("make/finish.jte", Map.of("make", state.make(), "sheet", sheet, "ready", state.isPoured()));
+                .show("make/finish.jte", Map.of("make", state.make(), "sheet", sheet, "ready", state.isPoured(), "minding", state.minding()));
     }
 
     private void finished(Visit visit) {

@@ -11,6 +11,7 @@ import org.stillroom.core.plan.Way;
 import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
+import org.stillroom.core.safety.Rules;
 import org.stillroom.planner.marks.MeasuredLine;
 import org.stillroom.planner.marks.Reading;
 import org.stillroom.studio.usecase.make.LogEntry;
@@ -101,6 +102,20 @@ public final class MakeView {
     public boolean isNow(MakeStep step) {
         MakeStep now = now();
         return now != null && now.id().equals(step.id());
+    }
+
+    /** Returns what nobody is to drink in this make, besides what the step at hand says itself. */
+    public List<Finding> halts() {
+        MakeStep now = now();
+        List<Finding> said = now == null ? List.of() : state.minded(now);
+        return state.minding().notForDrinking().stream()
+                .filter(stop -> !said.contains(stop))
+                .toList();
+    }
+
+    /** Returns whether what goes in at a step is not for drinking, so that doing it is not offered. */
+    public boolean isForbidden(MakeStep step) {
+        return state.minded(step).stream().anyMatch(Rules::isNotForDrinking);
     }
 
     public int number(MakeStep step) {

@@ -73,9 +73,8 @@ final class SheetPages {
                     .result(DaySheet.pdf(plan, options));
         } else {
             String page = DaySheet.html(plan, options);
-            visit.context()
-                    .header("Content-Security-Policy", "default-src 'none'; style-src" + hashes(page))
-                    .html(page);
+            visit.context().header("Content-Security-Policy", "default-src 'none'; style-src" + hashes(page));
+            visit.html(page);
         }
     }
 

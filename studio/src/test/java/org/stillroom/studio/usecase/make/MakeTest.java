@@ -457,4 +457,61 @@ class MakeTest {
                 .reading()
                 .words();
     }
+
+    private static final String FOXGLOVE = Kitchen.BAY
+            .replace("ingredients:\n", "ingredients:\n  - {name: foxglove, kind: dried plant}\n")
+            .replace("lines:\n", "lines:\n  - {use: foxglove, amount: 1 g}\n");
+
+    @Test
+    void whatNobodyIsToDrinkIsNotBegun() {
+        String recipe = kitchen.saved("Bay", FOXGLOVE);
+        BeginMake.Wish wish = new BeginMake.Wish("", false, Map.of(), Map.of());
+        BeginMake.Outcome outcome = new BeginMake(kitchen.store).answer(recipe, 1, wish, Kitchen.request());
+        assertThat(outcome).isInstanceOf(BeginMake.Outcome.Refused.class);
+        Finding why = ((BeginMake.Outcome.Refused) outcome).problems().get(0);
+        assertThat(why.where()).isEqualTo("foxglove");
+        assertThat(why.message()).contains("cardiac glycosides, lethal");
+        assertThat(why.remedy()).isEqualTo("Leave it out.");
+        assertThat(kitchen.store.makes().open()).isEmpty();
+    }
+
+    /** Begun before the stop was known, or under other tables: the stop goes with its step, stays when it is in, and goes when it is left out. */
+    @Test
+    void theStopOfAMakeThatIsBegunStandsAtItsStep() {
+        MakeStart start = new MakeStart(null, List.of(), Map.of(), Map.of(), false, Map.of());
+        String make = kitchen.store
+                .makes()
+                .begin(kitchen.saved("Bay", FOXGLOVE), 1, LogBodies.write(start), Kitchen.request())
+                .id();
+        MakeState state = kitchen.state(make);
+        assertThat(state.minding().notForDrinking()).hasSize(1);
+        assertThat(state.minded(state.step("1/line-1")))
+                .extracting(Finding::rule)
+                .containsExactly("plant");
+        assertThat(state.minded(state.step("1/line-2"))).isEmpty();
+        new RecordStep(kitchen.store).skipped(state, state.step("1/line-1"), state.seen(), Kitchen.request());
+        assertThat(kitchen.state(make).minding().notForDrinking()).isEmpty();
+
+        String other = kitchen.store
+                .makes()
+                .begin(kitchen.saved("Bay too", FOXGLOVE), 1, LogBodies.write(start), Kitchen.request())
+                .id();
+        kitchen.finishAsAsked(other);
+        assertThat(kitchen.state(other).minding().notForDrinking()).hasSize(1);
+    }
+
+    @Test
+    void cautionsStandWhereTheThingGoesInAndWhereItIsDone() {
+        String recipe = kitchen.saved(
+                "Elder",
+                Kitchen.BAY
+                        .replace("ingredients:\n", "ingredients:\n  - {name: elderflower, kind: fresh plant, contains: {water: 80 %}}\n")
+                        .replace("lines:\n", "lines:\n  - {use: elderflower, amount: 30 g}\n")
+                        .replace("Steep with a peel", "Put a piece of dry ice in, steep"));
+        MakeState state = kitchen.state(kitchen.begun(recipe));
+        assertThat(state.minded(state.step("1/line-1")))
+                .extracting(Finding::verdict)
+                .contains("look-alikes");
+        assertThat(state.minded(state.step("1/own-1"))).extracting(Finding::rule).containsExactly("dry-ice");
+    }
 }

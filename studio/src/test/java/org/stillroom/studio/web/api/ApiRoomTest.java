@@ -123,6 +123,24 @@ class ApiRoomTest {
         assertThat(other.json().get("findings")).hasSize(1);
     }
 
+    /** Umlauts, quotation marks, a dash and what lies beyond the first plane come back as they were sent, in every kind of answer. */
+    @Test
+    void everyTextIsAnsweredAsItWasSent() throws Exception {
+        String title = "Kräuter „nach Tisch“ – für 12 € \uD83C\uDF50";
+        String text = QUINCE.replace("Quince, brought down", title);
+        String id = program.post("/recipes", recipe(text)).text("recipe");
+
+        Answer file = program.get("/recipes/" + id + "/file");
+        assertThat(file.header("Content-Type")).isEqualToIgnoringCase("application/yaml; charset=utf-8");
+        assertThat(file.body()).contains("title: " + title).doesNotContain("?");
+        assertThat(program.get("/recipes/" + id).text("text")).isEqualTo(text);
+        assertThat(program.get("/recipes").body()).contains(title);
+        assertThat(program.post("/plan", recipe(text)).text("title")).isEqualTo(title);
+        assertThat(program.post("/plan", recipe(text.replace("water,", "Wäßer „x“,"))).body())
+                .contains("Wäßer „x“");
+        assertThat(program.get("/recipes/%E2%80%9Enichts%E2%80%9C").status()).isEqualTo(404);
+    }
+
     @Test
     void aRecipeAsJsonKeepsItsLinesAndItsEmoji() throws Exception {
         String body = "{\n\t\"recipe\": {\n\t\t\"stillroom\": 1,\n\t\t\"title\": \"Pear \\ud83c\\udf50 \\/ mint\",\n"

@@ -98,6 +98,26 @@ class StudioServerTest {
     }
 
     @Test
+    void pagesAndFaultsAreSentAsTheyAreWritten() throws Exception {
+        for (String path : List.of("settings", "nowhere", "broken")) {
+            HttpResponse<byte[]> page = browser.send(
+                    HttpRequest.newBuilder(URI.create(server.url() + path))
+                            .header("Accept-Language", "de")
+                            .build(),
+                    HttpResponse.BodyHandlers.ofByteArray());
+            assertThat(page.headers().firstValue("Content-Type"))
+                    .as(path)
+                    .get()
+                    .asString()
+                    .isEqualToIgnoringWhitespace("text/html;charset=utf-8");
+            assertThat(new String(page.body(), StandardCharsets.UTF_8))
+                    .as(path)
+                    .containsPattern("[äöü]")
+                    .doesNotContain("\uFFFD");
+        }
+    }
+
+    @Test
     void aChangeWithItsTokenIsTakenAndOneWithoutIsNot() throws Exception {
         String token = token();
 

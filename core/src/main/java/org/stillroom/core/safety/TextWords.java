@@ -1,0 +1,175 @@
+package org.stillroom.core.safety;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+
+/**
+ * What makers write in sentences, as words: small letters, umlauts and accents spelt out, and where a clause ends.
+ *
+ * <p>A word keeps a minus before its number, so that −18 °C is not 18 °C.
+ */
+final class TextWords {
+    /** How far before a thing "no" or "ohne" still denies it, in words of the same clause. */
+    private static final int THING_DENIED_WITHIN = 3;
+
+    private static final Set<String> DENYING_THINGS = Set.of(
+            "no", "non", "without", "avoid", "instead", "kein", "keine", "keinen", "keinem", "keiner", "ohne", "statt", "anstatt");
+
+    /** How far before it "never" or "nicht" denies that something is done. */
+    private static final int DEED_DENIED_WITHIN = 5;
+
+    private static final Set<String> DENYING_DEEDS = Set.of("not", "never", "don't", "cannot", "nicht", "nie", "niemals");
+
+    /** What follows "not" where only how long or how hot is denied. */
+    private static final Set<String> QUALIFYING = Set.of(
+            "too", "only", "just", "more", "longer", "above", "over", "hotter", "zu", "nur", "mehr", "laenger", "ueber", "heisser");
+
+    private final List<Word> words = new ArrayList<>();
+    private int clause;
+
+    private record Word(String text, int clause) {}
+
+    /** Where something stands: the words from {@code first} up to but not including {@code end}. */
+    record Place(int first, int end) {
+        boolean isWithin(Place other, int words) {
+            return first - other.end() <= words && other.first() - end <= words;
+        }
+
+        boolean overlaps(Place other) {
+            return first < other.end() && other.first() < end;
+        }
+    }
+
+    private TextWords() {}
+
+    static TextWords of(String text) {
+        TextWords read = new TextWords();
+        StringBuilder word = new StringBuilder();
+        String plain = text.toLowerCase(Locale.ROOT);
+        for (int i = 0; i < plain.length(); i++) {
+            read.take(plain, i, word);
+        }
+        read.end(word);
+        return read;
+    }
+
+    private void take(String text, int at, StringBuilder word) {
+        char c = text.charAt(at);
+        boolean digitNext = at + 1 < text.length() && Character.isDigit(text.charAt(at + 1));
+        boolean minus = (c == '-' || c == '−' || c == '–') && digitNext && word.length() == 0;
+        boolean inNumber = (c == '.' || c == ',') && digitNext && endsInDigit(word);
+        boolean apostrophe = (c == '\'' || c == '’') && word.length() > 0;
+        if (Character.isLetterOrDigit(c) || apostrophe) {
+            word.append(spelt(c));
+        } else if (minus) {
+            word.append('-');
+        } else if (inNumber) {
+            word.append('.');
+        } else {
+            end(word);
+            if (".,;:!?()\n".indexOf(c) >= 0) {
+                clause++;
+            }
+        }
+    }
+
+    private static boolean endsInDigit(StringBuilder word) {
+        return word.length() > 0 && Character.isDigit(word.charAt(word.length() - 1));
+    }
+
+    private static String spelt(char c) {
+        return switch (c) {
+            case 'ä' -> "ae";
+            case 'ö' -> "oe";
+            case 'ü' -> "ue";
+            case 'ß' -> "ss";
+            case 'é', 'è', 'ê' -> "e";
+            case 'à', 'â' -> "a";
+            case 'ô' -> "o";
+            case 'î' -> "i";
+            case '’' -> "'";
+            default -> String.valueOf(c);
+        };
+    }
+
+    private void end(StringBuilder word) {
+        if (word.length() > 0) {
+            words.add(new Word(word.toString(), clause));
+            word.setLength(0);
+        }
+    }
+
+    /** Returns where a phrase stands and is not denied. */
+    List<Place> places(Phrase phrase) {
+        List<Place> places = new ArrayList<>();
+        int length = phrase.words().size();
+        for (int i = 0; i + length <= words.size(); i++) {
+            if (stands(phrase, i) && !isDenied(i)) {
+                places.add(new Place(i, i + length));
+            }
+        }
+        return places;
+    }
+
+    private boolean stands(Phrase phrase, int at) {
+        for (int i = 0; i < phrase.words().size(); i++) {
+            Word word = words.get(at + i);
+            if (word.clause() != words.get(at).clause() || !phrase.words().get(i).fits(word.text())) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean isDenied(int at) {
+        for (int i = Math.max(0, at - DEED_DENIED_WITHIN); i < at; i++) {
+            Word word = words.get(i);
+            boolean thing = at - i <= THING_DENIED_WITHIN && DENYING_THINGS.contains(word.text());
+            boolean deed = DENYING_DEEDS.contains(word.text())
+                    && !QUALIFYING.contains(words.get(i + 1).text());
+            if (word.clause() == words.get(at).clause() && (thing || deed)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** One word after the other, each whole, in one or as more than one, or as a part: "heat*", "*topf", "*kristall*". */
+    record Phrase(List<Stem> words) {
+        Phrase {
+            words = List.copyOf(words);
+        }
+
+        static Phrase of(String written) {
+            List<Stem> stems = new ArrayList<>();
+            for (String word : written.strip().split(" ", -1)) {
+                stems.add(Stem.of(word));
+            }
+            return new Phrase(stems);
+        }
+    }
+
+    /** A word, or a part of one. */
+    record Stem(String text, boolean openBefore, boolean openBehind) {
+        static Stem of(String written) {
+            boolean before = written.startsWith("*");
+            boolean behind = written.endsWith("*");
+            String bare = written.substring(before ? 1 : 0, written.length() - (behind ? 1 : 0));
+            StringBuilder spelt = new StringBuilder();
+            bare.toLowerCase(Locale.ROOT).chars().forEach(c -> spelt.append(spelt((char) c)));
+            if (spelt.length() == 0) {
+                throw new IllegalArgumentException("\"" + written + "\" holds no word");
+            }
+            return new Stem(spelt.toString(), before, behind);
+        }
+
+        boolean fits(String word) {
+            if (openBefore) {
+                return openBehind ? word.contains(text) : word.endsWith(text);
+            }
+            return openBehind ? word.startsWith(text) : word.equals(text) || word.equals(text + "s");
+        }
+    }
+}

@@ -1,0 +1,194 @@
+package org.stillroom.core.safety;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.reference.Finding;
+
+/** What steps and notes speak of, as makers write it; sentences of our own. */
+class TextCautionsTest {
+    private static Bench drink() {
+        return new Bench().strong("neutral spirit", Kind.SPIRIT, 96.0, 300.0).grams("water", Kind.WATER, 500.0);
+    }
+
+    private static List<Finding> ofTexts(Bench drink) {
+        return drink.safety().findings().stream()
+                .filter(finding -> Knowledge.SHIPPED.textCautions().stream()
+                        .anyMatch(row -> row.message().equals(finding.message())))
+                .toList();
+    }
+
+    private static List<String> verdicts(Bench drink) {
+        return ofTexts(drink).stream().map(Finding::verdict).distinct().toList();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Whizz it in a blender for a minute. | flame",
+                "Put it through the food processor. | flame",
+                "Heat in a pan | flame",
+                "Warm the macerate gently in a saucepan. | flame",
+                "Heat on the cooker | flame",
+                "Set it on the induction plate. | flame",
+                "Warm it on the stove with the sugar. | flame",
+                "Flambé | flame",
+                "Flambé the peel over the glass. | flame",
+                "Set alight and blow out. | flame",
+                "Mit dem Stabmixer pürieren. | flame",
+                "Im Topf langsam erwärmen. | flame",
+                "Auf dem Herd erhitzen. | flame",
+                "Not too hot on the stove. | flame",
+                "Nicht zu lange auf dem Herd erhitzen. | flame",
+                "Not in the jar, in the blender. | flame",
+                "Auf der Kochplatte ziehen lassen. | flame",
+                "Die Küchenmaschine nehmen. | flame",
+                "Den Zucker flambieren. | flame",
+                "Seal the jars and simmer them in a water bath | pressure",
+                "closed mason jar in a pot of hot water | pressure",
+                "Close the lid tightly, then stand it in hot water for two hours. | pressure",
+                "Cook it sous vide at 60 °C. | pressure",
+                "In a pressure cooker for an hour. | pressure",
+                "Das Glas luftdicht ins Wasserbad stellen. | pressure",
+                "Verschlossene Flaschen in heißem Wasser ziehen lassen. | pressure",
+                "Shake it in a soda syphon. | pressure",
+                "Rapid infusion with nitrous. | pressure",
+                "Mit dem Sahnesiphon aufschäumen. | pressure",
+                "Keep it in a lead crystal decanter. | lead",
+                "Decant into the crystal carafe. | lead",
+                "Rest it in a ceramic crock. | lead",
+                "Leave for a month in a stoneware crock | lead",
+                "Use glazed earthenware with a lid. | lead",
+                "In der Kristallkaraffe aufheben. | lead",
+                "Im Steinguttopf ansetzen. | lead",
+                "Boil down in a copper pot. | metal",
+                "Collect it in a galvanised bucket. | metal",
+                "Im Kupfertopf einkochen. | metal",
+                "Im verzinkten Eimer mischen. | metal",
+                "Steep in a plastic tub. | plastic",
+                "Fill into a PET bottle. | plastic",
+                "In einer Plastikflasche schütteln. | plastic",
+                "In Kunststoffeimern ansetzen. | plastic",
+                "Serve as shots at -18 °C. | cold",
+                "Serve at −20 °C. | cold",
+                "Serve frozen | cold",
+                "Serve straight from the freezer | cold",
+                "Eiskalt aus dem Gefrierfach servieren. | cold",
+                "Chill it with dry ice. | cold",
+                "Mit Trockeneis kühlen. | cold",
+                "Freeze the foam with liquid nitrogen. | cold",
+                "Distill in a small still | licence",
+                "Redistill | licence",
+                "Distil the strained macerate. | licence",
+                "Run it through a pot still once. | licence",
+                "Den Ansatz destillieren. | licence",
+                "Put rosemary in olive oil as garnish | botulism",
+                "Garlic in oil on the side. | botulism",
+                "Rosmarin in Olivenöl legen. | botulism",
+                "Crush the cherry stones | stones",
+                "Crack the apricot kernels in a cloth. | stones",
+                "Die Kirschkerne zerstoßen. | stones",
+                "Take waxed supermarket lemons. | peel",
+                "Rinse the funnel with denatured spirit and go on. | check",
+            })
+    void aStepIsReadForWhatItSpeaksOf(String step, String verdict) {
+        assertThat(verdicts(drink().step(step))).contains(verdict);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Filter until it is crystal clear.",
+                "Warm your hands on the jar.",
+                "Dissolve the crystals in the water.",
+                "Let sugar crystals grow in a glass bottle.",
+                "Simmer sugar and water in a pan for five minutes.",
+                "Zucker und Wasser im Topf aufkochen.",
+                "No flame near it.",
+                "Never put it on the stove.",
+                "Keep away from flames.",
+                "Do not use plastic.",
+                "Use glass instead of plastic.",
+                "Kein Plastik verwenden.",
+                "Ohne offene Flamme arbeiten.",
+                "Use distilled water.",
+                "Add the distillate last.",
+                "While still warm, stir in the honey.",
+                "Let it stand still for a week.",
+                "Siphon it off the lees.",
+                "Draw it off with a siphon hose.",
+                "Serve cool, at 8 °C.",
+                "Serve at 18 °C.",
+                "Put it into the freezer overnight, then filter.",
+                "Sterilise the jars in boiling water and seal them when cold.",
+                "Seal the bottles and store them in the dark.",
+                "Leave the cherry stones whole and strain within weeks.",
+                "Remove the stones from the cherries.",
+                "Crush the juniper in a stone mortar.",
+                "Use unwaxed lemons.",
+                "Seal the cork with wax.",
+                "Unbehandelte Zitronen nehmen.",
+                "Wipe the thermometer with isopropyl alcohol.",
+                "Stir with a copper-coloured spoon of stainless steel.",
+                "Serve with a dried rosemary sprig.",
+                "Rub the rim with dried rosemary in olive oil.",
+                "A lighter colour is what you want.",
+                "Blend it with the syrup and let it rest.",
+                "Close the lid and turn the jar daily.",
+            })
+    void aStepThatOnlySoundsLikeItSaysNothing(String step) {
+        assertThat(ofTexts(drink().step(step))).isEmpty();
+    }
+
+    @Test
+    void notesOfLinesAndOfTheRecipeAreReadAndSayWhere() {
+        Bench drink = drink().note("waxed supermarket lemons would do").notes("Crush it in the blender. Lead crystal decanter.");
+        assertThat(ofTexts(drink))
+                .extracting(finding -> finding.where() + ": " + finding.verdict())
+                .containsExactlyInAnyOrder("water: peel", "notes: flame", "notes: lead");
+        assertThat(ofTexts(drink().step("Whizz it in a blender."))).extracting(Finding::where)
+                .containsExactly("step 1 of your own");
+    }
+
+    /** Without anything strong there is no vapour that lights, and nothing that softens plastic. */
+    @Test
+    void whatOnlySpiritDoesIsNotSaidOfACordial() {
+        Bench cordial = new Bench().grams("water", Kind.WATER, 500.0).grams("white sugar", Kind.SUGAR, 300.0);
+        assertThat(ofTexts(cordial.step("Heat it in a pan, fill it into a plastic bottle."))).isEmpty();
+    }
+
+    @Test
+    void theGradeOfGlycerolIsAskedFor() {
+        assertThat(new Bench().grams("glycerol", Kind.GLYCEROL, 5.0).verdicts("glycerol-grade"))
+                .containsExactly("CAUTION grade not said");
+        assertThat(new Bench().grams("glycerol", Kind.GLYCEROL, 5.0).note("food grade, E 422").verdicts("glycerol-grade"))
+                .isEmpty();
+        assertThat(new Bench().grams("food grade glycerine", Kind.GLYCEROL, 5.0).verdicts("glycerol-grade"))
+                .isEmpty();
+        Bench technical = new Bench().grams("technical glycerol", Kind.GLYCEROL, 5.0);
+        assertThat(technical.findings("not-food-grade")).singleElement().matches(Rules::isNotForDrinking);
+    }
+
+    @Test
+    void wordsAreHeldApartAsTheyAreWritten() {
+        TextWords words = TextWords.of("Bei −18 °C, nicht 18,5 °C; flambé in Großküchen");
+        assertThat(words.places(TextWords.Phrase.of("-18"))).hasSize(1);
+        assertThat(words.places(TextWords.Phrase.of("18.5"))).as("denied").isEmpty();
+        assertThat(words.places(TextWords.Phrase.of("flambe in gross*"))).hasSize(1);
+        assertThat(words.places(TextWords.Phrase.of("*küchen"))).hasSize(1);
+        assertThat(words.places(TextWords.Phrase.of("c nicht"))).as("another clause").isEmpty();
+    }
+
+    @Test
+    void everyFindingOfTheTableIsOfARuleInForce() {
+        for (TextCaution row : Knowledge.SHIPPED.textCautions()) {
+            assertThat(Rules.isOne(row.rule())).as(row.rule()).isTrue();
+        }
+    }
+}

@@ -1,0 +1,30 @@
+package org.stillroom.studio.answer;
+
+import java.util.Set;
+import org.stillroom.core.reference.Finding;
+
+/** Which notes about a drink are told at once: that something is not known, or what has to be done with the drink or its label. */
+public final class NotesThatMatter {
+    private static final Set<String> MATTERS = Set.of(
+            "not known",
+            "not shown to be within",
+            "no limit known",
+            "not listed",
+            "part not said",
+            "listed for other drinks",
+            "restricted",
+            "above low-risk guidance",
+            "to be said",
+            "to be said unless shown otherwise",
+            "sulphites not known",
+            "keep it cold",
+            "cold once open",
+            "keeps on the shelf");
+
+    private NotesThatMatter() {}
+
+    /** Returns whether a note is told at once, and not only to whoever asks for all. */
+    public static boolean matters(Finding note) {
+        return MATTERS.contains(note.verdict());
+    }
+}

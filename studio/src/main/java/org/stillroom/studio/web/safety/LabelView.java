@@ -1,0 +1,119 @@
+package org.stillroom.studio.web.safety;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.label.LegalClass;
+import org.stillroom.core.label.Market;
+import org.stillroom.core.label.Miss;
+import org.stillroom.core.liquid.Figure;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.safety.Knowledge;
+import org.stillroom.studio.usecase.TellLabel;
+import org.stillroom.studio.web.tables.AskedField;
+import org.stillroom.studio.wording.Words;
+
+/**
+ * A label before anything is bottled, as its page shows it.
+ *
+ * @param recipe its id
+ * @param fields which bottle, what a serving is
+ * @param problems what is wrong with what was typed
+ * @param found or null as long as there is no plan that makes something
+ * @param query what was asked, for the drawings of it
+ */
+public record LabelView(
+        String recipe,
+        String title,
+        List<AskedField> fields,
+        List<Finding> problems,
+        TellLabel.@Nullable Found found,
+        String query,
+        Words words) {
+    /** Group of the phrasebook for names and statements of law. */
+    public static final String LABEL = "label";
+
+    public LabelView {
+        fields = List.copyOf(fields);
+        problems = List.copyOf(problems);
+    }
+
+    /** Returns the names that its figures allow. */
+    public List<LegalClass> met(TellLabel.Found of) {
+        return of.classes().stream().filter(LegalClass::isMet).toList();
+    }
+
+    /** Returns the names that its figures rule out, the ones it misses by one figure alone before the others. */
+    public List<LegalClass> missed(TellLabel.Found of) {
+        return of.classes().stream()
+                .filter(each -> !each.isMet())
+                .sorted((one, other) ->
+                        Integer.compare(one.misses().size(), other.misses().size()))
+                .toList();
+    }
+
+    /** Returns by how much a figure misses a name, and what would do. */
+    public String told(Miss miss) {
+        return words.say(
+                "safety.miss",
+                words.told(LABEL, miss.what()).text(),
+                words.number(miss.found(), 1),
+                words.told(LABEL, miss.way()).text(),
+                words.number(miss.wanted(), 1),
+                words.told(LABEL, miss.unit()).text(),
+                words.number(miss.by(), 1));
+    }
+
+    public String strength(TellLabel.Found of) {
+        return words.say(
+                "safety.stated",
+                words.number(of.strength().percent(), 1),
+                words.number(of.strength().low(), 1),
+                words.number(of.strength().high(), 1));
+    }
+
+    /** A figure of the label. */
+    public record Row(String what, String value) {}
+
+    /** Returns energy per 100 mL, of a serving and of a bottle. */
+    public List<Row> energy(TellLabel.Found of) {
+        double kilojoules = of.figures().value(Figure.ENERGY_KJ) / 100.0;
+        double kilocalories = of.figures().value(Figure.ENERGY_KCAL) / 100.0;
+        return List.of(
+                energy("safety.per100", 100.0, kilojoules, kilocalories),
+                energy("safety.perServing", of.servingMillilitres(), kilojoules, kilocalories),
+                energy("safety.perBottle", of.bottleMillilitres(), kilojoules, kilocalories));
+    }
+
+    private Row energy(String key, double millilitres, double kilojoules, double kilocalories) {
+        return new Row(
+                words.say(key, words.plain(millilitres)),
+                words.number(kilojoules * millilitres, 0) + " kJ, " + words.number(kilocalories * millilitres, 0)
+                        + " kcal");
+    }
+
+    /** Returns how many drinks a serving and a bottle are, by country. */
+    public List<Row> drinks(TellLabel.Found of) {
+        return of.drinks().stream()
+                .map(drink -> new Row(
+                        name(drink),
+                        words.say(
+                                "safety.drinks",
+                                words.number(drink.in(of.ethanolPerServing()), 1),
+                                words.number(drink.in(of.ethanolPerBottle()), 1))))
+                .toList();
+    }
+
+    private String name(Knowledge.StandardDrink drink) {
+        String country = words.told("alcohol", drink.country()).text();
+        return drink.name().isEmpty() ? country : country + ", " + drink.name();
+    }
+
+    /** Returns in which markets spirits are sold in such a bottle. */
+    public String size(TellLabel.Found of) {
+        return words.say("safety.size." + of.lawfulInEu() + "." + of.lawfulInUs(), words.plain(of.bottleMillilitres()));
+    }
+
+    public String market(Market market) {
+        return market.name();
+    }
+}

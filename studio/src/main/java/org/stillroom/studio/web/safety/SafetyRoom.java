@@ -1,0 +1,213 @@
+package org.stillroom.studio.web.safety;
+
+import io.javalin.http.HttpStatus;
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.quantity.OunceMeaning;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.safety.Safety;
+import org.stillroom.studio.answer.desk.LabelAsked;
+import org.stillroom.studio.answer.desk.Objections;
+import org.stillroom.studio.answer.desk.Part;
+import org.stillroom.studio.answer.desk.SafetyAsked;
+import org.stillroom.studio.answer.desk.WrongInput;
+import org.stillroom.studio.sheet.LabelSheet;
+import org.stillroom.studio.store.Store;
+import org.stillroom.studio.usecase.Impossible;
+import org.stillroom.studio.usecase.TellLabel;
+import org.stillroom.studio.usecase.WorkedPlan;
+import org.stillroom.studio.usecase.compose.ComposeRecipe;
+import org.stillroom.studio.usecase.compose.StageShelf;
+import org.stillroom.studio.usecase.compose.WorkOnRecipe;
+import org.stillroom.studio.usecase.shelf.MakersGrounds;
+import org.stillroom.studio.usecase.shelf.MakersOunce;
+import org.stillroom.studio.usecase.shelf.MakersServing;
+import org.stillroom.studio.web.frame.Doors;
+import org.stillroom.studio.web.frame.Room;
+import org.stillroom.studio.web.frame.Visit;
+import org.stillroom.studio.web.tables.AskedField;
+import org.stillroom.studio.web.tables.Labels;
+import org.stillroom.studio.wording.Words;
+
+/** What is in the drink of a recipe, and its label. Recipes lead here, not the navigation. */
+public final class SafetyRoom implements Room {
+    private static final String COMPOSE = "compose";
+
+    /** Who drinks and where, which is remembered for all recipes. */
+    private static final List<Part> WHO = SafetyAsked.PARTS.stream()
+            .filter(part -> MakersServing.TYPED.contains(part.name()))
+            .toList();
+
+    private final Store store;
+
+    public SafetyRoom(Store store) {
+        this.store = store;
+    }
+
+    @Override
+    public String key() {
+        return "safety";
+    }
+
+    @Override
+    public String path() {
+        return "/safety";
+    }
+
+    @Override
+    public String state(Words words) {
+        return "";
+    }
+
+    @Override
+    public boolean isInNavigation() {
+        return false;
+    }
+
+    @Override
+    public void routes(Doors doors) {
+        doors.get(path(), visit -> visit.context().redirect("/compose", HttpStatus.SEE_OTHER))
+                .get("/safety/{recipe}", visit -> safety(visit, MakersServing.typed(store.settings()), List.of()))
+                .post("/safety/{recipe}", this::settle)
+                .get("/label/{recipe}", this::label)
+                .get("/label/{recipe}/label.svg", this::svg)
+                .get("/label/{recipe}/labels.pdf", this::pdf);
+    }
+
+    /** A recipe as it stands in Compose, with its plan, or null as long as there is none. */
+    private record Stands(String title, @Nullable WorkedPlan worked) {}
+
+    private Stands open(Visit visit) {
+        OunceMeaning ounce = MakersOunce.of(store.settings());
+        WorkOnRecipe.Work work = new WorkOnRecipe(store.recipes(), ounce).open(visit.part("recipe"));
+        WorkedPlan worked = new ComposeRecipe(new StageShelf(store.recipes(), ounce), ounce, MakersGrounds.of(store))
+                .answer(work.form())
+                .worked();
+        boolean makes = worked != null && worked.plan().liquid().total() > 0.0;
+        return new Stands(work.title(), makes ? worked : null);
+    }
+
+    private static Map<String, String> typed(Visit visit, List<Part> parts) {
+        Map<String, String> typed = new LinkedHashMap<>();
+        for (Part part : parts) {
+            String text = visit.field(part.name()).strip();
+            if (!text.isEmpty()) {
+                typed.put(part.name(), text);
+            }
+        }
+        return typed;
+    }
+
+    private static Map<String, List<String>> asTexts(Map<String, String> typed) {
+        return typed.entrySet().stream().collect(Collectors.toMap(Map.Entry::getKey, each -> List.of(each.getValue())));
+    }
+
+    private static List<AskedField> fields(List<Part> parts, Map<String, String> typed) {
+        return parts.stream()
+                .map(part -> new AskedField(part, typed.getOrDefault(part.name(), ""), ""))
+                .toList();
+    }
+
+    private void settle(Visit visit) {
+        Map<String, String> typed = typed(visit, WHO);
+        try {
+            SafetyAsked asked = SafetyAsked.of(asTexts(typed), Labels.PLAIN, new Objections());
+            MakersServing.settle(store.settings(), typed, asked.serving());
+            visit.goOn("/safety/" + visit.part("recipe"));
+        } catch (WrongInput wrong) {
+            visit.context().status(HttpStatus.UNPROCESSABLE_CONTENT);
+            safety(visit, typed, wrong.findings());
+        }
+    }
+
+    private void safety(Visit visit, Map<String, String> typed, List<Finding> problems) {
+        Stands stands = open(visit);
+        WorkedPlan worked = stands.worked();
+        SafetyView view = new SafetyView(
+                visit.part("recipe"),
+                stands.title(),
+                fields(WHO, typed),
+                problems,
+                worked == null ? null : Safety.of(worked.plan(), MakersServing.of(store.settings()), worked.grounds()),
+                visit.words());
+        visit.page(visit.words().say("safety.title"), COMPOSE)
+                .style("tables.css")
+                .style("safety.css")
+                .show("safety/safety.jte", Map.of("view", view));
+    }
+
+    private Map<String, String> labelTyped(Visit visit) {
+        Map<String, String> typed = new LinkedHashMap<>(typed(visit, LabelAsked.PARTS));
+        store.settings().value("serving").ifPresent(serving -> typed.putIfAbsent("serving", serving));
+        return typed;
+    }
+
+    private void label(Visit visit) {
+        Stands stands = open(visit);
+        Map<String, String> typed = labelTyped(visit);
+        TellLabel.Found found = null;
+        List<Finding> problems = List.of();
+        try {
+            LabelAsked asked = LabelAsked.of(asTexts(typed), Labels.PLAIN, new Objections());
+            found = stands.worked() == null ? null : asked.answer(stands.worked());
+        } catch (WrongInput wrong) {
+            visit.context().status(HttpStatus.UNPROCESSABLE_CONTENT);
+            problems = wrong.findings();
+        }
+        Map<String, Object> model = new HashMap<>();
+        model.put(
+                "view",
+                new LabelView(
+                        visit.part("recipe"),
+                        stands.title(),
+                        fields(LabelAsked.PARTS, typed),
+                        problems,
+                        found,
+                        visit.context().queryString() == null ? "" : "?" + visit.context().queryString(),
+                        visit.words()));
+        visit.page(visit.words().say("safety.labelTitle"), COMPOSE)
+                .style("tables.css")
+                .style("safety.css")
+                .show("safety/label.jte", model);
+    }
+
+    /** Draws labels. */
+    private interface Drawing {
+        void of(TellLabel.Found found);
+    }
+
+    private void drawn(Visit visit, Drawing drawing) {
+        WorkedPlan worked = open(visit).worked();
+        try {
+            if (worked == null) {
+                throw new Impossible("recipe", visit.words().say("safety.noPlan"), "");
+            }
+            drawing.of(LabelAsked.of(asTexts(labelTyped(visit)), Labels.PLAIN, new Objections())
+                    .answer(worked));
+        } catch (Impossible cannot) {
+            visit.refuse(HttpStatus.UNPROCESSABLE_CONTENT, cannot.reason(), cannot.remedy());
+        } catch (WrongInput wrong) {
+            Finding first = wrong.findings().get(0);
+            visit.refuse(HttpStatus.UNPROCESSABLE_CONTENT, first.message(), first.remedy());
+        }
+    }
+
+    private void svg(Visit visit) {
+        drawn(visit, found -> visit.context()
+                .contentType("image/svg+xml; charset=utf-8")
+                .header("Content-Security-Policy", "default-src 'none'; style-src 'unsafe-inline'; sandbox")
+                .result(LabelSheet.svg(found, LabelSheet.USUAL).getBytes(StandardCharsets.UTF_8)));
+    }
+
+    private void pdf(Visit visit) {
+        drawn(visit, found -> visit.context()
+                .contentType("application/pdf")
+                .header("Content-Disposition", "inline; filename=\"labels.pdf\"")
+                .result(LabelSheet.pdf(found, LabelSheet.USUAL)));
+    }
+}
