@@ -21,9 +21,7 @@ class StemTest {
     private static Mixture liqueur(double strength, double sugar) {
         return new Mixture(
                 MadeUp.sweetened(new AlcoholByVolume(strength, VolumeBasis.AT_20C), new MassConcentration(sugar))
-                        .toGrams(),
-                0.0,
-                0.0);
+                        .toGrams());
     }
 
     /** What two scales of one temperature say of a liquid is known from each other: Baumé is 145 − 145 / SG, proof twice % vol. */

@@ -200,8 +200,18 @@ public final class LabelSheet {
         return Printing.pdf("<!DOCTYPE html>\n" + page + "\n");
     }
 
-     * @param markings what each says of its bottle
-     * @throws Impossible when nobody is to drink it, or what has to stand on it does not fit
+    /** A label would tell the next who finds the bottle that it is a drink. */
+    private static void refusePoison(TellLabel.Found found) {
+        if (!found.notForDrinking().isEmpty()) {
+            Finding stop = found.notForDrinking().get(0);
+            throw new Impossible(
+                    "recipe", "it is not for drinking, so no label is drawn for it: " + stop.message(), stop.remedy());
+        }
+    }
+
+    private static void write(Markup page, TellLabel.Found found, Look look, String marking) {
+        refusePoison(found);
+        Size size = look.size();
         String width = number(size.width());
         String height = number(size.height());
         page.open(

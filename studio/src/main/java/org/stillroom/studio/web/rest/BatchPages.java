@@ -15,6 +15,7 @@ import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.Photos;
+import org.stillroom.studio.store.Lot;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.batch.Book;
 import org.stillroom.studio.usecase.batch.CompareBatches;

@@ -17,6 +17,7 @@ import org.stillroom.studio.answer.desk.Part;
 import org.stillroom.studio.answer.desk.SafetyAsked;
 import org.stillroom.studio.answer.desk.WrongInput;
 import org.stillroom.studio.sheet.LabelSheet;
+import org.stillroom.studio.sheet.Saying;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.Impossible;
 import org.stillroom.studio.usecase.TellLabel;
@@ -201,13 +202,21 @@ public final class SafetyRoom implements Room {
         drawn(visit, found -> visit.context()
                 .contentType("image/svg+xml; charset=utf-8")
                 .header("Content-Security-Policy", "default-src 'none'; style-src 'unsafe-inline'; sandbox")
-                .result(LabelSheet.svg(found, LabelSheet.USUAL).getBytes(StandardCharsets.UTF_8)));
+                .result(LabelSheet.svg(found, look(visit)).getBytes(StandardCharsets.UTF_8)));
     }
 
     private void pdf(Visit visit) {
         drawn(visit, found -> visit.context()
                 .contentType("application/pdf")
                 .header("Content-Disposition", "inline; filename=\"labels.pdf\"")
-                .result(LabelSheet.pdf(found, LabelSheet.USUAL)));
+                .result(LabelSheet.pdf(found, look(visit))));
+    }
+
+    private static LabelSheet.Look look(Visit visit) {
+        Words words = visit.words();
+        return new LabelSheet.Look(
+                LabelSheet.USUAL,
+                new Saying(words.language().tag(), words::toldOrMarked),
+                LabelSheet.Cost.LEFT_OUT);
     }
 }
