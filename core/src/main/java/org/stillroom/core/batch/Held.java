@@ -74,7 +74,9 @@ public record Held(
      */
     public Map<Asked, Double> doubt() {
         Poured poured = poured();
-        Gauged gauged = poured == null ? null : Gauging.of(List.of(), poured, Thermometer.EXACT).orElse(null);
+        Gauged gauged = poured == null
+                ? null
+                : Gauging.of(List.of(), poured, Thermometer.EXACT).orElse(null);
         Interval volume = gauged == null ? null : gauged.volume();
         if (gauged == null || volume == null) {
             return Map.of();

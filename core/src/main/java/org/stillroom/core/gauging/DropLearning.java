@@ -59,9 +59,8 @@ public final class DropLearning {
         }
         for (Run run : runs) {
             double weight = 3.0 / (run.halfWidth() * run.halfWidth());
-            int[] unknowns = run.dropper() < 0
-                    ? new int[] {run.liquid()}
-                    : new int[] {run.liquid(), liquids + run.dropper()};
+            int[] unknowns =
+                    run.dropper() < 0 ? new int[] {run.liquid()} : new int[] {run.liquid(), liquids + run.dropper()};
             for (int k : unknowns) {
                 right[k] += weight * run.part();
                 for (int l : unknowns) {

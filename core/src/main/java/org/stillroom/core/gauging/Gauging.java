@@ -39,8 +39,8 @@ public final class Gauging {
         this.readings = List.copyOf(readings);
         this.poured = poured;
         this.thermometer = thermometer;
-        this.vessel = Vessel.holding(
-                poured == null ? null : poured.contents(), expectedMass(readings, poured), thermometer);
+        this.vessel =
+                Vessel.holding(poured == null ? null : poured.contents(), expectedMass(readings, poured), thermometer);
     }
 
     /**

@@ -62,7 +62,8 @@ public final class Guide {
         for (int i = 0; i < have.size(); i++) {
             choice(List.of(have.get(i)), liquid, poured, thermometer).ifPresent(choices::add);
             for (int j = i + 1; j < have.size(); j++) {
-                choice(List.of(have.get(i), have.get(j)), liquid, poured, thermometer).ifPresent(choices::add);
+                choice(List.of(have.get(i), have.get(j)), liquid, poured, thermometer)
+                        .ifPresent(choices::add);
             }
         }
         Comparator<Choice> cheapFirst = Comparator.comparing(choice -> choice.isDear(millilitres));

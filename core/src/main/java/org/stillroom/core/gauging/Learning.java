@@ -170,7 +170,10 @@ public final class Learning {
         int[] count = new int[labels.size()];
         for (int v = 0; v < vessels.size(); v++) {
             if (kept.vessels()[v]) {
-                vessels.get(v).shares().stream().mapToInt(Share::label).distinct().forEach(label -> count[label]++);
+                vessels.get(v).shares().stream()
+                        .mapToInt(Share::label)
+                        .distinct()
+                        .forEach(label -> count[label]++);
             }
         }
         return count;
@@ -207,7 +210,8 @@ public final class Learning {
         for (int v = 0; v < vessels.size(); v++) {
             if (kept.vessels()[v] && kept.count() > 2 && 2 * (kept.count() - 1) > vessels.size()) {
                 candidates.add(kept.without(v));
-                left.add(solved(kept.without(v)).misfit() + vessels.get(v).readings().size());
+                left.add(solved(kept.without(v)).misfit()
+                        + vessels.get(v).readings().size());
                 ofLabel.add(-1);
             }
         }
@@ -233,7 +237,9 @@ public final class Learning {
             int label = ofLabel.get(i);
             ofVessel |= label < 0;
             if (label >= 0) {
-                int whole = labels.get(label).within() < 0 ? label : labels.get(label).within();
+                int whole = labels.get(label).within() < 0
+                        ? label
+                        : labels.get(label).within();
                 suspects.add(whole);
                 broadest = broadest == null || whole == label ? candidates.get(i) : broadest;
             }
@@ -301,9 +307,8 @@ public final class Learning {
     private double[][] prior(Kept kept) {
         double[][] information = new double[unknowns()][unknowns()];
         for (int k = 0; k < information.length; k++) {
-            double sigma = k >= labels.size()
-                    ? 1.0
-                    : (kept.labels()[k] ? labels.get(k).halfWidth() : OPEN) / Math.sqrt(3.0);
+            double sigma =
+                    k >= labels.size() ? 1.0 : (kept.labels()[k] ? labels.get(k).halfWidth() : OPEN) / Math.sqrt(3.0);
             information[k][k] = 1.0 / (sigma * sigma);
         }
         return information;

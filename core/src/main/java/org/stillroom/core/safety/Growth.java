@@ -154,8 +154,8 @@ final class Growth {
                         + QuantityWords.fixed(keeping.delle(), 0)
                         + " units of Delle, from 78 on; if it is not, a closed bottle can burst.",
                 "from memory, so that it clears nothing",
-                "Keep it in the fridge, pasteurise it in closed bottles, or make it "
-                        + QuantityWords.plain(Yeast.STOPS) + " % vol or stronger.",
+                "Keep it in the fridge, pasteurise it in closed bottles, or make it " + QuantityWords.plain(Yeast.STOPS)
+                        + " % vol or stronger.",
                 "18 % vol",
                 Source.DELLE);
     }

@@ -19,11 +19,7 @@ public final class Rules {
                     NotForDrinking::judge),
             new Rule("plant", OF_ALL, "Poisonous plants stop the recipe; others ask for care.", PoisonousPlants::judge),
             new Rule("named", OF_ALL, "Names that call for a caution.", NamedCautions::judge),
-            new Rule(
-                    "text",
-                    OF_ALL,
-                    "Materials and methods of which steps and notes speak.",
-                    TextCautions::judge),
+            new Rule("text", OF_ALL, "Materials and methods of which steps and notes speak.", TextCautions::judge),
             new Rule("eu-not-as-such", OF_ALL, "EU: fifteen substances must not be added as such.", EuLaw::notAsSuch),
             new Rule(
                     "eu-restricted-plant",

@@ -72,8 +72,10 @@ public record TextCaution(
 
     private boolean isSaid(List<List<TextWords.Phrase>> way, TextWords text) {
         for (TextWords.Place first : places(way.get(0), text)) {
-            boolean together = way.stream().skip(1).allMatch(set -> places(set, text).stream()
-                    .anyMatch(place -> !place.overlaps(first) && place.isWithin(first, near)));
+            boolean together = way.stream()
+                    .skip(1)
+                    .allMatch(set -> places(set, text).stream()
+                            .anyMatch(place -> !place.overlaps(first) && place.isWithin(first, near)));
             if (together && (!stands(unless, first, text) || stands(evenSo, first, text))) {
                 return true;
             }

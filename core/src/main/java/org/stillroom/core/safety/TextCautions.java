@@ -48,7 +48,11 @@ final class TextCautions {
         text(ingredient.note(), line.name());
         text(line.line().note(), line.name());
         String whole = String.join(
-                ". ", line.name(), ingredient.kind().label(), orEmpty(ingredient.note()), orEmpty(line.line().note()));
+                ". ",
+                line.name(),
+                ingredient.kind().label(),
+                orEmpty(ingredient.note()),
+                orEmpty(line.line().note()));
         find(whole, TextCaution.Of.INGREDIENTS, line.name());
     }
 

@@ -15,16 +15,19 @@ final class TextWords {
     private static final int THING_DENIED_WITHIN = 3;
 
     private static final Set<String> DENYING_THINGS = Set.of(
-            "no", "non", "without", "avoid", "instead", "kein", "keine", "keinen", "keinem", "keiner", "ohne", "statt", "anstatt");
+            "no", "non", "without", "avoid", "instead", "kein", "keine", "keinen", "keinem", "keiner", "ohne", "statt",
+            "anstatt");
 
     /** How far before it "never" or "nicht" denies that something is done. */
     private static final int DEED_DENIED_WITHIN = 5;
 
-    private static final Set<String> DENYING_DEEDS = Set.of("not", "never", "don't", "cannot", "nicht", "nie", "niemals");
+    private static final Set<String> DENYING_DEEDS =
+            Set.of("not", "never", "don't", "cannot", "nicht", "nie", "niemals");
 
     /** What follows "not" where only how long or how hot is denied. */
     private static final Set<String> QUALIFYING = Set.of(
-            "too", "only", "just", "more", "longer", "above", "over", "hotter", "zu", "nur", "mehr", "laenger", "ueber", "heisser");
+            "too", "only", "just", "more", "longer", "above", "over", "hotter", "zu", "nur", "mehr", "laenger", "ueber",
+            "heisser");
 
     private final List<Word> words = new ArrayList<>();
     private int clause;
@@ -116,7 +119,8 @@ final class TextWords {
     private boolean stands(Phrase phrase, int at) {
         for (int i = 0; i < phrase.words().size(); i++) {
             Word word = words.get(at + i);
-            if (word.clause() != words.get(at).clause() || !phrase.words().get(i).fits(word.text())) {
+            if (word.clause() != words.get(at).clause()
+                    || !phrase.words().get(i).fits(word.text())) {
                 return false;
             }
         }

@@ -48,7 +48,8 @@ class DropLearningTest {
         DropLearning learned = DropLearning.of(4, 1, runs);
         assertThat(learned.dropper(0).low()).isPositive();
         assertThat(learned.liquid(3, 0).value()).isCloseTo(learned.dropper(0).value(), within(1e-12));
-        assertThat(learned.liquid(3, 0).halfWidth()).isGreaterThan(learned.liquid(0, 0).halfWidth());
+        assertThat(learned.liquid(3, 0).halfWidth())
+                .isGreaterThan(learned.liquid(0, 0).halfWidth());
     }
 
     @Test

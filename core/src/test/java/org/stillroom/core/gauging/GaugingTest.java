@@ -30,7 +30,9 @@ class GaugingTest {
     void aLiquidIsFoundAgainFromDensityAndRefraction(double strength, double sugar) {
         Contents litre = Liqueur.litre(strength, sugar);
         Gauged gauged = Gauging.of(
-                        List.of(foreseen(Shown.DENSITY, litre, 23), foreseen(Shown.REFRACTIVE_INDEX, litre, 23)), null, Thermometer.EXACT)
+                        List.of(foreseen(Shown.DENSITY, litre, 23), foreseen(Shown.REFRACTIVE_INDEX, litre, 23)),
+                        null,
+                        Thermometer.EXACT)
                 .orElseThrow();
         assertThat(gauged.strength().value()).isCloseTo(strength, within(2e-3));
         assertThat(gauged.sugar().value()).isCloseTo(sugar, within(1e-2));
@@ -49,7 +51,8 @@ class GaugingTest {
     @Tag("property")
     void anyTwoInstrumentsThatTellSugarFromAlcoholFindALiqueurAgain(Shown one, Shown other) {
         Contents litre = Liqueur.litre(27, 190);
-        Gauged gauged = Gauging.of(List.of(foreseen(one, litre, 17), foreseen(other, litre, 17)), null, Thermometer.EXACT)
+        Gauged gauged = Gauging.of(
+                        List.of(foreseen(one, litre, 17), foreseen(other, litre, 17)), null, Thermometer.EXACT)
                 .orElseThrow();
         assertThat(gauged.strength().value()).isCloseTo(27, within(1e-4));
         assertThat(gauged.sugar().value()).isCloseTo(190, within(1e-3));
@@ -63,7 +66,8 @@ class GaugingTest {
                                 foreseen(Shown.MASS, batch, 20),
                                 foreseen(Shown.VOLUME, batch, 20),
                                 foreseen(Shown.REFRACTOMETER, batch, 20)),
-                        null, Thermometer.EXACT)
+                        null,
+                        Thermometer.EXACT)
                 .orElseThrow();
         assertThat(gauged.strength().value()).isCloseTo(30, within(1e-4));
         assertThat(volume(gauged).value()).isCloseTo(1900, within(1e-2));
@@ -80,7 +84,10 @@ class GaugingTest {
         Contents litre = Liqueur.litre(30, 150);
         assertThat(Gauging.of(List.of(foreseen(Shown.DENSITY, litre, 20)), null, Thermometer.EXACT))
                 .isEmpty();
-        assertThat(Gauging.of(List.of(foreseen(Shown.DENSITY, litre, 20), foreseen(Shown.GRAVITY, litre, 20)), null, Thermometer.EXACT))
+        assertThat(Gauging.of(
+                        List.of(foreseen(Shown.DENSITY, litre, 20), foreseen(Shown.GRAVITY, litre, 20)),
+                        null,
+                        Thermometer.EXACT))
                 .isEmpty();
     }
 
@@ -88,7 +95,9 @@ class GaugingTest {
     void whereNoReadingIsSpareItSaysThatItCannotTell() {
         Contents litre = Liqueur.litre(30, 150);
         Gauged gauged = Gauging.of(
-                        List.of(foreseen(Shown.DENSITY, litre, 20), foreseen(Shown.REFRACTOMETER, litre, 20)), null, Thermometer.EXACT)
+                        List.of(foreseen(Shown.DENSITY, litre, 20), foreseen(Shown.REFRACTOMETER, litre, 20)),
+                        null,
+                        Thermometer.EXACT)
                 .orElseThrow();
         assertThat(gauged.pulls()).noneMatch(Pull::canBeTold);
         assertThat(rules(gauged)).contains("no-reading-spare");
@@ -101,7 +110,10 @@ class GaugingTest {
                 foreseen(Shown.DENSITY, litre, 20),
                 foreseen(Shown.REFRACTOMETER, litre, 20),
                 foreseen(Shown.RESIDUE_DENSITY, litre, 20)));
-        double before = Gauging.of(fitting, null, Thermometer.EXACT).orElseThrow().strength().halfWidth();
+        double before = Gauging.of(fitting, null, Thermometer.EXACT)
+                .orElseThrow()
+                .strength()
+                .halfWidth();
         fitting.set(0, new Reading(Shown.DENSITY, fitting.get(0).value() + 20, TWENTY, 0.5));
         Gauged gauged = Gauging.of(fitting, null, Thermometer.EXACT).orElseThrow();
         assertThat(rules(gauged)).contains("readings-contradict");
@@ -164,7 +176,9 @@ class GaugingTest {
         for (int seed = 0; seed < BATCHES; seed++) {
             SimulatedBatch batch = new SimulatedBatch(seed);
             List<Reading> readings = batch.readings(Shown.DENSITY, Shown.COMPENSATED_REFRACTOMETER, Shown.VOLUME);
-            all.add(batch, Gauging.of(readings, batch.poured(), Thermometer.EXACT).orElseThrow());
+            all.add(
+                    batch,
+                    Gauging.of(readings, batch.poured(), Thermometer.EXACT).orElseThrow());
         }
         all.isHonest();
     }
@@ -229,8 +243,7 @@ class GaugingTest {
             long seed, double strength, double strengthHalf, double sugar, double sugarHalf) {
         SimulatedBatch batch = new SimulatedBatch(seed);
         List<Reading> readings = batch.readings(Shown.DENSITY, Shown.COMPENSATED_REFRACTOMETER, Shown.VOLUME);
-        Gauged gauged =
-                Gauging.of(readings, batch.poured(), Thermometer.EXACT).orElseThrow();
+        Gauged gauged = Gauging.of(readings, batch.poured(), Thermometer.EXACT).orElseThrow();
         assertThat(gauged.strength().value()).isCloseTo(strength, within(1e-10));
         assertThat(gauged.strength().halfWidth()).isCloseTo(strengthHalf, within(1e-10));
         assertThat(gauged.sugar().value()).isCloseTo(sugar, within(1e-10));
@@ -248,7 +261,8 @@ class GaugingTest {
             List<Reading> readings = batch.readings(instruments);
             int wild = (int) (batch.draws().unit() * instruments.length);
             readings = gone(readings, wild, batch);
-            Gauged gauged = Gauging.of(readings, batch.poured(), Thermometer.EXACT).orElseThrow();
+            Gauged gauged =
+                    Gauging.of(readings, batch.poured(), Thermometer.EXACT).orElseThrow();
             named += gauged.pulls().get(wild).setAside() ? 1 : 0;
             all.add(batch, gauged);
         }
@@ -272,7 +286,8 @@ class GaugingTest {
             SimulatedBatch batch = new SimulatedBatch(seed, wrong, (seed % 2 == 0 ? 1 : -1) * (5.0 + seed % 8));
             List<Reading> readings =
                     batch.readings(Shown.DENSITY, Shown.REFRACTOMETER, Shown.TRUE_STRENGTH, Shown.VOLUME);
-            Gauged gauged = Gauging.of(readings, batch.poured(), Thermometer.EXACT).orElseThrow();
+            Gauged gauged =
+                    Gauging.of(readings, batch.poured(), Thermometer.EXACT).orElseThrow();
             List<String> doubted = gauged.findings().stream()
                     .filter(finding -> finding.rule().equals("poured-part-does-not-fit"))
                     .map(Finding::where)
@@ -300,7 +315,9 @@ class GaugingTest {
         for (int seed = 0; seed < BATCHES; seed++) {
             SimulatedBatch batch = new SimulatedBatch(seed);
             List<Reading> readings = batch.readingsOfAnotherWorld();
-            all.add(batch, Gauging.of(readings, batch.poured(), Thermometer.EXACT).orElseThrow());
+            all.add(
+                    batch,
+                    Gauging.of(readings, batch.poured(), Thermometer.EXACT).orElseThrow());
         }
         assertThat(all.strength()).isCloseTo(0.93, within(0.03));
         assertThat(all.sugar()).isCloseTo(0.93, within(0.03));
@@ -316,7 +333,11 @@ class GaugingTest {
     }
 
     private static double pull(List<Reading> readings, int index, Poured poured) {
-        return Gauging.of(readings, poured, Thermometer.EXACT).orElseThrow().pulls().get(index).sigma();
+        return Gauging.of(readings, poured, Thermometer.EXACT)
+                .orElseThrow()
+                .pulls()
+                .get(index)
+                .sigma();
     }
 
     private static List<Reading> moved(List<Reading> readings, int index, double by) {

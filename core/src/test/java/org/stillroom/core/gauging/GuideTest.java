@@ -15,15 +15,18 @@ class GuideTest {
 
     @Test
     void aKitchenScaleAndAFlaskAloneCanDoIt() {
-        List<Guide.Choice> choices = Guide.choices(List.of(Method.FLASK, Method.RESIDUE), LIQUEUR, null, Thermometer.EXACT, null);
+        List<Guide.Choice> choices =
+                Guide.choices(List.of(Method.FLASK, Method.RESIDUE), LIQUEUR, null, Thermometer.EXACT, null);
         assertThat(choices).hasSize(1);
         assertThat(choices.get(0).strength()).isBetween(1.0, 3.0);
     }
 
     @Test
     void aHydrometerAloneTellsNothingAndWithARefractometerMuch() {
-        assertThat(Guide.choice(List.of(Method.HYDROMETER), LIQUEUR, null, Thermometer.EXACT)).isEmpty();
-        Guide.Choice both = Guide.choice(List.of(Method.HYDROMETER, Method.REFRACTOMETER), LIQUEUR, null, Thermometer.EXACT)
+        assertThat(Guide.choice(List.of(Method.HYDROMETER), LIQUEUR, null, Thermometer.EXACT))
+                .isEmpty();
+        Guide.Choice both = Guide.choice(
+                        List.of(Method.HYDROMETER, Method.REFRACTOMETER), LIQUEUR, null, Thermometer.EXACT)
                 .orElseThrow();
         assertThat(both.strength()).isBetween(1.0, 2.0);
         assertThat(both.lostMillilitres()).isEqualTo(0.5);
@@ -40,7 +43,8 @@ class GuideTest {
     @Test
     @Tag("property")
     void theDoubtForetoldIsNearlyTheDoubtThatIsFound() {
-        Guide.Choice foretold = Guide.choice(List.of(Method.FLASK, Method.REFRACTOMETER), LIQUEUR, null, Thermometer.EXACT)
+        Guide.Choice foretold = Guide.choice(
+                        List.of(Method.FLASK, Method.REFRACTOMETER), LIQUEUR, null, Thermometer.EXACT)
                 .orElseThrow();
         Temperature twenty = Temperature.TWENTY_CELSIUS;
         Reading density = Reading.foreseen(Shown.DENSITY, LIQUEUR, twenty, 1.5);

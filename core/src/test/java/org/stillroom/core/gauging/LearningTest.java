@@ -78,8 +78,7 @@ class LearningTest {
     @Tag("property")
     void whatWentInTogetherIsKnownTogetherAndNotApart() {
         SeededDraws draws = new SeededDraws(11);
-        SimulatedKitchen kitchen =
-                new SimulatedKitchen(draws, new double[] {-3.0, -3.0}, Thermometer.USUAL, 0.5, 0.5);
+        SimulatedKitchen kitchen = new SimulatedKitchen(draws, new double[] {-3.0, -3.0}, Thermometer.USUAL, 0.5, 0.5);
         for (int turn = 0; turn < 5; turn++) {
             kitchen.make(new double[] {200.0, 200.0, 100.0, 500.0}, 0.002, 0.0, READ);
         }
@@ -149,8 +148,7 @@ class LearningTest {
     @Tag("property")
     void twoLabelsThatMayBothBeBehindItAreBothNamedAndNoneIsOpened() {
         SeededDraws draws = new SeededDraws(5);
-        SimulatedKitchen kitchen =
-                new SimulatedKitchen(draws, new double[] {-20.0, 0.0}, Thermometer.USUAL, 0.5, 0.5);
+        SimulatedKitchen kitchen = new SimulatedKitchen(draws, new double[] {-20.0, 0.0}, Thermometer.USUAL, 0.5, 0.5);
         for (int turn = 0; turn < 4; turn++) {
             kitchen.make(new double[] {250.0, 250.0, 50.0, 450.0}, 0.002, 0.0, READ);
         }

@@ -35,8 +35,7 @@ final class SimulatedKitchen {
      * @param commonPart of each instrument's range that is the same each time
      * @param chancePart of each instrument's range that is not
      */
-    SimulatedKitchen(
-            SeededDraws draws, double[] off, Thermometer thermometer, double commonPart, double chancePart) {
+    SimulatedKitchen(SeededDraws draws, double[] off, Thermometer thermometer, double commonPart, double chancePart) {
         this.draws = draws;
         this.off = off.clone();
         this.thermometer = thermometer;

@@ -55,7 +55,8 @@ class StandardDrinksTest {
                                 + " a day, 133 g a week.",
                         "CAUTION above low-risk guidance: Low risk in USA is up to 28 g a day for men, 14 g for women (US Dietary"
                                 + " Guidelines, 2020); this comes to 18.9 g a day, 133 g a week.")
-                .anyMatch(told -> told.contains("Low risk in Australia is up to 100 g a week and 40 g a day (NHMRC, 2020)"))
+                .anyMatch(told ->
+                        told.contains("Low risk in Australia is up to 100 g a week and 40 g a day (NHMRC, 2020)"))
                 .anyMatch(told -> told.contains("Low risk in France is up to 100 g a week and 20 g a day"))
                 .anyMatch(told -> told.contains("Low risk in Denmark is up to 120 g a week and 48 g a day"));
     }

@@ -148,11 +148,13 @@ class TextCautionsTest {
 
     @Test
     void notesOfLinesAndOfTheRecipeAreReadAndSayWhere() {
-        Bench drink = drink().note("waxed supermarket lemons would do").notes("Crush it in the blender. Lead crystal decanter.");
+        Bench drink = drink().note("waxed supermarket lemons would do")
+                .notes("Crush it in the blender. Lead crystal decanter.");
         assertThat(ofTexts(drink))
                 .extracting(finding -> finding.where() + ": " + finding.verdict())
                 .containsExactlyInAnyOrder("water: peel", "notes: flame", "notes: lead");
-        assertThat(ofTexts(drink().step("Whizz it in a blender."))).extracting(Finding::where)
+        assertThat(ofTexts(drink().step("Whizz it in a blender.")))
+                .extracting(Finding::where)
                 .containsExactly("step 1 of your own");
     }
 
@@ -160,14 +162,18 @@ class TextCautionsTest {
     @Test
     void whatOnlySpiritDoesIsNotSaidOfACordial() {
         Bench cordial = new Bench().grams("water", Kind.WATER, 500.0).grams("white sugar", Kind.SUGAR, 300.0);
-        assertThat(ofTexts(cordial.step("Heat it in a pan, fill it into a plastic bottle."))).isEmpty();
+        assertThat(ofTexts(cordial.step("Heat it in a pan, fill it into a plastic bottle.")))
+                .isEmpty();
     }
 
     @Test
     void theGradeOfGlycerolIsAskedFor() {
         assertThat(new Bench().grams("glycerol", Kind.GLYCEROL, 5.0).verdicts("glycerol-grade"))
                 .containsExactly("CAUTION grade not said");
-        assertThat(new Bench().grams("glycerol", Kind.GLYCEROL, 5.0).note("food grade, E 422").verdicts("glycerol-grade"))
+        assertThat(new Bench()
+                        .grams("glycerol", Kind.GLYCEROL, 5.0)
+                        .note("food grade, E 422")
+                        .verdicts("glycerol-grade"))
                 .isEmpty();
         assertThat(new Bench().grams("food grade glycerine", Kind.GLYCEROL, 5.0).verdicts("glycerol-grade"))
                 .isEmpty();
@@ -182,7 +188,9 @@ class TextCautionsTest {
         assertThat(words.places(TextWords.Phrase.of("18.5"))).as("denied").isEmpty();
         assertThat(words.places(TextWords.Phrase.of("flambe in gross*"))).hasSize(1);
         assertThat(words.places(TextWords.Phrase.of("*küchen"))).hasSize(1);
-        assertThat(words.places(TextWords.Phrase.of("c nicht"))).as("another clause").isEmpty();
+        assertThat(words.places(TextWords.Phrase.of("c nicht")))
+                .as("another clause")
+                .isEmpty();
     }
 
     @Test

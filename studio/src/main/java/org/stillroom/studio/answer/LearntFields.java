@@ -28,7 +28,9 @@ public final class LearntFields {
                 .put("labelled", label.labelled())
                 .put("found", interval(label.found()))
                 .putCount("batches", label.batches())
-                .put("standing", label.standing().name().toLowerCase(Locale.ROOT).replace('_', ' '))
+                .put(
+                        "standing",
+                        label.standing().name().toLowerCase(Locale.ROOT).replace('_', ' '))
                 .put("beyond_tolerance", label.beyondTolerance())
                 .putTexts("cannot_be_told_from", label.orOf())
                 .put("take", offered ? label.typed() : null);

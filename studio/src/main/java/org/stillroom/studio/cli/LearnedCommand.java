@@ -26,7 +26,8 @@ final class LearnedCommand extends Subcommand {
     @Option(
             names = "--take",
             paramLabel = "LOT",
-            description = "put the sheet of this bottle right by what is clear of it; its id, or its name where just one has it")
+            description =
+                    "put the sheet of this bottle right by what is clear of it; its id, or its name where just one has it")
     private @Nullable String take;
 
     @Override
@@ -74,10 +75,13 @@ final class LearnedCommand extends Subcommand {
         public void print(Page page) {
             page.heading("What your batches tell of labels and droppers");
             if (learnt.labels().isEmpty() && learnt.drops().isEmpty()) {
-                page.paragraph("Nothing yet: measure batches before anything is added to them, and weigh bottles that you count drops from.");
+                page.paragraph(
+                        "Nothing yet: measure batches before anything is added to them, and weigh bottles that you count drops from.");
                 return;
             }
-            learnt.leftOut().forEach(batch -> page.paragraph("Batch " + batch + " fits nothing that the others say; it is left out."));
+            learnt.leftOut()
+                    .forEach(batch ->
+                            page.paragraph("Batch " + batch + " fits nothing that the others say; it is left out."));
             learnt.labels().forEach(label -> page.paragraph(told(label)));
             learnt.drops().forEach(drop -> page.paragraph(told(drop)));
             page.blank();
@@ -110,10 +114,12 @@ final class LearnedCommand extends Subcommand {
             String by = " by " + drop.weighings() + (drop.weighings() == 1 ? " weighing" : " weighings");
             return drop.liquid() == null
                     ? drop.dropper() + ": drops weigh " + QuantityWords.fixed(found.value(), 2)
-                            + " times what they are reckoned to (± " + QuantityWords.fixed(found.halfWidth(), 2) + ")" + by
+                            + " times what they are reckoned to (± " + QuantityWords.fixed(found.halfWidth(), 2) + ")"
+                            + by
                             + "."
                     : drop.liquid() + " (bottle " + drop.lot() + "): a drop out of " + drop.dropper() + " weighs "
-                            + QuantityWords.fixed(found.value(), 4) + " g (± " + QuantityWords.fixed(found.halfWidth(), 4)
+                            + QuantityWords.fixed(found.value(), 4) + " g (± "
+                            + QuantityWords.fixed(found.halfWidth(), 4)
                             + ")" + by + "; it is reckoned as " + QuantityWords.fixed(drop.reckoned(), 4) + " g.";
         }
     }

@@ -74,7 +74,8 @@ final class SheetCommand extends Subcommand {
 
     private SheetOptions options() {
         SheetOptions.Units in = chosen("--units", units, SheetOptions.Units.values());
-        return new SheetOptions(chosen("--paper", paper, SheetOptions.Paper.values()), in, Sayings.of("--language", language));
+        return new SheetOptions(
+                chosen("--paper", paper, SheetOptions.Paper.values()), in, Sayings.of("--language", language));
     }
 
     private static <E extends Enum<E>> E chosen(String option, String text, E[] choices) {

@@ -173,9 +173,7 @@ public final class LabelSheet {
      */
     public static byte[] pdf(TellLabel.Found found, Look look, List<LabelBottles.Marking> markings) {
         return sheets(
-                found,
-                look,
-                markings.stream().map(each -> marked(look, each)).toList());
+                found, look, markings.stream().map(each -> marked(look, each)).toList());
     }
 
     private static byte[] sheets(TellLabel.Found found, Look look, List<String> markings) {
@@ -384,7 +382,8 @@ public final class LabelSheet {
                 found.together().stream()
                         .map(money -> QuantityWords.fixed(money.amount(), 2) + " " + money.currency())
                         .toList());
-        return (found.borne() == null ? "Cost " : "Cost with duty ") + (found.cost().isComplete() ? "" : "more than ")
+        return (found.borne() == null ? "Cost " : "Cost with duty ")
+                + (found.cost().isComplete() ? "" : "more than ")
                 + sum;
     }
 

@@ -23,13 +23,7 @@ import org.stillroom.studio.usecase.WorkedPlan;
  * @param minding what rules say of the whole drink
  * @param own stops and cautions to be told in this part
  */
-record Part(
-        WorkedPlan worked,
-        Plan.@Nullable StagePlan stage,
-        int number,
-        int of,
-        Minding minding,
-        List<Finding> own) {
+record Part(WorkedPlan worked, Plan.@Nullable StagePlan stage, int number, int of, Minding minding, List<Finding> own) {
     /** What was taken for granted, or must be known with the vessel in hand; other notes are for the desk. */
     private static final Set<String> SAID_ON_SHEETS = Set.of(
             "not-known",
@@ -170,9 +164,7 @@ record Part(
     }
 
     private List<Finding> of(Severity severity) {
-        return own.stream()
-                .filter(finding -> finding.severity() == severity)
-                .toList();
+        return own.stream().filter(finding -> finding.severity() == severity).toList();
     }
 
     private void blanks(Markup page) {

@@ -70,8 +70,7 @@ public record LotSheet(
         return with(fields, before.photo, before.origin);
     }
 
-    private LotSheet with(
-            Map<String, String> otherFields, @Nullable String otherPhoto, @Nullable Origin otherOrigin) {
+    private LotSheet with(Map<String, String> otherFields, @Nullable String otherPhoto, @Nullable Origin otherOrigin) {
         return new LotSheet(
                 name,
                 kind,

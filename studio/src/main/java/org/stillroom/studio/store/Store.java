@@ -59,7 +59,8 @@ public final class Store implements AutoCloseable {
         HikariConfig config = new HikariConfig();
         config.setJdbcUrl("jdbc:sqlite:" + folder.database());
         config.setMaximumPoolSize(1); // one writer at a time, and no reader sees half of a change
-        config.addDataSourceProperty("transaction_mode", "IMMEDIATE"); // waits for a command beside before it has read anything
+        config.addDataSourceProperty(
+                "transaction_mode", "IMMEDIATE"); // waits for a command beside before it has read anything
         config.addDataSourceProperty("foreign_keys", "true");
         config.addDataSourceProperty("journal_mode", "WAL");
         config.addDataSourceProperty("synchronous", "FULL");

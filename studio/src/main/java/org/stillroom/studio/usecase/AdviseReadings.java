@@ -43,7 +43,8 @@ public final class AdviseReadings {
 
         /** Returns what is asked where it is known what went in, or what a log says of it. */
         public static Asked ofPoured(Poured poured, List<Method> have) {
-            Volume batch = new Volume(VolumeModel.atTwenty().millilitres(poured.contents().toGrams()));
+            Volume batch = new Volume(
+                    VolumeModel.atTwenty().millilitres(poured.contents().toGrams()));
             return new Asked(poured.contents(), have, batch, poured);
         }
     }
@@ -57,10 +58,7 @@ public final class AdviseReadings {
      * @param hidden strength that sugar hides from a spirit hydrometer, % vol
      */
     public record Advice(
-            List<Guide.Choice> choices,
-            Optional<Guide.Choice> together,
-            Optional<Guide.Choice> before,
-            double hidden) {
+            List<Guide.Choice> choices, Optional<Guide.Choice> together, Optional<Guide.Choice> before, double hidden) {
         /** Readings that leave more than this part of what was in doubt before are not worth a sample for their figures. */
         private static final double HARDLY_LESS = 0.8;
 
@@ -72,8 +70,7 @@ public final class AdviseReadings {
         public boolean onlyChecks() {
             return before.isPresent()
                     && together.isPresent()
-                    && together.get().strength()
-                            > HARDLY_LESS * before.get().strength()
+                    && together.get().strength() > HARDLY_LESS * before.get().strength()
                     && together.get().sugar() > HARDLY_LESS * before.get().sugar();
         }
     }

@@ -36,7 +36,8 @@ public record Minding(List<Finding> findings) {
      */
     public List<Finding> ofLine(@Nullable String stage, int line, String name) {
         String inRecipe = "line " + (line + 1) + ", " + name;
-        return at(place -> begins(place, name) || (stage == null ? begins(place, inRecipe) : follows(place, stage, name)));
+        return at(place ->
+                begins(place, name) || (stage == null ? begins(place, inRecipe) : follows(place, stage, name)));
     }
 
     /**

@@ -89,8 +89,7 @@ class BesideTest {
     }
 
     private boolean log(String body) throws IOException, InterruptedException {
-        HttpRequest request = HttpRequest.newBuilder(
-                        URI.create(server.url() + "api/v1/batches/" + batch.id() + "/log"))
+        HttpRequest request = HttpRequest.newBuilder(URI.create(server.url() + "api/v1/batches/" + batch.id() + "/log"))
                 .header("Content-Type", "application/json")
                 .POST(HttpRequest.BodyPublishers.ofString(body))
                 .build();

@@ -95,7 +95,10 @@ class FlavourCommandsTest {
                   - {use: %s, dose: %s}
                   - {use: water, amount: free}
                 """.formatted(oil, oil, dose));
-        return Desk.type("plan " + file + " --json").json().get("lines").get(1); // some of them are not for drinking, and planned all the same
+        return Desk.type("plan " + file + " --json")
+                .json()
+                .get("lines")
+                .get(1); // some of them are not for drinking, and planned all the same
     }
 
     @Test

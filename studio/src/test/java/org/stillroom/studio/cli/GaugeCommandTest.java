@@ -240,10 +240,8 @@ class GaugeCommandTest {
     void aCalibratedThermometerOfTheShelfBringsItsOwnDoubt() {
         Path data = folder.resolve("warm");
         try (Store store = Store.open(new DataFolder(data))) {
-            store.instruments()
-                    .add(new InstrumentSheet("Probe", "thermometer", Map.of("marks", "0.1"), null), "a");
-            store.instruments()
-                    .add(new InstrumentSheet("Wall", "thermometer", Map.of("tolerance", "1.5"), null), "c");
+            store.instruments().add(new InstrumentSheet("Probe", "thermometer", Map.of("marks", "0.1"), null), "a");
+            store.instruments().add(new InstrumentSheet("Wall", "thermometer", Map.of("tolerance", "1.5"), null), "c");
         }
         Desk.ask("calibrate --data " + data + " --keep probe --thermometer 0.3C --thermometer 0.3C");
         String line = "gauge --density 1.0295g/ml --refractometer 25.9Bx --temperature 24C --data " + data;

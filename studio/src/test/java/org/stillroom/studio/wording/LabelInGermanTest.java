@@ -8,9 +8,9 @@ import java.util.TreeSet;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.stillroom.core.label.StatedStrength;
-import org.stillroom.core.recipe.Making;
 import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.recipe.Condition;
+import org.stillroom.core.recipe.Making;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.recipefile.RecipeReader;
 import org.stillroom.studio.recipefile.RecipeReading;
@@ -50,11 +50,15 @@ class LabelInGermanTest {
         });
         LabelSheet.Look look = new LabelSheet.Look(new LabelSheet.Size(190, 120), german, LabelSheet.Cost.PRINTED);
         LocalDate day = LocalDate.of(2027, 5, 3);
-        String label = LabelSheet.svg(
-                found, look, new LabelBottles.Marking(3, 2, "L3-20270503", day, day.plusDays(14)));
+        String label =
+                LabelSheet.svg(found, look, new LabelBottles.Marking(3, 2, "L3-20270503", day, day.plusDays(14)));
         assertThat(english).isEmpty();
         assertThat(label)
-                .contains("Charge 3, Flasche 2, Los L3-20270503", "mindestens haltbar bis", "Selbst gemacht", "Kosten mit Steuer")
+                .contains(
+                        "Charge 3, Flasche 2, Los L3-20270503",
+                        "mindestens haltbar bis",
+                        "Selbst gemacht",
+                        "Kosten mit Steuer")
                 .doesNotContainPattern(">[^<]*\\b(contains|filled|energy|cost|keep|lot)\\b")
                 .doesNotContainPattern("\\d\\.\\d+ (% vol|EUR)");
         assertThat(LabelSheet.svg(found, look)).contains("Abgefüllt");

@@ -37,18 +37,20 @@ final class GaugedTold {
                                     Shape.number("high", "°C, 95th percentile"))),
                     Shape.number("strength_doubt_vol_percent", "% vol, what of the doubt is its"),
                     Shape.number("sugar_doubt_g_per_l", "g/L, what of the doubt is its")));
-    static final List<Shape.Key> FURTHER = List.of(WARMTH, new Shape.Key(
-            "readings",
-            new Shape.ListOf(Shape.group(
-                    Shape.text("reading", "which"),
-                    new Shape.Key("value", new Shape.MaybeAmount("in its unit; null for what was poured")),
-                    Shape.text("unit", "of the scale"),
-                    new Shape.Key("expected", new Shape.MaybeAmount("by the estimate, in its unit")),
-                    new Shape.Key(
-                            "pull_sigma",
-                            new Shape.MaybeAmount(
-                                    "standard deviations from what the others say; null where none is spare")),
-                    new Shape.Key("set_aside", new Shape.Flag("whether the estimate leaves it out"))))));
+    static final List<Shape.Key> FURTHER = List.of(
+            WARMTH,
+            new Shape.Key(
+                    "readings",
+                    new Shape.ListOf(Shape.group(
+                            Shape.text("reading", "which"),
+                            new Shape.Key("value", new Shape.MaybeAmount("in its unit; null for what was poured")),
+                            Shape.text("unit", "of the scale"),
+                            new Shape.Key("expected", new Shape.MaybeAmount("by the estimate, in its unit")),
+                            new Shape.Key(
+                                    "pull_sigma",
+                                    new Shape.MaybeAmount(
+                                            "standard deviations from what the others say; null where none is spare")),
+                            new Shape.Key("set_aside", new Shape.Flag("whether the estimate leaves it out"))))));
 
     private static final Told.Name HIDDEN = new Told.Name(
             "hidden_vol_percent", "strength that sugar hides from a spirit hydrometer", "% vol at 20 °C", 1);
@@ -112,7 +114,8 @@ final class GaugedTold {
                         + (tooMuch.value() > 0.0 ? "much" : "little") + " (± "
                         + QuantityWords.fixed(tooMuch.halfWidth(), 1) + ")."
                 : "";
-        return "It is right within ± " + QuantityWords.plain(warmth.thermometer().halfWidth())
+        return "It is right within ± "
+                + QuantityWords.plain(warmth.thermometer().halfWidth())
                 + " °C, off for all readings alike; of the doubt ± " + QuantityWords.fixed(warmth.strength(), 2)
                 + " % vol and ± " + QuantityWords.fixed(warmth.sugar(), 1) + " g/L are its." + told;
     }

@@ -139,7 +139,9 @@ final class OwnErrors {
             }
             default ->
                 asked.object(
-                        kind, "\"" + unit + "\" is no unit of temperature.", "Write °C or °F, such as temperature=0.5C.");
+                        kind,
+                        "\"" + unit + "\" is no unit of temperature.",
+                        "Write °C or °F, such as temperature=0.5C.");
         }
         return value;
     }

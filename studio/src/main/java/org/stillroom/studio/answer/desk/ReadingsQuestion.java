@@ -17,7 +17,6 @@ import org.stillroom.core.gauging.Poured;
 import org.stillroom.core.liquid.DoubtWord;
 import org.stillroom.core.liquid.Estimate;
 import org.stillroom.core.plan.Asked;
-import org.stillroom.core.plan.Correction.Batch;
 import org.stillroom.core.quantity.MassConcentration;
 import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Volume;
@@ -93,11 +92,7 @@ public final class ReadingsQuestion extends DeskQuestion {
     @Override
     public List<String> figures() {
         return List.of(
-                HIDDEN.key(),
-                STRENGTH_BEFORE.key(),
-                SUGAR_BEFORE.key(),
-                STRENGTH_DOUBT.key(),
-                SUGAR_DOUBT.key());
+                HIDDEN.key(), STRENGTH_BEFORE.key(), SUGAR_BEFORE.key(), STRENGTH_DOUBT.key(), SUGAR_DOUBT.key());
     }
 
     @Override
@@ -179,13 +174,14 @@ public final class ReadingsQuestion extends DeskQuestion {
             doubt(told, STRENGTH_BEFORE, SUGAR_BEFORE, found.advice().before());
         }
         if (found.advice().onlyChecks()) {
-            told.finding(Finding.of(
-                    "readings-only-check",
-                    Severity.NOTE,
-                    "",
-                    "hardly surer",
-                    "What was poured tells the figures nearly as well as all of this would.",
-                    "Measure to find a slip: a bottle of another strength than its label, a line left out or poured twice."));
+            told.finding(
+                    Finding.of(
+                            "readings-only-check",
+                            Severity.NOTE,
+                            "",
+                            "hardly surer",
+                            "What was poured tells the figures nearly as well as all of this would.",
+                            "Measure to find a slip: a bottle of another strength than its label, a line left out or poured twice."));
         }
         return doubt(told, STRENGTH_DOUBT, SUGAR_DOUBT, found.advice().together());
     }
@@ -195,7 +191,8 @@ public final class ReadingsQuestion extends DeskQuestion {
                         strength,
                         choice.map(each -> new Estimate(each.strength(), 0.0)).orElse(null))
                 .putOrNone(
-                        sugar, choice.map(each -> new Estimate(each.sugar(), 0.0)).orElse(null));
+                        sugar,
+                        choice.map(each -> new Estimate(each.sugar(), 0.0)).orElse(null));
     }
 
     private static String kits() {

@@ -55,7 +55,12 @@ public final class LabelBottles {
      * @param lot what the maker calls all that was filled together, or batch and day
      * @param bestBefore the last day, where it has to stand in the cold, else null
      */
-    public record Marking(int batch, int bottle, String lot, LocalDate filled, @Nullable LocalDate bestBefore) {}
+    public record Marking(
+            int batch,
+            int bottle,
+            String lot,
+            LocalDate filled,
+            @Nullable LocalDate bestBefore) {}
 
     /**
      * Returns the labels of bottles that were filled alike.

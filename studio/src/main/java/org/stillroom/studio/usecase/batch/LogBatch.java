@@ -71,7 +71,8 @@ public final class LogBatch {
                 case ADDED -> List.of("vessel", "what", "amount", "day", "note");
                 case LOST -> List.of("vessel", "amount", "cause", "day", "note");
                 case EVAPORATED -> List.of("vessel", "amount", "strength", "day", "note");
-                case BOTTLED -> List.of("vessel", "fills", "code", "lots", "sediment", "filter", "sample", "day", "note");
+                case BOTTLED ->
+                    List.of("vessel", "fills", "code", "lots", "sediment", "filter", "sample", "day", "note");
                 case PH -> List.of("of", "ph", "day", "note");
                 case PASTEURISED -> List.of("of", "day", "note");
                 case WAITS -> List.of("what", "days", "until", "note");

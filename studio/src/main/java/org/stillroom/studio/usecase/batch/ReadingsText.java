@@ -17,8 +17,7 @@ import org.stillroom.core.quantity.Temperature;
 public final class ReadingsText {
     private static final String NONE = "none";
     private static final String NUMBER = "(-?[0-9]+(?:\\.[0-9]+)?(?:E-?[0-9]+)?)";
-    private static final Pattern READING =
-            Pattern.compile("([A-Z0-9_]+) " + NUMBER + " ± " + NUMBER + " @ " + NUMBER);
+    private static final Pattern READING = Pattern.compile("([A-Z0-9_]+) " + NUMBER + " ± " + NUMBER + " @ " + NUMBER);
     private static final Pattern THERMOMETER = Pattern.compile("THERMOMETER ± " + NUMBER);
     private static final int MOST = 50;
 

@@ -3,13 +3,13 @@ package org.stillroom.studio.usecase.learn;
 import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.alcohol.Strengths;
 import org.stillroom.core.gauging.Learning;
 import org.stillroom.core.ingredient.Generics;
 import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.ingredient.Resolution;
 import org.stillroom.core.ingredient.Resolved;
 import org.stillroom.core.liquid.Contents;
-import org.stillroom.core.alcohol.Strengths;
 import org.stillroom.core.quantity.AlcoholByVolume;
 import org.stillroom.core.quantity.MassConcentration;
 import org.stillroom.core.quantity.MassFraction;
@@ -54,7 +54,10 @@ record Labelled(Ingredient ingredient, LearntLabel.Figure figure, double value, 
             double percent = percent(strength.value());
             return percent > 1.0
                     ? Optional.of(new Labelled(
-                            ingredient, LearntLabel.Figure.STRENGTH, percent, tolerance(ingredient, ofStrength(ingredient))))
+                            ingredient,
+                            LearntLabel.Figure.STRENGTH,
+                            percent,
+                            tolerance(ingredient, ofStrength(ingredient))))
                     : Optional.empty();
         }
         Typed<Share> sugar = ingredient.sugar();

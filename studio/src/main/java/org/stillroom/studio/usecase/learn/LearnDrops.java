@@ -80,7 +80,8 @@ final class LearnDrops {
         List<LearntDrop> told = new ArrayList<>();
         droppers.forEach((name, index) -> {
             int count = liquids.entrySet().stream()
-                    .filter(each -> !each.getKey().isTyped() && each.getKey().dropper().equals(name))
+                    .filter(each ->
+                            !each.getKey().isTyped() && each.getKey().dropper().equals(name))
                     .mapToInt(each -> weighings.getOrDefault(each.getValue(), 0))
                     .sum();
             if (count > 0) {
@@ -128,11 +129,13 @@ final class LearnDrops {
     private Kept kept(String lot, PouredBatch.Line line) {
         LotOnShelf bottle = lots.get(lot);
         Ingredient ingredient = bottle == null ? null : bottle.ingredient();
-        Resolved own =
-                ingredient == null || ingredient.drop() == null ? null : Resolution.of(ingredient).resolved();
+        Resolved own = ingredient == null || ingredient.drop() == null
+                ? null
+                : Resolution.of(ingredient).resolved();
         Resolved planned = line.ingredient();
         return own == null
-                ? new Kept(lot, line.dropper(), planned.ingredient().drop() != null, line.name(), planned.gramsPerDrop())
+                ? new Kept(
+                        lot, line.dropper(), planned.ingredient().drop() != null, line.name(), planned.gramsPerDrop())
                 : new Kept(lot, line.dropper(), true, line.name(), own.gramsPerDrop());
     }
 

@@ -143,8 +143,8 @@ final class LearnLabels {
         Labelled what = of.what();
         Interval off = bottle == null ? learned.off(of.label()) : learned.off(of.label(), bottle.label());
         int batches = learned.vessels(bottle == null ? of.label() : bottle.label());
-        boolean beyond = learned.isBeyondTolerance(of.label())
-                || (bottle != null && learned.isBeyondTolerance(bottle.label()));
+        boolean beyond =
+                learned.isBeyondTolerance(of.label()) || (bottle != null && learned.isBeyondTolerance(bottle.label()));
         Set<String> others = others(learned, of);
         Standing standing = standing(what, off, batches, beyond, bottle != null, !others.isEmpty());
         return new LearntLabel(
@@ -193,7 +193,10 @@ final class LearnLabels {
                 continue;
             }
             boolean both = suspect && isSuspect(learned, other);
-            if (both || (isClear(together(learned, one, other)) && !isClear(alone(learned, one)) && !isClear(alone(learned, other)))) {
+            if (both
+                    || (isClear(together(learned, one, other))
+                            && !isClear(alone(learned, one))
+                            && !isClear(alone(learned, other)))) {
                 others.add(other.what().ingredient().name());
             }
         }
@@ -203,8 +206,8 @@ final class LearnLabels {
     private boolean isSuspect(Learned learned, Named of) {
         return learned.suspects().contains(of.label())
                 || ofBottles.values().stream()
-                        .anyMatch(bottle -> bottle.named().equals(of)
-                                && learned.suspects().contains(bottle.label()));
+                        .anyMatch(bottle ->
+                                bottle.named().equals(of) && learned.suspects().contains(bottle.label()));
     }
 
     private static boolean isClear(Interval interval) {

@@ -70,8 +70,9 @@ public final class LearnOffsets {
             all.put(batch.id(), poured.computeIfAbsent(batch.id(), id -> went(batch, show)));
         }
         Map<String, LotOnShelf> lots = new HashMap<>();
-        new ShelfLots(MakersOunce.of(store.settings())).of(store.lots().all()).forEach(lot -> lots.put(
-                lot.lot().id(), lot));
+        new ShelfLots(MakersOunce.of(store.settings()))
+                .of(store.lots().all())
+                .forEach(lot -> lots.put(lot.lot().id(), lot));
         LearnLabels labels = new LearnLabels(id -> bottle(lots, id));
         for (int i = book.batches().size() - 1; i >= 0; i--) {
             Batch batch = book.batches().get(i);

@@ -15,12 +15,7 @@ import org.stillroom.core.quantity.QuantityWords;
  * @param weighings how many tell of it
  */
 public record LearntDrop(
-        String dropper,
-        @Nullable String liquid,
-        @Nullable String lot,
-        double reckoned,
-        Interval found,
-        int weighings) {
+        String dropper, @Nullable String liquid, @Nullable String lot, double reckoned, Interval found, int weighings) {
     /** Returns whether it differs from what is reckoned by more than the doubt. */
     public boolean isClear() {
         return differsFrom(reckoned);

@@ -109,7 +109,8 @@ record PouredBatch(List<Line> lines) {
         }
         return entry.kind().equals(Logged.POURED)
                 && typed != null
-                && quantities.amount(BareNumber.withUnit(typed, pour.asked().reading().unit()))
+                && quantities.amount(BareNumber.withUnit(
+                                typed, pour.asked().reading().unit()))
                         instanceof Understanding.Understood<?> understood
                 && understood.typed().value() instanceof Drops;
     }

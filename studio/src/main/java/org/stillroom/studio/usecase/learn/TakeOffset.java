@@ -53,9 +53,10 @@ public final class TakeOffset {
      */
     public Outcome answer(String lot, String field, String request) {
         Map<String, String> fields = fields(learn.answer(), lot);
-        fields.keySet().removeIf(each -> !field.isEmpty()
-                && !each.equals(field)
-                && !(each.equals("tolerance") && !field.equals("drop")));
+        fields.keySet()
+                .removeIf(each -> !field.isEmpty()
+                        && !each.equals(field)
+                        && !(each.equals("tolerance") && !field.equals("drop")));
         Optional<Lot> before = store.lots().lot(lot);
         if (fields.isEmpty() || before.isEmpty()) {
             return new Outcome.Nothing();
@@ -63,8 +64,7 @@ public final class TakeOffset {
         LotSheet sheet = before.get().sheet();
         Map<String, String> all = new LinkedHashMap<>(sheet.fields());
         all.putAll(fields);
-        Changing<Lot> changing =
-                store.lots().change(lot, before.get().version(), sheet.withFields(all), request);
+        Changing<Lot> changing = store.lots().change(lot, before.get().version(), sheet.withFields(all), request);
         return changing instanceof Changing.Overtaken<Lot> overtaken
                 ? new Outcome.Overtaken(overtaken.current())
                 : new Outcome.Taken(((Changing.Changed<Lot>) changing).now(), List.copyOf(fields.keySet()));

@@ -39,7 +39,8 @@ final class GaugeOperations {
         Schemas.Group gauge = Schemas.parts(GAUGE.parts())
                 .maybe(
                         INSTRUMENTS,
-                        Schemas.list(Schemas.text("id or name of an instrument of the shelf, whose calibration counts")));
+                        Schemas.list(
+                                Schemas.text("id or name of an instrument of the shelf, whose calibration counts")));
         return List.of(
                 operation(GAUGE, gauge, this::gauge),
                 operation(READINGS, Schemas.parts(READINGS.parts()), this::readings));
@@ -71,7 +72,9 @@ final class GaugeOperations {
                 List.of(POURED, MAKES, INSTRUMENTS),
                 GaugeQuestion::new,
                 read -> new OwnInstruments(texts.ounce())
-                        .with(OwnInstruments.named(INSTRUMENTS, named, OwnInstruments.choices(instruments.all())), read));
+                        .with(
+                                OwnInstruments.named(INSTRUMENTS, named, OwnInstruments.choices(instruments.all())),
+                                read));
     }
 
     private Reply readings(Body body) {

@@ -38,7 +38,10 @@ final class LearnOperations {
                                 this::take)
                         .takes(
                                 Schemas.group()
-                                        .maybe(FIELD, Schemas.text("strength, sugar or drop; all that is clear when left out"))
+                                        .maybe(
+                                                FIELD,
+                                                Schemas.text(
+                                                        "strength, sugar or drop; all that is clear when left out"))
                                         .schema(),
                                 "{}")
                         .answers(Schemas.group()
@@ -95,32 +98,46 @@ final class LearnOperations {
                                 "labels",
                                 Schemas.list(Schemas.group()
                                         .with("ingredient", Schemas.text("as recipes name it"))
-                                        .with("lot", Schemas.orNull(Schemas.text("id; null for all bottles of that name")))
+                                        .with(
+                                                "lot",
+                                                Schemas.orNull(Schemas.text("id; null for all bottles of that name")))
                                         .with("figure", Schemas.text("strength or sugar"))
                                         .with("unit", Schemas.text("% (vol), g/L, or % (by mass) of sugar"))
                                         .with("labelled", Schemas.number("in the unit"))
                                         .with("found", interval)
                                         .with("batches", Schemas.count("how many tell of it"))
                                         .with("standing", Schemas.text("clear, as labelled or open"))
-                                        .with("beyond_tolerance", Schemas.flag("whether it contradicts the label's tolerance"))
+                                        .with(
+                                                "beyond_tolerance",
+                                                Schemas.flag("whether it contradicts the label's tolerance"))
                                         .with(
                                                 "cannot_be_told_from",
                                                 Schemas.list(Schemas.text("what went into the same batches")))
-                                        .with("take", Schemas.orNull(Schemas.text("as it would be typed; null where nothing is clear")))
+                                        .with(
+                                                "take",
+                                                Schemas.orNull(Schemas.text(
+                                                        "as it would be typed; null where nothing is clear")))
                                         .schema()))
                         .with(
                                 "drops",
                                 Schemas.list(Schemas.group()
                                         .with("dropper", Schemas.text("that drops were counted with"))
-                                        .with("liquid", Schemas.orNull(Schemas.text("null where it is told of the dropper")))
+                                        .with(
+                                                "liquid",
+                                                Schemas.orNull(Schemas.text("null where it is told of the dropper")))
                                         .with("lot", Schemas.orNull(Schemas.text("id")))
                                         .with("reckoned", Schemas.number("a drop, in the unit"))
                                         .with("found", interval)
                                         .with("unit", Schemas.text("g, or times what is reckoned"))
                                         .with("weighings", Schemas.count("how many tell of it"))
-                                        .with("take", Schemas.orNull(Schemas.text("as it would be typed; null where nothing is clear")))
+                                        .with(
+                                                "take",
+                                                Schemas.orNull(Schemas.text(
+                                                        "as it would be typed; null where nothing is clear")))
                                         .schema()))
-                        .with("left_out", Schemas.list(Schemas.count("number of a batch that fits nothing the others say")))
+                        .with(
+                                "left_out",
+                                Schemas.list(Schemas.count("number of a batch that fits nothing the others say")))
                         .schema());
         return components;
     }

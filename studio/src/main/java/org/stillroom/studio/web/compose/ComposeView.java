@@ -179,7 +179,8 @@ public record ComposeView(
         learnt.offered(ingredient)
                 .ifPresent(label -> offers.add(
                         offer(ingredient, lines.offer(label), label.typed() + "|tolerance=" + label.tolerance())));
-        if (measured.exact().line().amount() instanceof LineAmount.PerLitre || measured.reading().unit().equals("drops")) {
+        if (measured.exact().line().amount() instanceof LineAmount.PerLitre
+                || measured.reading().unit().equals("drops")) {
             learnt.offeredDrop(ingredient)
                     .ifPresent(drop -> offers.add(offer(ingredient, lines.offer(drop), drop.typed())));
         }
@@ -298,7 +299,7 @@ public record ComposeView(
                 ? List.of()
                 : findings().stream()
                         .filter(finding -> finding.severity() == Severity.STOP)
-                .toList();
+                        .toList();
     }
 
     /** Returns how many things stop what is planned. */
@@ -309,10 +310,7 @@ public record ComposeView(
     /** Returns what stops it, that nobody is to drink it before all else; null when nothing does. */
     public @Nullable Finding stop() {
         List<Finding> stops = stopping();
-        return stops.stream()
-                .filter(Rules::isNotForDrinking)
-                .findFirst()
-                .orElse(stops.isEmpty() ? null : stops.get(0));
+        return stops.stream().filter(Rules::isNotForDrinking).findFirst().orElse(stops.isEmpty() ? null : stops.get(0));
     }
 
     /** Returns what is good to know. */

@@ -14,9 +14,9 @@ import org.stillroom.studio.store.Make;
 import org.stillroom.studio.store.RecipeHead;
 import org.stillroom.studio.store.Revision;
 import org.stillroom.studio.store.Store;
-import org.stillroom.studio.usecase.make.BatchSheet;
 import org.stillroom.studio.usecase.learn.LearnOffsets;
 import org.stillroom.studio.usecase.learn.Learnt;
+import org.stillroom.studio.usecase.make.BatchSheet;
 import org.stillroom.studio.usecase.make.BeginMake;
 import org.stillroom.studio.usecase.make.FinishMake;
 import org.stillroom.studio.usecase.make.LogEntry;
@@ -156,18 +156,19 @@ public final class MakeRoom implements Room {
         LearntLines lines = new LearntLines(visit.words());
         Map<String, LearntLines.Line> inRecipe = new LinkedHashMap<>();
         begin.ingredients(revision)
-                .forEach((name, ingredient) -> learnt.offered(ingredient)
-                        .ifPresent(label -> inRecipe.put(name, lines.offer(label))));
+                .forEach((name, ingredient) ->
+                        learnt.offered(ingredient).ifPresent(label -> inRecipe.put(name, lines.offer(label))));
         Map<String, List<LearntLines.Line>> ofBottles = new LinkedHashMap<>();
-        lots.values().forEach(each -> each.forEach(lot -> {
-            String id = lot.lot().id();
-            List<LearntLines.Line> offered = lines.ofBottle(learnt, id).stream()
-                    .filter(LearntLines.Line::isOffered)
-                    .toList();
-            if (!offered.isEmpty()) {
-                ofBottles.put(id, offered);
-            }
-        }));
+        lots.values()
+                .forEach(each -> each.forEach(lot -> {
+                    String id = lot.lot().id();
+                    List<LearntLines.Line> offered = lines.ofBottle(learnt, id).stream()
+                            .filter(LearntLines.Line::isOffered)
+                            .toList();
+                    if (!offered.isEmpty()) {
+                        ofBottles.put(id, offered);
+                    }
+                }));
         return new Learned(inRecipe, ofBottles);
     }
 
@@ -357,7 +358,17 @@ public final class MakeRoom implements Room {
         BatchSheet sheet = finish.preview(state);
         visit.page(visit.words().say("make.finishTitle"), key())
                 .style("make.css")
-                .show("make/finish.jte", Map.of("make", state.make(), "sheet", sheet, "ready", state.isPoured(), "minding", state.minding()));
+                .show(
+                        "make/finish.jte",
+                        Map.of(
+                                "make",
+                                state.make(),
+                                "sheet",
+                                sheet,
+                                "ready",
+                                state.isPoured(),
+                                "minding",
+                                state.minding()));
     }
 
     private void finished(Visit visit) {

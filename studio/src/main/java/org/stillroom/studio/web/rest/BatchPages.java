@@ -14,8 +14,8 @@ import org.stillroom.core.batch.Place;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.studio.store.Batch;
-import org.stillroom.studio.store.Photos;
 import org.stillroom.studio.store.Lot;
+import org.stillroom.studio.store.Photos;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.batch.Book;
 import org.stillroom.studio.usecase.batch.CompareBatches;
@@ -175,8 +175,7 @@ final class BatchPages {
             String label = lot.sheet().label();
             names.put(lot.id(), lot.sheet().name() + (label == null ? "" : ", " + label));
         }
-        LearntView view =
-                new LearntView(LearnOffsets.of(store).answer(), names, visit.words());
+        LearntView view = new LearntView(LearnOffsets.of(store).answer(), names, visit.words());
         visit.page(visit.words().say("rest.learnt.title"), RestRoom.KEY)
                 .style("make.css")
                 .style("rest.css")

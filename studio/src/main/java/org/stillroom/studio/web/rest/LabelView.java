@@ -84,7 +84,12 @@ public record LabelView(
         Duty borne = label.borne();
         return borne == null
                 ? ""
-                : words.say("rest.label.dutyAsOf", borne.country(), borne.asOf(), words.plain(borne.perLitreOfAlcohol()), borne.currency());
+                : words.say(
+                        "rest.label.dutyAsOf",
+                        borne.country(),
+                        borne.asOf(),
+                        words.plain(borne.perLitreOfAlcohol()),
+                        borne.currency());
     }
 
     /** Returns what a bottle costs with the duty that it bears. */

@@ -29,7 +29,9 @@ public record LearntView(Learnt learnt, Map<String, String> names, Words words) 
                 ? ""
                 : words.say(
                         "rest.learnt.leftOut",
-                        String.join(", ", learnt.leftOut().stream().map(String::valueOf).toList()));
+                        String.join(
+                                ", ",
+                                learnt.leftOut().stream().map(String::valueOf).toList()));
     }
 
     public String batches() {

@@ -169,7 +169,9 @@ public final class SafetyRoom implements Room {
                         fields(LabelAsked.PARTS, typed),
                         problems,
                         found,
-                        visit.context().queryString() == null ? "" : "?" + visit.context().queryString(),
+                        visit.context().queryString() == null
+                                ? ""
+                                : "?" + visit.context().queryString(),
                         visit.words()));
         visit.page(visit.words().say("safety.labelTitle"), COMPOSE)
                 .style("tables.css")
@@ -199,24 +201,26 @@ public final class SafetyRoom implements Room {
     }
 
     private void svg(Visit visit) {
-        drawn(visit, found -> visit.context()
-                .contentType("image/svg+xml; charset=utf-8")
-                .header("Content-Security-Policy", "default-src 'none'; style-src 'unsafe-inline'; sandbox")
-                .result(LabelSheet.svg(found, look(visit)).getBytes(StandardCharsets.UTF_8)));
+        drawn(
+                visit,
+                found -> visit.context()
+                        .contentType("image/svg+xml; charset=utf-8")
+                        .header("Content-Security-Policy", "default-src 'none'; style-src 'unsafe-inline'; sandbox")
+                        .result(LabelSheet.svg(found, look(visit)).getBytes(StandardCharsets.UTF_8)));
     }
 
     private void pdf(Visit visit) {
-        drawn(visit, found -> visit.context()
-                .contentType("application/pdf")
-                .header("Content-Disposition", "inline; filename=\"labels.pdf\"")
-                .result(LabelSheet.pdf(found, look(visit))));
+        drawn(
+                visit,
+                found -> visit.context()
+                        .contentType("application/pdf")
+                        .header("Content-Disposition", "inline; filename=\"labels.pdf\"")
+                        .result(LabelSheet.pdf(found, look(visit))));
     }
 
     private static LabelSheet.Look look(Visit visit) {
         Words words = visit.words();
         return new LabelSheet.Look(
-                LabelSheet.USUAL,
-                new Saying(words.language().tag(), words::toldOrMarked),
-                LabelSheet.Cost.LEFT_OUT);
+                LabelSheet.USUAL, new Saying(words.language().tag(), words::toldOrMarked), LabelSheet.Cost.LEFT_OUT);
     }
 }

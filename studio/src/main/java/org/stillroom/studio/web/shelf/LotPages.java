@@ -316,8 +316,7 @@ public final class LotPages {
     /** Puts the sheet right by what batches tell, and goes back to where that was offered. */
     private void take(Visit visit) {
         String id = visit.part("id");
-        new TakeOffset(desk.store(), LearnOffsets.of(desk.store()))
-                .answer(id, visit.field("field"), visit.request());
+        new TakeOffset(desk.store(), LearnOffsets.of(desk.store())).answer(id, visit.field("field"), visit.request());
         String back = visit.field("back");
         visit.goOn(BACK.matcher(back).matches() ? back : "/shelf/lots/" + id + "?kept=yes");
     }

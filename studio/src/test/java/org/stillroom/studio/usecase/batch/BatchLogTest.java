@@ -202,7 +202,7 @@ class BatchLogTest {
     }
 
     private Outcome added(String what, String amount) {
-        return new LogBatch(rested.kitchen.store, Clock.systemDefaultZone())
+        return new LogBatch(rested.kitchen.store, Clock.systemUTC())
                 .written(batch, LogBatch.Act.ADDED, Map.of("what", what, "amount", amount), request());
     }
 
@@ -245,7 +245,7 @@ class BatchLogTest {
         HistoryEntry bottled = kept(rested.after(18)
                 .bottled(batch, typed("demijohn", "fills", "1 x 350 ml", "lots", bottles.id() + ":1"), request()));
         kept(rested.after(18).undone(batch, bottled.id(), request()));
-        List<String> told = new ShowBatch(rested.kitchen.store, Clock.systemDefaultZone())
+        List<String> told = new ShowBatch(rested.kitchen.store, Clock.systemUTC())
                 .one("1").log().stream().map(ShowBatch.Line::told).toList();
         assertThat(told)
                 .containsExactly(

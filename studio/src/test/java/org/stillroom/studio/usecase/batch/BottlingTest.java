@@ -206,8 +206,8 @@ class BottlingTest {
         LabelBottles.Found found = new LabelBottles(rested.kitchen.store).answer(book(), bottling);
         assertThat(found.label().figures().value(Figure.STRENGTH)).isCloseTo(27.0, within(1e-6));
         assertThat(found.markings()).hasSize(2);
-        String svg =
-                LabelSheet.svg(found.label(), LabelSheet.Look.USUAL, found.markings().get(1));
+        String svg = LabelSheet.svg(
+                found.label(), LabelSheet.Look.USUAL, found.markings().get(1));
         assertThat(svg)
                 .contains("Batch 1, bottle 2, lot L1-", ", filled ")
                 .contains("27.0 % vol")
@@ -228,8 +228,8 @@ class BottlingTest {
         assertThat(LabelSheet.svg(
                         found.label(), LabelSheet.Look.USUAL, found.markings().get(0)))
                 .contains("lot QB 7");
-        RecordBatch.Outcome outcome = rested.after(33)
-                .bottled(batch, typed("1", "fills", "1 x 200 ml", "code", "x".repeat(31)), request());
+        RecordBatch.Outcome outcome =
+                rested.after(33).bottled(batch, typed("1", "fills", "1 x 200 ml", "code", "x".repeat(31)), request());
         assertThat(outcome)
                 .isInstanceOfSatisfying(
                         RecordBatch.Outcome.NotKept.class,
@@ -238,7 +238,8 @@ class BottlingTest {
 
     @Test
     void whatABottleCostsStandsOnALabelOnlyWhereThatIsAskedFor() {
-        Lot spirit = rested.kitchen.lot("cherry brandy", "spirit", Map.of("strength", "40 %", "price", "20 EUR/L"), 500, "ml");
+        Lot spirit = rested.kitchen.lot(
+                "cherry brandy", "spirit", Map.of("strength", "40 %", "price", "20 EUR/L"), 500, "ml");
         kept(rested.after(30).added(batch, typed("1", "what", spirit.id(), "amount", "300 ml"), request()));
         kept(rested.after(31).bottled(batch, typed("1", "fills", "1 x 350 ml"), request()));
         Bottling bottling = book().cellar().bottlings(batch.id()).get(0);
@@ -251,8 +252,7 @@ class BottlingTest {
                 found.markings().get(0));
         assertThat(without).doesNotContain("EUR", "Cost");
 
-        LabelSheet.Look printed =
-                new LabelSheet.Look(LabelSheet.USUAL, Saying.ENGLISH, LabelSheet.Cost.PRINTED);
+        LabelSheet.Look printed = new LabelSheet.Look(LabelSheet.USUAL, Saying.ENGLISH, LabelSheet.Cost.PRINTED);
         TellLabel.Found bearing = found.label().bearing("eu minimum");
         double duty = 5.50 * bearing.strength().percent() / 100.0 * 0.35;
         assertThat(bearing.together()).singleElement().satisfies(money -> {
@@ -279,7 +279,8 @@ class BottlingTest {
         LabelBottles.Found found = labels.answer(book(), bottling);
         TellLabel.Found label = found.label();
         assertThat(label.link()).isEqualTo("http://stillroom.example:7820/compose/" + batch.recipe());
-        assertThat(LabelSheet.svg(label, LabelSheet.Look.USUAL, found.markings().get(0))).contains("<path", "/compose/" + batch.recipe());
+        assertThat(LabelSheet.svg(label, LabelSheet.Look.USUAL, found.markings().get(0)))
+                .contains("<path", "/compose/" + batch.recipe());
     }
 
     @Test

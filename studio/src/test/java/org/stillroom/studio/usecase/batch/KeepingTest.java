@@ -68,7 +68,8 @@ class KeepingTest {
 
     private String label(Batch batch) {
         LabelBottles.Found found = new LabelBottles(rested.kitchen.store).answer(book(), bottling(batch));
-        return LabelSheet.svg(found.label(), LabelSheet.Look.USUAL, found.markings().get(0));
+        return LabelSheet.svg(
+                found.label(), LabelSheet.Look.USUAL, found.markings().get(0));
     }
 
     private static Keeping keeping(TellKeeping.Found found) {

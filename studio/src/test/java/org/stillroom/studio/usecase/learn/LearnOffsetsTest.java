@@ -94,7 +94,8 @@ class LearnOffsetsTest {
     void aStrengthByAMethodOfItsOwnTellsItToo() {
         for (int turn = 0; turn < 3; turn++) {
             Batch batch = kitchen.made(30 + 5 * turn, 60);
-            double strength = Essentials.of(MislabelledKitchen.real(batch, TRUTH).toGrams())
+            double strength = Essentials.of(
+                            MislabelledKitchen.real(batch, TRUTH).toGrams())
                     .strength();
             kitchen.measured(
                     batch, Map.of("vessel", "1", "strength", (strength - 0.2) + ".." + (strength + 0.2) + " %"));

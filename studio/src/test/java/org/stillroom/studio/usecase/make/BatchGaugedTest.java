@@ -51,7 +51,9 @@ class BatchGaugedTest {
         MakeState state = kitchen.state(batch.make());
         Gauged gauged = GaugeVessel.answer(
                 new GaugeVessel.Asked(
-                        List.of(), Thermometer.USUAL, GaugeVessel.poured(state.whole().measured())),
+                        List.of(),
+                        Thermometer.USUAL,
+                        GaugeVessel.poured(state.whole().measured())),
                 Workings.NONE);
         BatchSheet sheet = FinishMake.sheet(batch);
         assertThat(gauged.strength().value()).isCloseTo(sheet.strength(), within(0.05));

@@ -505,13 +505,17 @@ class MakeTest {
         String recipe = kitchen.saved(
                 "Elder",
                 Kitchen.BAY
-                        .replace("ingredients:\n", "ingredients:\n  - {name: elderflower, kind: fresh plant, contains: {water: 80 %}}\n")
+                        .replace(
+                                "ingredients:\n",
+                                "ingredients:\n  - {name: elderflower, kind: fresh plant, contains: {water: 80 %}}\n")
                         .replace("lines:\n", "lines:\n  - {use: elderflower, amount: 30 g}\n")
                         .replace("Steep with a peel", "Put a piece of dry ice in, steep"));
         MakeState state = kitchen.state(kitchen.begun(recipe));
         assertThat(state.minded(state.step("1/line-1")))
                 .extracting(Finding::verdict)
                 .contains("look-alikes");
-        assertThat(state.minded(state.step("1/own-1"))).extracting(Finding::rule).containsExactly("dry-ice");
+        assertThat(state.minded(state.step("1/own-1")))
+                .extracting(Finding::rule)
+                .containsExactly("dry-ice");
     }
 }

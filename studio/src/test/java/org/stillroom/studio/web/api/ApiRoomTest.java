@@ -136,7 +136,8 @@ class ApiRoomTest {
         assertThat(program.get("/recipes/" + id).text("text")).isEqualTo(text);
         assertThat(program.get("/recipes").body()).contains(title);
         assertThat(program.post("/plan", recipe(text)).text("title")).isEqualTo(title);
-        assertThat(program.post("/plan", recipe(text.replace("water,", "Wäßer „x“,"))).body())
+        assertThat(program.post("/plan", recipe(text.replace("water,", "Wäßer „x“,")))
+                        .body())
                 .contains("Wäßer „x“");
         assertThat(program.get("/recipes/%E2%80%9Enichts%E2%80%9C").status()).isEqualTo(404);
     }
@@ -367,9 +368,8 @@ class ApiRoomTest {
         Answer before = program.post("/readings", "{\"have\": [\"hydrometer\"], \"poured\": " + recipe + "}");
         assertThat(before.json().get("strength_doubt_vol_percent").doubleValue())
                 .isPositive()
-                .isLessThan(before.json()
-                        .get("poured_strength_doubt_vol_percent")
-                        .doubleValue());
+                .isLessThan(
+                        before.json().get("poured_strength_doubt_vol_percent").doubleValue());
         assertThat(program.post("/readings", "{\"strength\": \"38 %\", \"poured\": " + recipe + "}")
                         .status())
                 .isEqualTo(422);

@@ -75,10 +75,11 @@ class GaugePagesTest {
     void theThermometerOfTheShelfSaysHowSureItIs() throws Exception {
         Instrument own = store.instruments()
                 .add(new InstrumentSheet("Probe", "thermometer", Map.of("tolerance", "0.2"), null), "a");
-        String asked = "/make/gauge?" + Guest.field("density", "1.0295 g/ml") + "&" + Guest.field("refractometer", "25.9 Bx") + "&"
-                + Guest.field("temperature", "24 C");
+        String asked = "/make/gauge?" + Guest.field("density", "1.0295 g/ml") + "&"
+                + Guest.field("refractometer", "25.9 Bx") + "&" + Guest.field("temperature", "24 C");
         assertThat(guest.get(asked, "en").body()).contains("right within ± 0.5 °C");
-        assertThat(guest.get(asked + "&" + Guest.field("own-thermometer", own.id()), "en").body())
+        assertThat(guest.get(asked + "&" + Guest.field("own-thermometer", own.id()), "en")
+                        .body())
                 .contains("right within ± 0.2 °C");
         assertThat(guest.get(asked, "de").body()).contains("richtig auf ± 0,5 °C");
     }

@@ -119,7 +119,8 @@ class LearntPagesTest {
     void aBottleOffersItAndAPressChangesItAlone() throws Exception {
         kitchen.fourBatches(90.0);
         String lot = "/shelf/lots/" + kitchen.spirit.id();
-        assertThat(get(lot, "en")).contains("What your batches tell of it", "by 4 batches; its label says 96.0", "Take 9");
+        assertThat(get(lot, "en"))
+                .contains("What your batches tell of it", "by 4 batches; its label says 96.0", "Take 9");
         assertThat(get(lot, "de")).contains("aus 4 Chargen; das Etikett sagt 96,0");
         assertThat(get("/rest/learned", "en")).contains("grain spirit comes out at", "more than its label may be off");
         assertThat(strength()).isEqualTo("96 %");
@@ -180,7 +181,8 @@ class LearntPagesTest {
         HttpRequest.Builder take = HttpRequest.newBuilder(address("/api/v1/lots/" + kitchen.spirit.id() + "/take"))
                 .header("Content-Type", "application/json");
         HttpResponse<String> wrong = program.send(
-                take.POST(HttpRequest.BodyPublishers.ofString("{\"field\": \"colour\"}")).build(),
+                take.POST(HttpRequest.BodyPublishers.ofString("{\"field\": \"colour\"}"))
+                        .build(),
                 HttpResponse.BodyHandlers.ofString());
         assertThat(wrong.statusCode()).isEqualTo(400);
         HttpResponse<String> taken = program.send(

@@ -103,8 +103,7 @@ class SafetyPagesTest {
         return browser.send(
                 HttpRequest.newBuilder(URI.create(server.url()).resolve(path))
                         .header("Content-Type", "application/x-www-form-urlencoded")
-                        .POST(HttpRequest.BodyPublishers.ofString(
-                                body + "&token=" + token + "&request=" + request()))
+                        .POST(HttpRequest.BodyPublishers.ofString(body + "&token=" + token + "&request=" + request()))
                         .build(),
                 HttpResponse.BodyHandlers.ofString());
     }
@@ -149,8 +148,7 @@ class SafetyPagesTest {
     void whatIsNotUnderstoodComesBackAsItWasTyped() throws Exception {
         String recipe = saved(SAGE);
         String token = token(page("/safety/" + recipe));
-        HttpResponse<String> answer =
-                post("/safety/" + recipe, token, Map.of("serving", "a thimble", "place", "Mars"));
+        HttpResponse<String> answer = post("/safety/" + recipe, token, Map.of("serving", "a thimble", "place", "Mars"));
         assertThat(answer.statusCode()).isEqualTo(422);
         assertThat(answer.body()).contains("value=\"a thimble\"", "Mars", "Write one of: EU, US.");
         assertThat(store.settings().value("serving")).isEmpty();
@@ -163,13 +161,21 @@ class SafetyPagesTest {
         String recipe = saved(recipe("caraway oil", "essential oil", "dose: 0.02 g/L", ""));
         assertThat(page("/label/" + recipe))
                 .contains("liqueur (general)", "Stated strength 30.0 % vol; the bottle may hold 29.7 to 30.3 % vol.")
-                .contains("energy per 100 mL", "UK, unit", "sugar 210.5, wanted at least 250.0 g/L as invert: off by 39.5")
-                .contains("/label/" + recipe + "/label.svg", "700 mL is a lawful size for spirits in the EU and in the USA.");
+                .contains(
+                        "energy per 100 mL",
+                        "UK, unit",
+                        "sugar 210.5, wanted at least 250.0 g/L as invert: off by 39.5")
+                .contains(
+                        "/label/" + recipe + "/label.svg",
+                        "700 mL is a lawful size for spirits in the EU and in the USA.");
         assertThat(get("/label/" + recipe, "de").body())
                 .contains("Likör (allgemein)", "Angegebener Alkoholgehalt 30,0 % vol", "Zucker 210,5")
                 .doesNotContain(">liqueur (general)<");
         HttpResponse<String> svg = get("/label/" + recipe + "/label.svg?bottle=500%20ml", "en");
-        assertThat(svg.headers().firstValue("Content-Type")).get().asString().isEqualToIgnoringCase("image/svg+xml; charset=utf-8");
+        assertThat(svg.headers().firstValue("Content-Type"))
+                .get()
+                .asString()
+                .isEqualToIgnoringCase("image/svg+xml; charset=utf-8");
         assertThat(svg.body()).contains("30.0 % vol · 500 mL", "Homemade – not for sale");
     }
 
@@ -201,11 +207,13 @@ class SafetyPagesTest {
     @Test
     void aLookAlikeStandsWhereItGoesInAndAMethodWhereItIsDone() throws Exception {
         String recipe = saved(recipe(
-                "elderflower", "fresh plant, contains: {water: 80 %}", "amount: 30 g", "steps: [\"Seal the jars and simmer them in a water bath\"]\n"));
+                "elderflower",
+                "fresh plant, contains: {water: 80 %}",
+                "amount: 30 g",
+                "steps: [\"Seal the jars and simmer them in a water bath\"]\n"));
         assertThat(page("/make/begin?recipe=" + recipe)).contains("action=\"/make/begin\"", "look-alikes", "pressure");
         String token = token(page("/safety/" + recipe));
-        HttpResponse<String> begun =
-                post("/make/begin", token, Map.of("recipe", recipe, "revision", "1", "size", ""));
+        HttpResponse<String> begun = post("/make/begin", token, Map.of("recipe", recipe, "revision", "1", "size", ""));
         String make = begun.headers().firstValue("Location").orElseThrow();
         assertThat(page(make + "?step=1/line-1")).contains("white umbels on herbs without wood");
         assertThat(page(make + "?step=1/own-1")).contains("A closed jar in hot water builds pressure");
