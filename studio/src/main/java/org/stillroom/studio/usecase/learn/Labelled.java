@@ -112,10 +112,10 @@ record Labelled(Ingredient ingredient, LearntLabel.Figure figure, double value, 
 
     /** Returns the same ingredient as a bottle of it is labelled, where that says another strength. */
     Labelled labelled(@Nullable Ingredient bottle) {
-        Typed<Strength> strength = bottle == null ? null : bottle.strength();
-        if (strength == null || figure != LearntLabel.Figure.STRENGTH) {
+        if (bottle == null || bottle.strength() == null || figure != LearntLabel.Figure.STRENGTH) {
             return this;
         }
+        Typed<Strength> strength = bottle.strength();
         double percent = percent(strength.value());
         Typed<Double> typed = bottle.tolerance();
         return percent > 1.0

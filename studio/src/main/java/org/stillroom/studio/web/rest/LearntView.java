@@ -3,6 +3,7 @@ package org.stillroom.studio.web.rest;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.stillroom.studio.usecase.learn.Learnt;
 import org.stillroom.studio.usecase.learn.LearntDrop;
 import org.stillroom.studio.usecase.learn.LearntLabel;
@@ -52,10 +53,14 @@ public record LearntView(Learnt learnt, Map<String, String> names, Words words) 
             LearntLabel label = labels.get(i);
             if (label.lot() == null) {
                 List<Bottle> bottles = new ArrayList<>();
-                for (int j = i + 1; j < labels.size() && labels.get(j).lot() != null; j++) {
+                for (int j = i + 1; j < labels.size(); j++) {
                     LearntLabel of = labels.get(j);
+                    @Nullable String lot = of.lot();
+                    if (lot == null) {
+                        break;
+                    }
                     boolean offered = of.standing() == LearntLabel.Standing.CLEAR;
-                    bottles.add(bottle(of.lot(), offered ? lines.offer(of) : told(lines.told(of))));
+                    bottles.add(bottle(lot, offered ? lines.offer(of) : told(lines.told(of))));
                 }
                 boolean clear = label.standing() == LearntLabel.Standing.CLEAR;
                 all.add(new Ingredient(label.ingredient(), lines.told(label), clear, bottles));

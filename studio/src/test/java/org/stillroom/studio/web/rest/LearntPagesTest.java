@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -94,7 +95,7 @@ class LearntPagesTest {
                 HttpResponse.BodyHandlers.ofString());
     }
 
-    private String strength() {
+    private @Nullable String strength() {
         return kitchen.store()
                 .lots()
                 .lot(kitchen.spirit.id())
