@@ -124,7 +124,7 @@ class WaitsTest {
         assertThat(waiting.until()).isEqualTo(waiting.from().plusDays(10));
         assertThat(Objects.requireNonNull(waiting.make()).title()).isEqualTo("Bay leaf tincture");
 
-        RecordRest record = new RecordRest(rested.kitchen.store, Clock.systemDefaultZone());
+        RecordRest record = new RecordRest(rested.kitchen.store, Clock.systemUTC());
         kept(record.postponed(waiting.id(), Map.of("days", "4 days"), request()));
         assertThat(ofMake(make).until()).isEqualTo(waiting.from().plusDays(14));
         assertThat(ofMake(make).id()).as("the same in a calendar").isEqualTo(waiting.id());
@@ -193,9 +193,9 @@ class WaitsTest {
         kept(after(3).postponed(entry.id(), Map.of("days", "7 days"), request()));
         kept(after(17).waited(entry.id(), request()));
         kept(after(17).postponed(-batch.number(), Map.of("days", "7 days"), request()));
-        kept(new Notes(rested.kitchen.store, Clock.systemDefaultZone())
+        kept(new Notes(rested.kitchen.store, Clock.systemUTC())
                 .noted(batch, Map.of("score", "7.5"), null, request()));
-        assertThat(new ShowBatch(rested.kitchen.store, Clock.systemDefaultZone())
+        assertThat(new ShowBatch(rested.kitchen.store, Clock.systemUTC())
                         .one("1")
                         .log())
                 .extracting(ShowBatch.Line::told)

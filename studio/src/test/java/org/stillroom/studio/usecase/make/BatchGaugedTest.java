@@ -72,7 +72,7 @@ class BatchGaugedTest {
     }
 
     private void moved(String... fields) {
-        RecordBatch record = new RecordBatch(kitchen.store, Clock.systemDefaultZone());
+        RecordBatch record = new RecordBatch(kitchen.store, Clock.systemUTC());
         Map<String, String> typed = new LinkedHashMap<>(Map.of("vessel", "1"));
         for (int i = 0; i < fields.length; i += 2) {
             typed.put(fields[i], fields[i + 1]);
