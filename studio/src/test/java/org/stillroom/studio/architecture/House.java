@@ -46,7 +46,7 @@ record House(String root) {
             "answer", Set.of("usecase"),
             "sheet", Set.of("usecase"),
             "web", Set.of("faults", "recipefile", "shelffile", "store", "wording", "usecase", "answer", "sheet"),
-            "cli", Set.of("faults", "recipefile", "store", "usecase", "answer", "sheet", "web"));
+            "cli", Set.of("faults", "recipefile", "store", "usecase", "answer", "sheet", "web", "wording"));
 
     private static final Map<String, List<String>> LIBRARIES = Map.of(
             "recipefile", List.of("org.snakeyaml.engine.."),

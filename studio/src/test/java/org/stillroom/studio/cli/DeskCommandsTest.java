@@ -30,6 +30,7 @@ class DeskCommandsTest {
                                 "essence",
                                 "notes",
                                 "leftovers",
+                                "learned",
                                 "safety",
                                 "label",
                                 "rules",

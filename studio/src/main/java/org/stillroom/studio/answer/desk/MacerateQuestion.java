@@ -117,8 +117,7 @@ final class MacerateQuestion extends DeskQuestion {
                 new Manner.Given("mass", "1kg"),
                 new Manner.Given("solvent", "1L"),
                 new Manner.Given("strength", "70%"),
-                new Manner.Given("sugar-on-fruit", "400g"),
-                new Manner.Given("order", "sugar-first"));
+                new Manner.Given("sugar-on-fruit", "400g"));
     }
 
     @Override

@@ -65,7 +65,7 @@ public final class ReadingsQuestion extends DeskQuestion {
 
     @Override
     public String summary() {
-        return "Which readings serve best for a liqueur of about this strength and sugar, or for what was poured.";
+        return "Which readings serve best for a liqueur of about this strength and sugar, or what was poured.";
     }
 
     @Override
