@@ -22,6 +22,7 @@ class GaugingTest {
     private static final Temperature TWENTY = Temperature.TWENTY_CELSIUS;
     /** % vol or g/L by which two searches for the same least squares may differ. */
     private static final double SETTLED = 1e-5;
+
     private static final int BATCHES = Boolean.getBoolean("stillroom.long") ? 10_000 : 400;
 
     @ParameterizedTest

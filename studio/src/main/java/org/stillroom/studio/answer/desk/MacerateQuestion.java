@@ -113,7 +113,7 @@ final class MacerateQuestion extends DeskQuestion {
     @Override
     public List<Manner.Given> example() {
         return List.of(
-                new Manner.Given("plant", "raspberry"),
+                new Manner.Given("plant", "plum"),
                 new Manner.Given("mass", "1kg"),
                 new Manner.Given("solvent", "1L"),
                 new Manner.Given("strength", "70%"),

@@ -193,8 +193,7 @@ class WaitsTest {
         kept(after(3).postponed(entry.id(), Map.of("days", "7 days"), request()));
         kept(after(17).waited(entry.id(), request()));
         kept(after(17).postponed(-batch.number(), Map.of("days", "7 days"), request()));
-        kept(new Notes(rested.kitchen.store, Clock.systemUTC())
-                .noted(batch, Map.of("score", "7.5"), null, request()));
+        kept(new Notes(rested.kitchen.store, Clock.systemUTC()).noted(batch, Map.of("score", "7.5"), null, request()));
         assertThat(new ShowBatch(rested.kitchen.store, Clock.systemUTC())
                         .one("1")
                         .log())
