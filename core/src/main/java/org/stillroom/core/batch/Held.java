@@ -78,14 +78,15 @@ public record Held(
                 ? null
                 : Gauging.of(List.of(), poured, Thermometer.EXACT).orElse(null);
         Interval volume = gauged == null ? null : gauged.volume();
-        if (gauged == null || volume == null) {
+        Interval acidity = gauged == null ? null : gauged.acidity();
+        if (gauged == null || volume == null || acidity == null) {
             return Map.of();
         }
         return Map.of(
                 Asked.VOLUME, volume.halfWidth(),
                 Asked.STRENGTH, gauged.strength().halfWidth(),
                 Asked.SUGAR, gauged.sugar().halfWidth(),
-                Asked.ACIDITY, gauged.acidity().halfWidth());
+                Asked.ACIDITY, acidity.halfWidth());
     }
 
     /** Returns such a part of it; its cost goes along. */

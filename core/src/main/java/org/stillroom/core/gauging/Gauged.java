@@ -11,7 +11,7 @@ import org.stillroom.core.reference.Finding;
  * @param contents grams of each substance; of a kilogram where neither weight nor volume is known
  * @param strength % vol at 20 °C
  * @param sugar g/L at 20 °C, as dissolved
- * @param acidity g/L at 20 °C, as anhydrous citric acid
+ * @param acidity g/L at 20 °C, as anhydrous citric acid, or null where nothing tells of it and none is reckoned with
  * @param volume mL at 20 °C, or null where nothing says how much there is
  * @param hidden % vol that sugar and acid hide from a spirit hydrometer at 20 °C
  * @param correlation of strength with sugar, −1 to 1
@@ -23,7 +23,7 @@ public record Gauged(
         Contents contents,
         Interval strength,
         Interval sugar,
-        Interval acidity,
+        @Nullable Interval acidity,
         @Nullable Interval volume,
         double hidden,
         double correlation,

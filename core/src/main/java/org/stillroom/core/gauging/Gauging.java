@@ -107,8 +107,8 @@ public final class Gauging {
             possible.add(fit(suspect.without()));
         }
         Outlook outlook = new Outlook(possible);
-        Judgement judgement = new Judgement(
-                readings, pulls, spare(trust), poured != null, trust.poured(), tells(trust, Shown.ACIDITY));
+        Judgement judgement =
+                new Judgement(readings, pulls, spare(trust), poured != null, trust.poured(), tellsAcidity(trust));
         List<Finding> findings = new ArrayList<>(
                 judgement.findings(likely.stream().map(Suspect::name).toList()));
         Prior prior = prior(trust);
@@ -123,7 +123,7 @@ public final class Gauging {
                 Contents.ofGrams(fit.grams()),
                 outlook.strength(),
                 outlook.sugar(),
-                outlook.acidity(),
+                tellsAcidity(trust) ? outlook.acidity() : null,
                 tellsAmount(trust) ? outlook.volume() : null,
                 hidden(fit.mixture()),
                 outlook.correlation(),
@@ -169,7 +169,7 @@ public final class Gauging {
     private Prior prior(Trust trust) {
         return poured != null && trust.poured()
                 ? Prior.of(vessel, poured, trust.wrong())
-                : Prior.ofNothing(vessel, tellsAmount(trust), tells(trust, Shown.ACIDITY));
+                : Prior.ofNothing(vessel, tellsAmount(trust), tellsAcidity(trust));
     }
 
     private Pulls pulls(Trust trust, Fit fit) {
@@ -219,13 +219,17 @@ public final class Gauging {
 
     /** Returns how many of what is used could be missing and strength, sugar and all else that is sought would still be known. */
     private int spare(Trust trust) {
-        int sought = 2 + (tellsAmount(trust) ? 1 : 0) + (tells(trust, Shown.ACIDITY) || trust.poured() ? 1 : 0);
+        int sought = 2 + (tellsAmount(trust) ? 1 : 0) + (tellsAcidity(trust) ? 1 : 0);
         int fromPoured = trust.poured() ? Vessel.AMOUNTS - trust.wrong().size() : 0;
         return trust.used(readings).size() + fromPoured - sought;
     }
 
     private boolean tellsAmount(Trust trust) {
         return trust.poured() || tells(trust, Shown.MASS) || tells(trust, Shown.VOLUME);
+    }
+
+    private boolean tellsAcidity(Trust trust) {
+        return trust.poured() || tells(trust, Shown.ACIDITY);
     }
 
     private boolean tells(Trust trust, Shown shown) {

@@ -37,6 +37,9 @@ public final class CorrectBatch {
     public static final Addition CITRIC =
             new Addition("citric acid", Contents.of(Substance.CITRIC, 1.0), Double.POSITIVE_INFINITY);
 
+    /** Below this a batch holds no acid to speak of, g/L. */
+    private static final double NO_ACID = 0.005;
+
     private CorrectBatch() {}
 
     /**
@@ -132,7 +135,10 @@ public final class CorrectBatch {
         Map<Asked, Double> figures = new EnumMap<>(Asked.class);
         figures.put(Asked.STRENGTH, gauged.strength().value());
         figures.put(Asked.SUGAR, gauged.sugar().value());
-        figures.put(Asked.ACIDITY, gauged.acidity().value());
+        Interval acidity = gauged.acidity();
+        if (acidity != null) {
+            figures.put(Asked.ACIDITY, acidity.value());
+        }
         Interval volume = gauged.volume();
         if (volume != null) {
             figures.put(Asked.VOLUME, volume.value());
@@ -265,6 +271,16 @@ public final class CorrectBatch {
                                 + QuantityWords.fixed(each.grams(), 1) + "\u00a0g that keep its flavour.",
                         "Make more of it, or let the flavour thin a little."));
             }
+        }
+        boolean noAcid = Essentials.of(asking.batch().contents().toGrams()).acidity() < NO_ACID;
+        if (noAcid && asking.target().containsKey(Asked.ACIDITY)) {
+            findings.add(Finding.of(
+                    "batch-taken-without-acid",
+                    Severity.CAUTION,
+                    "acidity",
+                    "taken for granted",
+                    "The batch is taken to hold no acid at all.",
+                    "Titrate it first where that is not known: fruit and juice bring acid."));
         }
         if (asking.batch().doubt().isEmpty()) {
             findings.add(

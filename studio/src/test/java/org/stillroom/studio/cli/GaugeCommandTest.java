@@ -53,6 +53,7 @@ class GaugeCommandTest {
                 .json();
         assertSpan(json.get("strength_vol_percent"));
         assertSpan(json.get("sugar_g_per_l"));
+        assertThat(json.has("acidity_as_citric_g_per_l")).isFalse(); // nothing tells of it
         assertThat(json.get("readings").size()).isEqualTo(2);
         assertThat(json.get("readings").get(0).get("pull_sigma").isNull()).isTrue();
     }
@@ -146,7 +147,11 @@ class GaugeCommandTest {
     @Test
     void theAcidityThatItComesToIsSaid() {
         Desk.Run run = Desk.type("correct --volume 1.9L --strength 27.1% --sugar 165g/L --to-acidity 5g/L");
-        assertThat(run.out()).contains("164.5 g/L of sugar and 5.00 g/L of acid.");
+        assertThat(run.out())
+                .contains("164.5 g/L of sugar and 5.00 g/L of acid.", "The batch is taken to hold no acid at all.");
+        assertThat(Desk.type("correct --volume 1.9L --strength 27.1% --acidity 2g/L --to-acidity 5g/L")
+                        .out())
+                .doesNotContain("no acid at all");
     }
 
     @Test

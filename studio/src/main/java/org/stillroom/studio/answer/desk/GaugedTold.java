@@ -63,8 +63,11 @@ final class GaugedTold {
         Told told = new Told(heading)
                 .doubtingReadings()
                 .put(STRENGTH, gauged.strength())
-                .put(SUGAR, gauged.sugar())
-                .put(ACIDITY, gauged.acidity());
+                .put(SUGAR, gauged.sugar());
+        @Nullable Interval acidity = gauged.acidity();
+        if (acidity != null) {
+            told.put(ACIDITY, acidity);
+        }
         @Nullable Interval volume = gauged.volume();
         if (volume != null) {
             told.put(VOLUME_20C, volume);

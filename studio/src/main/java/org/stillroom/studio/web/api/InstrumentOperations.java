@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.studio.answer.Fields;
+import org.stillroom.studio.answer.FindingFields;
 import org.stillroom.studio.answer.desk.CalibrateQuestion;
 import org.stillroom.studio.answer.desk.OwnCalibration;
 import org.stillroom.studio.answer.desk.Part;
@@ -85,7 +86,8 @@ final class InstrumentOperations {
                                 "/instruments/{instrument}/calibration",
                                 "forget_calibration",
                                 "Forgets the calibration of an instrument.",
-                                call -> calibrated(new KeepCalibration(instruments).forget(one(call), call.request())))
+                                call -> shown(
+                                        calibrated(new KeepCalibration(instruments).forget(one(call), call.request()))))
                         .answers(one),
                 Operation.of(
                                 DELETE,
@@ -166,20 +168,23 @@ final class InstrumentOperations {
         body.refuseIfAnyWrong();
         CalibrateQuestion.Calibration found =
                 new OwnCalibration(kind, instrument.sheet().fields()).found(typed, Keys.SNAKE_CASE);
-        return calibrated(new KeepCalibration(instruments)
+        Instrument kept = calibrated(new KeepCalibration(instruments)
                 .answer(
                         instrument,
                         found.found().calibrated(),
                         typed,
                         LocalDate.now(ZoneId.systemDefault()),
                         call.request()));
+        return Reply.of(fields(kept)
+                        .put("findings", FindingFields.of(found.found().findings())))
+                .version(kept.version());
     }
 
-    private static Reply calibrated(Changing<Instrument> changing) {
+    private static Instrument calibrated(Changing<Instrument> changing) {
         if (changing instanceof Changing.Overtaken<Instrument>) {
             throw new IllegalStateException("this instrument was changed in between");
         }
-        return shown(((Changing.Changed<Instrument>) changing).now());
+        return ((Changing.Changed<Instrument>) changing).now();
     }
 
     private InstrumentSheet read(Body body) {
@@ -248,6 +253,7 @@ final class InstrumentOperations {
                                         "as under measures in a recipe file, jar, hydrometer, refractometer, flask or thermometer"))
                         .with("fields", Schemas.named(Schemas.text(""), "as typed"))
                         .with("note", Schemas.orNull(Schemas.text("")))
+                        .maybe("findings", Schemas.list(Schemas.ref("Finding")))
                         .with(
                                 "calibration",
                                 Schemas.orNull(Schemas.group()

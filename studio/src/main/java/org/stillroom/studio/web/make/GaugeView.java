@@ -247,8 +247,9 @@ public record GaugeView(
         if (found != null) {
             measured.put("strength", range(found.gauged().strength(), 2, "%"));
             measured.put("sugar", range(found.gauged().sugar(), 1, "g/L"));
-            if (!text("acidity").isBlank()) {
-                measured.put("acidity", range(found.gauged().acidity(), 2, "g/L"));
+            Interval acidity = found.gauged().acidity();
+            if (acidity != null && !text("acidity").isBlank()) {
+                measured.put("acidity", range(acidity, 2, "g/L"));
             }
             measured.put("readings", readings(found));
             Interval volume = found.gauged().volume();
@@ -286,6 +287,12 @@ public record GaugeView(
         return words.amount(added.addition().isSolid() ? new Mass(added.grams()) : new Volume(added.millilitres()));
     }
 
+    /** Returns a half-width with one more place where it would read as none. */
+    private String doubt(double half, int decimals) {
+        boolean readsAsNone = half > 0.0 && half < 0.5 * Math.pow(10.0, -decimals);
+        return words.number(half, readsAsNone ? decimals + 1 : decimals);
+    }
+
     /** Returns what there is then. */
     public String result(Correction.Way way) {
         Essentials result = way.essentials();
@@ -293,9 +300,9 @@ public record GaugeView(
                 "make.gauge.then",
                 words.amount(new Volume(result.millilitres())),
                 words.number(result.strength(), 1),
-                words.number(way.doubt().getOrDefault(Asked.STRENGTH, 0.0), 1),
+                doubt(way.doubt().getOrDefault(Asked.STRENGTH, 0.0), 1),
                 words.number(result.sugar(), 0),
-                words.number(way.doubt().getOrDefault(Asked.SUGAR, 0.0), 0));
+                doubt(way.doubt().getOrDefault(Asked.SUGAR, 0.0), 0));
         return result.acidity() < 0.05
                 ? then
                 : then + " " + words.say("make.gauge.thenAcid", words.number(result.acidity(), 1));

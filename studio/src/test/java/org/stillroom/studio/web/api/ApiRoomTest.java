@@ -343,6 +343,11 @@ class ApiRoomTest {
         Answer kept = program.post(path + "/calibration", "{\"hydrometer\": [\"1.002\", \"1.0024\"]}");
         assertThat(kept.json().at("/calibration/value").doubleValue()).isCloseTo(0.0022, within(1e-9));
         assertThat(kept.json().at("/calibration/typed/hydrometer/1").asString()).isEqualTo("1.0024");
+        assertThat(kept.body()).contains("calibrated-at-one-point").doesNotContain("calibration-far-off");
+        assertThat(program.post(path + "/calibration", "{\"hydrometer\": [\"1.2\"]}")
+                        .body())
+                .contains("calibration-far-off");
+        program.post(path + "/calibration", "{\"hydrometer\": [\"1.002\", \"1.0024\"]}");
         assertThat(program.post(path + "/calibration", "{\"full\": \"81 g\"}").status())
                 .isEqualTo(400);
 

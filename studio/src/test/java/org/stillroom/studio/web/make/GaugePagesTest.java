@@ -133,7 +133,7 @@ class GaugePagesTest {
                 false,
                 null);
         store.lots().add(List.of(new Lots.NewLot(sheet, 820)), "lot");
-        assertThat(guest.get(asked, "de").body()).contains("Nur was im Regal steht", "white sugar");
+        assertThat(guest.get(asked, "de").body()).contains("Nur was im Regal steht", "weißer Zucker");
     }
 
     @Test
@@ -169,7 +169,8 @@ class GaugePagesTest {
                 .body();
         assertThat(read)
                 .contains("dry residue", "strength distilled or labelled", "citric acid", "Draw off")
-                .contains("marked for 15.6");
+                .contains("marked for 15.6")
+                .contains("not known; none is reckoned with", "no acid at all");
         HttpResponse<String> wrong = guest.get(
                 "/make/gauge?" + Guest.field("density", "1.0295 g/ml") + "&" + Guest.field("sugar", "180 g/L") + "&"
                         + Guest.field("volume", "1.9 L") + "&" + Guest.field("to-acidity", "5 g/L") + "&"
