@@ -157,7 +157,7 @@ final class Judgement {
                 "no-reading-spare",
                 Severity.NOTE,
                 "",
-                "cannot be told",
+                "no reading to spare",
                 "No reading is spare: it cannot be told whether they are right.",
                 "Add one of another kind, or what was poured.");
     }

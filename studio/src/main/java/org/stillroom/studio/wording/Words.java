@@ -79,6 +79,12 @@ public final class Words {
         return marked(QuantityWords.fixed(value, decimals));
     }
 
+    /** Returns a half-width with so many decimals, or with one more where it would read as none. */
+    public String halfWidth(double value, int decimals) {
+        boolean readsAsNone = value > 0.0 && value < 0.5 * Math.pow(10.0, -decimals);
+        return number(value, readsAsNone ? decimals + 1 : decimals);
+    }
+
     /** Returns a number with as many decimals as it needs. */
     public String plain(double value) {
         return marked(QuantityWords.plain(value));

@@ -287,12 +287,6 @@ public record GaugeView(
         return words.amount(added.addition().isSolid() ? new Mass(added.grams()) : new Volume(added.millilitres()));
     }
 
-    /** Returns a half-width with one more place where it would read as none. */
-    private String doubt(double half, int decimals) {
-        boolean readsAsNone = half > 0.0 && half < 0.5 * Math.pow(10.0, -decimals);
-        return words.number(half, readsAsNone ? decimals + 1 : decimals);
-    }
-
     /** Returns what there is then. */
     public String result(Correction.Way way) {
         Essentials result = way.essentials();
@@ -300,9 +294,9 @@ public record GaugeView(
                 "make.gauge.then",
                 words.amount(new Volume(result.millilitres())),
                 words.number(result.strength(), 1),
-                doubt(way.doubt().getOrDefault(Asked.STRENGTH, 0.0), 1),
+                words.halfWidth(way.doubt().getOrDefault(Asked.STRENGTH, 0.0), 1),
                 words.number(result.sugar(), 0),
-                doubt(way.doubt().getOrDefault(Asked.SUGAR, 0.0), 0));
+                words.halfWidth(way.doubt().getOrDefault(Asked.SUGAR, 0.0), 0));
         return result.acidity() < 0.05
                 ? then
                 : then + " " + words.say("make.gauge.thenAcid", words.number(result.acidity(), 1));

@@ -177,8 +177,8 @@ public record GuideView(
     private String doubt(Guide.Choice choice) {
         return words.say(
                 "make.gauge.choice",
-                words.number(choice.strength(), 1),
-                words.number(choice.sugar(), 0),
+                words.halfWidth(choice.strength(), 1),
+                words.halfWidth(choice.sugar(), 0),
                 words.number(choice.sampleMillilitres(), 0),
                 words.number(choice.lostMillilitres(), 0));
     }
@@ -198,9 +198,19 @@ public record GuideView(
                         .before()
                         .map(known -> words.say(
                                 "make.gauge.pouredAlone",
-                                words.number(known.strength(), 1),
-                                words.number(known.sugar(), 0)))
+                                words.halfWidth(known.strength(), 1),
+                                words.halfWidth(known.sugar(), 0)))
                         .orElse("");
+    }
+
+    private String takes(Method method) {
+        double sample = method.sampleMillilitres();
+        return sample == 0.0
+                ? words.say("make.gauge.takesNone")
+                : words.say(
+                        "make.gauge.takes",
+                        words.number(sample, sample < 1.0 ? 1 : 0),
+                        words.say("make.gauge.sample." + method.sample().name()));
     }
 
     /** Returns what is to be known of each way to measure. */
@@ -211,8 +221,7 @@ public record GuideView(
                         words.say(
                                 "make.gauge.how",
                                 words.say("make.gauge.means." + method.name()),
-                                words.number(method.sampleMillilitres(), method.sampleMillilitres() < 1.0 ? 1 : 0),
-                                words.say("make.gauge.sample." + method.sample().name()),
+                                takes(method),
                                 words.say("make.gauge.conditions." + method.name()),
                                 words.say("make.gauge.trap." + method.name()))))
                 .toList();
