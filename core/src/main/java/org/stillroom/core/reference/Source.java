@@ -70,6 +70,9 @@ public enum Source {
             "21 CFR 172.510, 172.575, 184.1005, 184.1408, 189.110, 189.130 and TTB Industry Circular 2007-5",
             Standing.READ),
     CFR_21_189_180("21 CFR 189.180, safrole", Standing.FROM_MEMORY),
+    US_ALLERGENS(
+            "The nine major food allergens of the USA: FALCPA of 2004, FASTER Act of 2021, FDA guidance of January 2025",
+            Standing.FROM_MEMORY),
     CFR_27_SPIRITS("27 CFR 5.1, 5.150, 5.203 and 19.356", Standing.READ),
     CFR_27_RECALLED("27 CFR 5.150(b), 5.151, 5.63 and 16.21", Standing.FROM_MEMORY),
     INTAKE_GUIDANCE(

@@ -20,6 +20,7 @@ import org.stillroom.core.reference.TableSet;
  * @param poisons plants to refuse or to check
  * @param cautions what follows from a name
  * @param textCautions what follows from the words of a step or a note
+ * @param allergens what the name of a thing brings of allergens and sulphites
  * @param flashPoints ethanol with water
  * @param standardDrinks by country
  * @param tables where all of it was read from
@@ -36,6 +37,7 @@ public record Knowledge(
         List<Poison> poisons,
         List<NamedCaution> cautions,
         List<TextCaution> textCautions,
+        List<AllergenName> allergens,
         List<FlashPoint> flashPoints,
         List<StandardDrink> standardDrinks,
         TableSet tables) {
@@ -54,6 +56,7 @@ public record Knowledge(
         poisons = List.copyOf(poisons);
         cautions = List.copyOf(cautions);
         textCautions = List.copyOf(textCautions);
+        allergens = List.copyOf(allergens);
         flashPoints = List.copyOf(flashPoints);
         standardDrinks = List.copyOf(standardDrinks);
     }

@@ -39,6 +39,7 @@ final class KnowledgeTables {
                 open("toxic_plants").map(KnowledgeTables::poison),
                 open("cautions").map(KnowledgeTables::caution),
                 open("text_cautions").map(KnowledgeTables::textCaution),
+                open("allergens").map(KnowledgeTables::allergen),
                 open("ethanol_flash_points")
                         .map(row -> new Knowledge.FlashPoint(
                                 row.number("abv_pct_vol"), row.number("flash_point_C"), RowStatus.of(row))),
@@ -207,6 +208,18 @@ final class KnowledgeTables {
                 row.text("verdict"),
                 row.text("message"),
                 row.text("remedy"),
+                RowStatus.of(row));
+    }
+
+    private static AllergenName allergen(Table.Row row) {
+        return new AllergenName(
+                row.text("allergen"),
+                row.text("what"),
+                AllergenName.Says.valueOf(row.text("says").toUpperCase(Locale.ROOT)),
+                TextCaution.phrases(row.text("names")),
+                Words.list(row.textOrEmpty("kinds")),
+                AllergenName.InUs.valueOf(row.text("us").toUpperCase(Locale.ROOT)),
+                row.textOrEmpty("so2").isEmpty() ? 0.0 : row.number("so2"),
                 RowStatus.of(row));
     }
 

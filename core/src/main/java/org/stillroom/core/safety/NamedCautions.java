@@ -10,7 +10,7 @@ import org.stillroom.core.plan.PlannedLine;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Source;
 
-/** Look-alikes, kernels, medicines, allergens, materials and methods: what a name calls for. */
+/** Look-alikes, kernels, medicines, materials and methods: what a name calls for. */
 final class NamedCautions {
     private NamedCautions() {}
 
@@ -23,28 +23,23 @@ final class NamedCautions {
         return findings;
     }
 
-    /** A cream, an egg, a wine and a honey are such by their kind, whatever they are called. */
+    /** A honey is such by its kind, whatever it is called. */
     private static String said(Kind kind) {
-        boolean byKind = kind == Kind.DAIRY || kind == Kind.EGG || kind == Kind.WINE || kind == Kind.HONEY;
-        return byKind ? ", " + kind.label() : "";
+        return kind == Kind.HONEY ? ", " + kind.label() : "";
     }
 
-    /** Names are found among the rows of one family at a time: oat milk is no milk, but bitter orange oil is still bitter orange. */
+    /** Names are found among the rows of one rule at a time: bitter orange oil is still bitter orange. */
     private static List<Finding> find(String text, String where, Drink drink, Predicate<Knowledge.NamedCaution> which) {
         Map<String, List<Knowledge.NamedCaution>> families = new LinkedHashMap<>();
         drink.knowledge().cautions().stream()
                 .filter(which)
-                .forEach(row -> families.computeIfAbsent(family(row), any -> new ArrayList<>())
+                .forEach(row -> families.computeIfAbsent(row.rule(), any -> new ArrayList<>())
                         .add(row));
         List<Finding> findings = new ArrayList<>();
         families.values()
                 .forEach(rows -> Words.named(text, rows, Knowledge.NamedCaution::names)
                         .forEach(row -> findings.add(finding(row, where))));
         return findings;
-    }
-
-    private static String family(Knowledge.NamedCaution row) {
-        return row.rule().startsWith("allergen-") ? "allergen" : row.rule();
     }
 
     private static boolean applies(Knowledge.NamedCaution row, Kind kind) {
@@ -54,7 +49,6 @@ final class NamedCautions {
     }
 
     private static Finding finding(Knowledge.NamedCaution row, String where) {
-        boolean law = row.rule().startsWith("allergen") || row.rule().equals("sulphites");
         return new Finding(
                 row.rule(),
                 row.severity(),
@@ -65,7 +59,7 @@ final class NamedCautions {
                 row.status().mayClear() ? "" : "general knowledge, from memory",
                 row.remedy(),
                 null,
-                law ? Source.EU_1169_LABEL : source(row));
+                source(row));
     }
 
     private static Source source(Knowledge.NamedCaution row) {

@@ -22,14 +22,13 @@ final class NotKnown {
         List<Finding> findings = new ArrayList<>();
         List<String> strong = names(drink, portion -> portion.isNotRecognised() && isStrong(portion.kind()));
         List<String> other = names(drink, portion -> portion.isNotRecognised() && !isStrong(portion.kind()));
-        if (!strong.isEmpty()) {
-            findings.add(finding(
-                    NAME,
-                    Severity.CAUTION,
-                    strong,
-                    "What is in it is in none of our tables, so nothing can be said of its substances.",
-                    "Ask the supplier for food-flavouring status and analysis, or name it by its plant."));
-        }
+        strong.forEach(name -> findings.add(finding(
+                NAME,
+                Severity.CAUTION,
+                List.of(name),
+                "What is in it is in none of our tables: how much of any watched substance it holds, and whether it is fit "
+                        + "to drink, is not known.",
+                "Ask the supplier for food-flavouring status and analysis, or name it by its plant.")));
         if (!other.isEmpty()) {
             findings.add(finding(
                     NAME,

@@ -4,9 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.ingredient.Ingredient;
-import org.stillroom.core.plan.Plan;
 import org.stillroom.core.plan.PlannedLine;
-import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Source;
 
@@ -23,30 +21,13 @@ final class TextCautions {
 
     static List<Finding> judge(Drink drink, Serving serving) {
         TextCautions all = new TextCautions(drink);
-        all.plan(drink.plan(), "");
+        drink.lines().forEach(all::line);
+        Passages.of(drink.plan()).forEach(each -> all.find(each.text(), TextCaution.Of.TEXTS, each.where()));
         return all.findings;
-    }
-
-    /** @param stage name under which the result of a stage is used, with a colon behind; empty for the recipe itself */
-    private void plan(Plan plan, String stage) {
-        Recipe recipe = plan.recipe();
-        for (PlannedLine line : plan.lines()) {
-            if (line.grams() > 0.0) {
-                line(line);
-            }
-        }
-        for (int i = 0; i < recipe.steps().size(); i++) {
-            text(recipe.steps().get(i), stage + "step " + (i + 1) + " of your own");
-        }
-        text(recipe.notes(), stage + "notes");
-        text(recipe.vessel() == null ? null : recipe.vessel().text(), stage + "vessel");
-        plan.stages().forEach(each -> plan(each.plan(), each.ingredient() + ": "));
     }
 
     private void line(PlannedLine line) {
         Ingredient ingredient = line.ingredient().ingredient();
-        text(ingredient.note(), line.name());
-        text(line.line().note(), line.name());
         String whole = String.join(
                 ". ",
                 line.name(),
@@ -58,12 +39,6 @@ final class TextCautions {
 
     private static String orEmpty(@Nullable String text) {
         return text == null ? "" : text;
-    }
-
-    private void text(@Nullable String text, String where) {
-        if (text != null) {
-            find(text, TextCaution.Of.TEXTS, where);
-        }
     }
 
     private void find(String text, TextCaution.Of of, String where) {

@@ -24,6 +24,10 @@ final class UsListing {
     private static final Set<String> QUALIFIERS =
             Set.of("free", "from", "prussic", "acid", "ffpa", "decocainized", "absolute", "oil", "molasse", "tree");
 
+    /** Of synthetic flavourings we hold no more. */
+    private static final String NAME_ALONE =
+            " Our copy of 182.60 holds names alone, and nothing of 172.515 is held: that was not checked.";
+
     private UsListing() {}
 
     /** How a line of the lists speaks of what a name means; the best first. */
@@ -73,8 +77,12 @@ final class UsListing {
             case SPICE_ALONE ->
                 notListed(portion, " is listed as a spice alone, not its oil: " + told(listing.entries()) + ".");
             case NOT_LISTED ->
-                notListed(portion, " was found on none of the US lists of oils, spices and natural flavourings.");
+                notListed(portion, " was found on none of the US lists of oils, spices and natural flavourings. Of synthetic ones our copy holds names of 182.60 alone and nothing of 172.515: not checked.");
         };
+    }
+
+    private static boolean isNameAlone(Knowledge.UsEntry entry) {
+        return entry.clause().endsWith("182.60");
     }
 
     private static Finding notListed(Portion portion, String message) {
@@ -122,7 +130,7 @@ final class UsListing {
                 portion,
                 Severity.NOTE,
                 read ? "listed" : "listed, from memory",
-                says + (read ? "" : " Our copy of that line is from memory."),
+                says + (read ? "" : " Our copy of that line is from memory.") + (isNameAlone(entry) ? NAME_ALONE : ""),
                 read ? "" : "Compare with the text of the clause.",
                 Sources.usLists(entry.status()));
     }

@@ -57,6 +57,7 @@ class NotKnownTest {
                 fewer(all.poisons(), random, 0.7),
                 fewer(all.cautions(), random, 0.7),
                 fewer(all.textCautions(), random, 0.7),
+                fewer(all.allergens(), random, 0.7),
                 fewer(all.flashPoints(), random, 0.7),
                 fewer(all.standardDrinks(), random, 0.7),
                 all.tables());
@@ -146,6 +147,7 @@ class NotKnownTest {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 all.tables());
         Safety safety = drink("sage oil").knowing(none).safety();
         assertThat(safety.findings()).anyMatch(finding -> finding.verdict().equals("no limit known"));
@@ -187,5 +189,17 @@ class NotKnownTest {
         Bench plain =
                 new Bench().grams("white sugar", Kind.SUGAR, 200.0).strong("neutral spirit", Kind.SPIRIT, 40.0, 800.0);
         assertThat(Safety.ofPlan(plain.plan(), Grounds.SHIPPED)).isEmpty();
+    }
+
+    @Test
+    void eachOilThatNobodyKnowsIsNamedByItself() {
+        Bench drink = new Bench()
+                .grams("moonberry oil", Kind.ESSENTIAL_OIL, 0.1)
+                .grams("starbark oil", Kind.ESSENTIAL_OIL, 0.1)
+                .strong("neutral spirit", Kind.SPIRIT, 40.0, 500.0);
+        assertThat(drink.findings("not-known"))
+                .filteredOn(finding -> finding.message().contains("fit to drink"))
+                .extracting(Finding::where)
+                .containsExactly("line 1, moonberry oil", "line 2, starbark oil");
     }
 }

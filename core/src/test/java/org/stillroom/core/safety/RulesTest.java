@@ -166,7 +166,7 @@ class RulesTest {
                 .strong("walnut macerate", Kind.MACERATE, 50.0, 500.0);
         assertThat(cream.verdicts("allergen-milk")).containsExactly("NOTE contains milk");
         assertThat(cream.verdicts("allergen-egg")).containsExactly("NOTE contains eggs");
-        assertThat(cream.verdicts("allergen-nuts")).containsExactly("NOTE contains nuts");
+        assertThat(cream.verdicts("allergen-nuts")).containsExactly("NOTE contains walnut (nuts)");
         assertThat(cream.findings("keeping"))
                 .singleElement()
                 .satisfies(finding -> assertThat(finding.verdict()).isEqualTo("keep it cold"));
@@ -178,6 +178,27 @@ class RulesTest {
                 .strong("Riesling", Kind.WINE, 12.0, 300.0)
                 .strong("neutral spirit", Kind.SPIRIT, 96.0, 100.0);
         assertThat(wine.verdicts("sulphites")).containsExactly("NOTE sulphites not known");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "distilled lime oil | by its name not expressed",
+                "lime oil, steam distilled | by its name not expressed",
+                "lime (distilled) | by its name not expressed",
+                "bergamot oil FCF | by its name not expressed",
+                "bergamot FCF | by its name not expressed",
+                "distilled lemon oil | by its name not expressed",
+                "lime oil | not known if expressed",
+                "lime | not known if expressed",
+                "bergamot oil | not known if expressed",
+                "expressed lime oil | light",
+                "cold-pressed bergamot oil | light",
+                "lemon oil | light",
+            })
+    void lightOnSkinIsOfExpressedOilsAndNotKnownWhereItIsNotSaid(String oil, String verdict) {
+        assertThat(with(oil, Kind.ESSENTIAL_OIL, 0.1).verdicts("light-on-skin")).containsExactly("NOTE " + verdict);
     }
 
     @Test

@@ -495,4 +495,16 @@ class UsListingTest {
             assertThat(finding.message()).contains("172.575", "83 ppm");
         });
     }
+
+    /** 21 CFR 182.60 is held by its names, 172.515 not at all. */
+    @ParameterizedTest
+    @ValueSource(strings = {"vanillin", "piperonal", "raspberry ketone"})
+    void whatIsNotHeldOfSyntheticFlavouringsIsSaid(String name) {
+        Bench drink = new Bench()
+                .carrying(name + " essence", Kind.ESSENCE, 60.0, "oil: 1 g/L", 10.0)
+                .strong("neutral spirit", Kind.SPIRIT, 40.0, 500.0);
+        assertThat(drink.findings("us-listed"))
+                .isNotEmpty()
+                .allSatisfy(finding -> assertThat(finding.message()).contains("182.60", "172.515", "not checked"));
+    }
 }

@@ -17,6 +17,7 @@ public final class NotesThatMatter {
             "to be said",
             "to be said unless shown otherwise",
             "sulphites not known",
+            "allergens not known",
             "keep it cold",
             "cold once open",
             "keeps on the shelf");
@@ -25,6 +26,6 @@ public final class NotesThatMatter {
 
     /** Returns whether a note is told at once, and not only to whoever asks for all. */
     public static boolean matters(Finding note) {
-        return MATTERS.contains(note.verdict());
+        return MATTERS.contains(note.verdict()) || note.verdict().startsWith("not known if it contains ");
     }
 }

@@ -3,6 +3,7 @@ package org.stillroom.studio.sheet;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.stillroom.core.label.LegalClass;
@@ -350,6 +351,11 @@ public final class LabelSheet {
         if (!allergens.isEmpty()) {
             small.add(look.said("Contains " + allergens + "."));
         }
+        found.findings().stream()
+                .filter(finding -> finding.verdict().contains("not known") && isOfAllergens(finding))
+                .map(finding -> look.saying().said(finding.rule(), finding.verdict()))
+                .distinct()
+                .forEach(text -> small.add(text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1) + "."));
         String written = "Write on the label: ";
         found.findings().stream()
                 .map(Finding::remedy)
@@ -366,6 +372,10 @@ public final class LabelSheet {
         small.add(marking);
         small.add(look.said(TellLabel.NOT_FOR_SALE));
         return small;
+    }
+
+    private static boolean isOfAllergens(Finding finding) {
+        return finding.rule().startsWith("allergen") || finding.rule().equals("sulphites");
     }
 
     private static String afterFirstWord(String text) {

@@ -104,6 +104,22 @@ class FindingsInGermanTest {
     }
 
     @Test
+    void everyAllergenIsSaidInGermanAsItIsNamedOnLabels() {
+        List<String> english = new ArrayList<>();
+        Tables.open("safety/allergens.csv").rows().forEach(row -> {
+            String allergen = row.text("allergen");
+            String what = row.text("what");
+            if (!allergen.equals("any") && !row.text("says").equals("none")) {
+                String rule = allergen.equals("sulphites") ? allergen : "allergen-" + allergen;
+                noteIfEnglish(rule, "contains " + what, english);
+                noteIfEnglish(rule, "not known if it contains " + what, english);
+                noteIfEnglish(rule, "The EU asks that " + what + " be named.", english);
+            }
+        });
+        assertThat(english).isEmpty();
+    }
+
+    @Test
     void everyPlantAndOilThatIsNotForDrinkingIsSaidInGerman() {
         List<String> english = new ArrayList<>();
         Tables.open("safety/toxic_plants.csv").rows().forEach(row -> {

@@ -1,0 +1,60 @@
+package org.stillroom.core.safety;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.plan.Plan;
+import org.stillroom.core.plan.PlannedLine;
+import org.stillroom.core.recipe.Recipe;
+
+/** What a maker wrote in sentences about a recipe and its stages. */
+final class Passages {
+    /** What a passage is. */
+    enum Of {
+        /** Something that is done. */
+        STEP,
+        /** Something said of the recipe, of an ingredient or of the vessel. */
+        NOTE
+    }
+
+    /**
+     * One of them.
+     *
+     * @param where as findings name the place
+     */
+    record Passage(Of of, String where, String text) {}
+
+    private final List<Passage> passages = new ArrayList<>();
+
+    private Passages() {}
+
+    static List<Passage> of(Plan plan) {
+        Passages all = new Passages();
+        all.plan(plan, "");
+        return all.passages;
+    }
+
+    /** @param stage name under which the result of a stage is used, with a colon behind; empty for the recipe itself */
+    private void plan(Plan plan, String stage) {
+        Recipe recipe = plan.recipe();
+        for (PlannedLine line : plan.lines()) {
+            if (line.grams() > 0.0) {
+                note(line.ingredient().ingredient().note(), line.name());
+                note(line.line().note(), line.name());
+            }
+        }
+        for (int i = 0; i < recipe.steps().size(); i++) {
+            passages.add(
+                    new Passage(Of.STEP, stage + "step " + (i + 1) + " of your own", recipe.steps().get(i)));
+        }
+        note(recipe.notes(), stage + "notes");
+        note(recipe.vessel() == null ? null : recipe.vessel().text(), stage + "vessel");
+        plan.stages().forEach(each -> plan(each.plan(), each.ingredient() + ": "));
+    }
+
+    private void note(@Nullable String text, String where) {
+        if (text != null) {
+            passages.add(new Passage(Of.NOTE, where, text));
+        }
+    }
+}
