@@ -18,7 +18,9 @@ final class AllergenWords {
 
     private record Hit(TextWords.Phrase phrase, TextWords.Place place, AllergenName row) {
         int letters() {
-            return phrase.words().stream().mapToInt(stem -> stem.text().length()).sum();
+            return phrase.words().stream()
+                    .mapToInt(stem -> stem.text().length())
+                    .sum();
         }
 
         boolean isWordOf(Hit other) {
@@ -36,8 +38,8 @@ final class AllergenWords {
         Set<String> readings = new LinkedHashSet<>(List.of(text));
         readings.addAll(BotanicalNames.readings(text));
         Map<String, List<AllergenName>> ofOne = new LinkedHashMap<>();
-        rows.forEach(row -> ofOne.computeIfAbsent(row.allergen(), any -> new ArrayList<>())
-                .add(row));
+        rows.forEach(row ->
+                ofOne.computeIfAbsent(row.allergen(), any -> new ArrayList<>()).add(row));
         for (String reading : readings) {
             TextWords words = TextWords.of(reading);
             ofOne.values().forEach(same -> longest(words, same).forEach(hit -> named.add(hit.row())));

@@ -86,14 +86,13 @@ final class Allergens {
 
     /** A dairy, an egg, a wine and a liqueur are such by their kind, unless the name says that it is another thing of a like name. */
     private @Nullable AllergenName byKind(Kind kind, List<AllergenName> named) {
-        String word =
-                switch (kind) {
-                    case DAIRY -> "dairy";
-                    case EGG -> "egg";
-                    case WINE -> "wine";
-                    case LIQUEUR -> "liqueur";
-                    default -> "";
-                };
+        String word = switch (kind) {
+            case DAIRY -> "dairy";
+            case EGG -> "egg";
+            case WINE -> "wine";
+            case LIQUEUR -> "liqueur";
+            default -> "";
+        };
         return AllergenWords.in(word, drink.knowledge().allergens()).stream()
                 .filter(row -> named.stream().noneMatch(other -> other.isAbout(row.allergen())))
                 .findFirst()
@@ -140,9 +139,13 @@ final class Allergens {
     private String asked(AllergenName row) {
         String what = row.what();
         return switch (row.inUs()) {
-            case ONLY -> "The USA counts " + what + " among its nine allergens (from memory); the list of the EU does not.";
-            case NO -> "The EU asks that " + what + " be named"
-                    + (places.contains(Place.US) ? "; it is none of the nine allergens of the USA (from memory)." : ".");
+            case ONLY ->
+                "The USA counts " + what + " among its nine allergens (from memory); the list of the EU does not.";
+            case NO ->
+                "The EU asks that " + what + " be named"
+                        + (places.contains(Place.US)
+                                ? "; it is none of the nine allergens of the USA (from memory)."
+                                : ".");
             case YES -> {
                 if (!places.contains(Place.EU)) {
                     yield "The USA asks that " + what + " be named (from memory).";
@@ -221,7 +224,8 @@ final class Allergens {
     private void passage(Passages.Passage passage) {
         TextWords words = TextWords.of(passage.text());
         boolean goesIn = passage.of() == Passages.Of.STEP ? !says(words, SERVED) : says(words, GOES_IN);
-        for (AllergenName row : AllergenWords.in(passage.text(), drink.knowledge().allergens())) {
+        for (AllergenName row :
+                AllergenWords.in(passage.text(), drink.knowledge().allergens())) {
             boolean ofWords = row.says() == AllergenName.Says.CONTAINS || row.says() == AllergenName.Says.MAY;
             boolean sulphites = row.isAbout(AllergenName.SULPHITES);
             if (ofWords && row.kinds().isEmpty() && !row.isAbout(AllergenName.ANY) && !told.contains(row.what())) {

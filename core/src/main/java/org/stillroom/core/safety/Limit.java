@@ -29,6 +29,9 @@ record Limit(
         Basis basis,
         Edge edge,
         @Nullable Source source) {
+    /** More are not shown of an amount that lies a hair above a limit. */
+    private static final int MOST_PLACES = 6;
+
     /** Whether the figure itself is still allowed. */
     enum Edge {
         UP_TO("at most "),
@@ -123,8 +126,26 @@ record Limit(
         if (amount.from().isEmpty()) {
             return name + ": how much there is, is not known; " + bound;
         }
-        String known = name + ": " + basis.of(amount).told() + " " + basis.unit + " of the drink; " + bound;
+        String known = name + ": " + told(basis.of(amount)) + " " + basis.unit + " of the drink; " + bound;
         return amount.isKnown() ? known : known + " That counts only what is known; the rest is not.";
+    }
+
+    /** Returns the amount in three figures, or in as many as show that it passes the limit. */
+    private String told(Range range) {
+        String usual = range.told();
+        if (!isOver(range.most()) || edge == Edge.BELOW) {
+            return usual;
+        }
+        int places = QuantityWords.places(range.most());
+        while (places < MOST_PLACES && Double.parseDouble(QuantityWords.fixed(range.most(), places)) <= value) {
+            places++;
+        }
+        if (places == QuantityWords.places(range.most())) {
+            return usual;
+        }
+        String least = QuantityWords.fixed(range.least(), places);
+        String most = QuantityWords.fixed(range.most(), places);
+        return least.equals(most) ? most : least + " to " + most;
     }
 
     static String howSure(Amount amount) {

@@ -44,8 +44,10 @@ final class Passages {
             }
         }
         for (int i = 0; i < recipe.steps().size(); i++) {
-            passages.add(
-                    new Passage(Of.STEP, stage + "step " + (i + 1) + " of your own", recipe.steps().get(i)));
+            passages.add(new Passage(
+                    Of.STEP,
+                    stage + "step " + (i + 1) + " of your own",
+                    recipe.steps().get(i)));
         }
         note(recipe.notes(), stage + "notes");
         note(recipe.vessel() == null ? null : recipe.vessel().text(), stage + "vessel");

@@ -77,7 +77,9 @@ final class UsListing {
             case SPICE_ALONE ->
                 notListed(portion, " is listed as a spice alone, not its oil: " + told(listing.entries()) + ".");
             case NOT_LISTED ->
-                notListed(portion, " was found on none of the US lists of oils, spices and natural flavourings. Of synthetic ones our copy holds names of 182.60 alone and nothing of 172.515: not checked.");
+                notListed(
+                        portion,
+                        " was found on none of the US lists of oils, spices and natural flavourings. Of synthetic ones our copy holds names of 182.60 alone and nothing of 172.515: not checked.");
         };
     }
 

@@ -20,18 +20,18 @@ import org.stillroom.core.reference.Finding;
 /** Names as makers write them, with the allergens that they bring, may bring and do not bring. */
 class AllergensTest {
     private static Bench with(String name, Kind kind) {
-        Bench bench =
-                switch (kind) {
-                    case SPIRIT, WINE, LIQUEUR, ESSENCE, TINCTURE -> new Bench().strong(name, kind, 20.0, 100.0);
-                    case OTHER, FRESH_PLANT -> new Bench().holding(name, kind, Substance.WATER, 50.0, 100.0);
-                    default -> new Bench().grams(name, kind, 100.0);
-                };
+        Bench bench = switch (kind) {
+            case SPIRIT, WINE, LIQUEUR, ESSENCE, TINCTURE -> new Bench().strong(name, kind, 20.0, 100.0);
+            case OTHER, FRESH_PLANT -> new Bench().holding(name, kind, Substance.WATER, 50.0, 100.0);
+            default -> new Bench().grams(name, kind, 100.0);
+        };
         return bench.strong("neutral spirit", Kind.SPIRIT, 96.0, 400.0);
     }
 
     private static Set<String> told(Bench bench) {
         return bench.safety().findings().stream()
-                .filter(finding -> finding.rule().startsWith("allergen") || finding.rule().equals("sulphites"))
+                .filter(finding ->
+                        finding.rule().startsWith("allergen") || finding.rule().equals("sulphites"))
                 .map(Finding::verdict)
                 .collect(Collectors.toCollection(TreeSet::new));
     }
@@ -179,11 +179,12 @@ class AllergensTest {
                 "cherry leaves | DRIED_PLANT | sulphites",
             })
     void aThingOfALikeNameIsNotToldForIt(String name, Kind kind, String what) {
-        assertThat(told(with(name, kind))).noneMatch(verdict -> verdict.contains(what + " ")
-                || verdict.endsWith(what)
-                || (what.equals("egg") && verdict.contains("eggs"))
-                || (what.equals("nuts") && verdict.contains("(nuts)"))
-                || verdict.startsWith(what));
+        assertThat(told(with(name, kind)))
+                .noneMatch(verdict -> verdict.contains(what + " ")
+                        || verdict.endsWith(what)
+                        || (what.equals("egg") && verdict.contains("eggs"))
+                        || (what.equals("nuts") && verdict.contains("(nuts)"))
+                        || verdict.startsWith(what));
     }
 
     /** Regulation (EU) No 1169/2011, Annex II: cereals, whey and nuts for making alcoholic distillates are exempt. */
@@ -205,8 +206,8 @@ class AllergensTest {
         assertThat(told(bench, Place.EU))
                 .singleElement()
                 .satisfies(finding -> assertThat(finding.message()).contains("Cereals, whey and nuts"));
-        assertThat(told(bench, Place.US)).allSatisfy(finding -> assertThat(finding.verdict())
-                .startsWith("not known if it contains"));
+        assertThat(told(bench, Place.US))
+                .allSatisfy(finding -> assertThat(finding.verdict()).startsWith("not known if it contains"));
     }
 
     @Test
@@ -252,7 +253,8 @@ class AllergensTest {
                 "Serve over ice with cream. | not known if it contains milk",
             })
     void whatWashingAndFiningLeaveIsToldFromSteps(String step, String verdict) {
-        Bench bench = new Bench().strong("neutral spirit", Kind.SPIRIT, 40.0, 1000.0).step(step);
+        Bench bench =
+                new Bench().strong("neutral spirit", Kind.SPIRIT, 40.0, 1000.0).step(step);
         assertThat(told(bench)).contains(verdict);
     }
 
@@ -268,7 +270,8 @@ class AllergensTest {
                 "Pour through a siphon port into a wine bottle."
             })
     void wordsOfALikeSoundInStepsBringNothing(String step) {
-        Bench bench = new Bench().strong("neutral spirit", Kind.SPIRIT, 40.0, 1000.0).step(step);
+        Bench bench =
+                new Bench().strong("neutral spirit", Kind.SPIRIT, 40.0, 1000.0).step(step);
         assertThat(told(bench)).isEmpty();
     }
 
@@ -303,16 +306,13 @@ class AllergensTest {
 
     @Test
     void metabisulphiteIsCountedPerLitreAndNeverCleared() {
-        Bench little = new Bench()
-                .grams("potassium metabisulphite", Kind.SALT, 0.01)
-                .grams("water", Kind.WATER, 998.2);
+        Bench little =
+                new Bench().grams("potassium metabisulphite", Kind.SALT, 0.01).grams("water", Kind.WATER, 998.2);
         assertThat(little.findings("sulphites")).singleElement().satisfies(finding -> {
             assertThat(finding.message()).contains("up to 5.76 mg/L");
             assertThat(finding.verdict()).isEqualTo("sulphites not known");
         });
-        Bench much = new Bench()
-                .grams("E224", Kind.SALT, 0.1)
-                .grams("water", Kind.WATER, 998.2);
+        Bench much = new Bench().grams("E224", Kind.SALT, 0.1).grams("water", Kind.WATER, 998.2);
         assertThat(much.verdicts("sulphites")).containsExactly("NOTE contains sulphites");
     }
 }

@@ -105,4 +105,13 @@ class LimitsTest {
                 .doesNotContain("estragole", "methyleugenol", "safrole", "coumarin")
                 .contains("quassin");
     }
+
+    @Test
+    void whatPassesALimitIsToldInDigitsThatShowIt() {
+        Finding hair = judge(10.0, Limit.Edge.UP_TO, amount(new Range(2.0, 10.004), RowStatus.READ, List.of()));
+        assertThat(hair.severity()).isEqualTo(Severity.STOP);
+        assertThat(hair.message()).contains("2.000 to 10.004 mg/kg", "at most 10 mg/kg");
+        Finding far = judge(10.0, Limit.Edge.UP_TO, amount(new Range(2.0, 12.0), RowStatus.READ, List.of()));
+        assertThat(far.message()).contains("2.00 to 12.0 mg/kg");
+    }
 }

@@ -137,6 +137,23 @@ class RulesTest {
                 .containsExactly("NOTE US listed, from memory");
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"elder blossom", "elder blossoms", "Holunderblüten", "elder flowers"})
+    void blossomsOfElderAreLookAlikesByEachOfTheirNames(String name) {
+        assertThat(with(name, Kind.DRIED_PLANT, 5.0).verdicts("look-alike")).containsExactly("CAUTION look-alikes");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "elderberry juice, JUICE",
+        "Holundersaft, JUICE",
+        "dried elderberries, DRIED_PLANT",
+        "Holunderbeeren, DRIED_PLANT"
+    })
+    void elderberriesAndTheirJuiceAreHeated(String name, Kind kind) {
+        assertThat(with(name, kind, 50.0).verdicts("raw-elderberry")).containsExactly("CAUTION heat it");
+    }
+
     @Test
     void lookAlikesStandAtThePlantsLine() {
         Bench elder = new Bench().fresh("elderflowers", 80.0, 50.0).strong("neutral spirit", Kind.SPIRIT, 40.0, 1000.0);

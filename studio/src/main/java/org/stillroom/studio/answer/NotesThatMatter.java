@@ -22,10 +22,13 @@ public final class NotesThatMatter {
             "cold once open",
             "keeps on the shelf");
 
+    /** How verdicts on allergens begin, each with the allergen behind. */
+    private static final Set<String> TOLD_OF_ALLERGENS = Set.of("contains ", "not known if it contains ");
+
     private NotesThatMatter() {}
 
     /** Returns whether a note is told at once, and not only to whoever asks for all. */
     public static boolean matters(Finding note) {
-        return MATTERS.contains(note.verdict()) || note.verdict().startsWith("not known if it contains ");
+        return MATTERS.contains(note.verdict()) || TOLD_OF_ALLERGENS.stream().anyMatch(note.verdict()::startsWith);
     }
 }

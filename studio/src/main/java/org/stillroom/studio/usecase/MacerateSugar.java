@@ -28,6 +28,9 @@ final class MacerateSugar {
     /** What the model of water activity claims: docs/how-it-works/growth.md. */
     private static final double WATER_ACTIVITY = 0.02;
 
+    private static final String BEFORE_SPIRIT = "Before the spirit goes on, at ";
+    private static final String WITH_SUGAR = "With juice and sugar, at ";
+
     private MacerateSugar() {}
 
     /** Returns what sugar on the plants comes to, or null where none is put on. */
@@ -87,14 +90,19 @@ final class MacerateSugar {
         boolean fresh =
                 asked.charges().stream().anyMatch(each -> each.plant().sort().fresh());
         Maceration before = course.before();
-        if (fresh
-                && before != null
-                && sugaring.order() == Order.SUGAR_FIRST
-                && Yeast.in(before.liquid()).canWork()) {
-            findings.add(juiceFerments(asked, sugaring, before.liquid()));
+        if (fresh && before != null && sugaring.order() == Order.SUGAR_FIRST) {
+            Yeast juice = Yeast.in(before.liquid());
+            if (juice.canWork()) {
+                findings.add(juiceFerments(asked, sugaring, before.liquid()));
+            } else if (juice.findsFood()) {
+                findings.add(likelyHeld("order", BEFORE_SPIRIT, juice));
+            }
         }
-        if (fresh && Yeast.in(course.comes()).canWork()) {
-            findings.add(fruitFerments(Yeast.in(course.comes())));
+        Yeast fruit = Yeast.in(course.comes());
+        if (fresh && fruit.canWork()) {
+            findings.add(fruitFerments(fruit));
+        } else if (fresh && fruit.findsFood()) {
+            findings.add(likelyHeld("solvent", WITH_SUGAR, fruit));
         }
         Estimate undissolved = course.last().undissolvedInDoubt();
         if (undissolved.value() + undissolved.doubt() > 0.0) {
@@ -122,7 +130,7 @@ final class MacerateSugar {
         return ferments(
                 "juice-ferments",
                 "order",
-                "Before the spirit goes on, at ",
+                BEFORE_SPIRIT,
                 Yeast.in(juice),
                 first > asked.solvent()
                         ? "Take stronger spirit or more sugar, or " + cold
@@ -132,11 +140,25 @@ final class MacerateSugar {
 
     private static Finding fruitFerments(Yeast yeast) {
         return ferments(
-                "fruit-ferments",
-                "solvent",
-                "With juice and sugar, at ",
-                yeast,
-                "Take stronger spirit, less fruit or more sugar.");
+                "fruit-ferments", "solvent", WITH_SUGAR, yeast, "Take stronger spirit, less fruit or more sugar.");
+    }
+
+    /** The units of Delle are from memory, and memory clears nothing. */
+    private static Finding likelyHeld(String where, String when, Yeast yeast) {
+        return new Finding(
+                "yeast-likely-held",
+                Severity.CAUTION,
+                where,
+                "",
+                "likely held",
+                when + QuantityWords.fixed(yeast.strength(), 1) + " % vol and "
+                        + QuantityWords.fixed(yeast.sugar(), 0) + " g/L of sugar, yeast of the fruit is likely held, "
+                        + QuantityWords.fixed(yeast.delle(), 0)
+                        + " units of Delle, from 78 on; if it is not, a closed jar can burst.",
+                "from memory, so that it clears nothing",
+                "Keep it in the fridge, and the lid loose.",
+                "18 % vol",
+                Source.DELLE);
     }
 
     private static Finding ferments(String rule, String where, String when, Yeast yeast, String remedy) {

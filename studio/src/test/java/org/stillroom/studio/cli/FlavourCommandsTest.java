@@ -217,7 +217,9 @@ class FlavourCommandsTest {
         assertThat(sugarFirst.json().toString()).contains("Put 178 mL of the spirit on it from the start");
         Desk.Run held = Desk.ask(CHERRIES + " --order sugar-first --first-spirit 178ml");
         assertThat(held.number("before_vol_percent")).isCloseTo(9.3, within(0.05));
-        assertThat(rules(held.json())).contains("sugar-draws").doesNotContain("juice-ferments");
+        assertThat(rules(held.json()))
+                .contains("sugar-draws", "yeast-likely-held")
+                .doesNotContain("juice-ferments");
         assertThat(Desk.ask(CHERRIES + " --order spirit-first").number("before_vol_percent"))
                 .isCloseTo(37.05, within(0.005));
         Desk.Run marc = Desk.ask(CHERRIES + " --order on-the-marc");
