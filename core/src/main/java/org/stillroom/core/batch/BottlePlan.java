@@ -2,12 +2,16 @@ package org.stillroom.core.batch;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How many of which bottles a liquid fills: as much as can be in full ones, then as few as can be, and what is left in a last one that is
- * short. A bottle that is short by a fiftieth of its size counts as full in that choice, and so does what would stay in the vessel anyhow.
+ * How many of which bottles a liquid fills: where full ones take all of it, the fewest that do; else the fewest that take all of it with one
+ * that is short, and of those the ones that leave least air in it; and where there are too few bottles, as much as can be. A bottle that
+ * is short by a fiftieth of its size counts as full, and what would stay in the vessel anyhow is not filled.
  *
  * @param full how many of each size are filled, in the order in which they were offered
  * @param last the short one, or null when nothing is left or no bottle is
@@ -19,6 +23,9 @@ public record BottlePlan(List<Event.Fill> full, @Nullable Last last, double unfi
 
     /** Part of its size by which a bottle may be short and be as good as full. Our own choice. */
     private static final double NEARLY = 0.02;
+
+    /** Part of its size that the short one holds at least, where another can be short instead. Our own choice. */
+    private static final double FAIR = 0.5;
 
     /** What is off by rounding alone, mL. */
     private static final double EXACT = 1e-6;
@@ -65,9 +72,9 @@ public record BottlePlan(List<Event.Fill> full, @Nullable Last last, double unfi
         int holds = ways.best();
         int[] counts = ways.counts(holds);
         double short_ = holds - millilitres;
-        Size nearly = short_ > EXACT ? ways.shortOne(holds) : null;
-        if (nearly != null) {
-            counts[sizes.indexOf(nearly)]--;
+        Size last = short_ > EXACT ? ways.shortOne(holds) : null;
+        if (last != null) {
+            counts[sizes.indexOf(last)]--;
         }
         List<Event.Fill> full = new ArrayList<>();
         double left = millilitres;
@@ -77,7 +84,6 @@ public record BottlePlan(List<Event.Fill> full, @Nullable Last last, double unfi
                 left -= (double) counts[i] * sizes.get(i).millilitres();
             }
         }
-        Size last = nearly != null ? nearly : left < DREGS ? null : smallestThatTakes(left, sizes, counts);
         return last == null
                 ? new BottlePlan(full, null, Math.max(0.0, left))
                 : new BottlePlan(full, new Last(last.millilitres(), left), 0.0);
@@ -94,7 +100,7 @@ public record BottlePlan(List<Event.Fill> full, @Nullable Last last, double unfi
             this.volume = volume;
             this.sizes = sizes;
             int largest = sizes.stream().mapToInt(Size::millilitres).max().orElse(0);
-            int room = (int) Math.floor(volume + EXACT + NEARLY * largest);
+            int room = (int) Math.ceil(volume) + largest;
             this.bottles = new int[room + 1];
             this.used = new int[sizes.size()][room + 1];
             Arrays.fill(bottles, -1);
@@ -118,21 +124,33 @@ public record BottlePlan(List<Event.Fill> full, @Nullable Last last, double unfi
             }
         }
 
-        /** Returns what the chosen bottles hold together: all of it with fewest of them, or as much of it as can be. */
+        /** Returns what the chosen bottles hold together. */
         int best() {
+            int full = holdingAll((int) Math.floor(volume - DREGS) + 1, this::isFull);
+            if (full >= 0) {
+                return full;
+            }
+            int oneShort = holdingAll((int) Math.ceil(volume - EXACT), holds -> true);
+            if (oneShort >= 0) {
+                return oneShort;
+            }
+            int most = (int) Math.floor(volume + EXACT);
+            while (bottles[most] < 0) {
+                most--;
+            }
+            return most;
+        }
+
+        private boolean isFull(int holds) {
+            return holds <= volume + EXACT || holds - volume <= NEARLY * largestOf(holds);
+        }
+
+        private int holdingAll(int from, IntPredicate suits) {
             int best = -1;
-            for (int holds = bottles.length - 1; holds >= 0 && holds > volume - DREGS; holds--) {
-                boolean takesAll = bottles[holds] >= 0 && (holds <= volume + EXACT || shortOne(holds) != null);
-                if (takesAll && (best < 0 || isBetter(holds, best))) {
+            for (int holds = Math.max(0, from); holds < bottles.length; holds++) {
+                if (bottles[holds] >= 0 && suits.test(holds) && (best < 0 || isBetter(holds, best))) {
                     best = holds;
                 }
-            }
-            if (best >= 0) {
-                return best;
-            }
-            best = (int) Math.floor(volume + EXACT);
-            while (bottles[best] < 0) {
-                best--;
             }
             return best;
         }
@@ -153,31 +171,31 @@ public record BottlePlan(List<Event.Fill> full, @Nullable Last last, double unfi
             return counts;
         }
 
-        /** Returns the smallest of the bottles that hold just so much which is nearly full when all others are, or null. */
-        @Nullable
-        Size shortOne(int holds) {
-            int[] counts = counts(holds);
-            Size smallest = null;
-            for (int i = 0; i < counts.length; i++) {
-                Size size = sizes.get(i);
-                boolean nearly = counts[i] > 0 && holds - volume <= NEARLY * size.millilitres();
-                if (nearly && (smallest == null || size.millilitres() < smallest.millilitres())) {
-                    smallest = size;
-                }
-            }
-            return smallest;
+        private int largestOf(int holds) {
+            return used(holds).stream().mapToInt(Size::millilitres).max().orElse(0);
         }
-    }
 
-    private static @Nullable Size smallestThatTakes(double left, List<Size> sizes, int[] counts) {
-        Size smallest = null;
-        for (int i = 0; i < counts.length; i++) {
-            Size size = sizes.get(i);
-            boolean takes = size.count() > counts[i] && size.millilitres() >= left;
-            if (takes && (smallest == null || size.millilitres() < smallest.millilitres())) {
-                smallest = size;
-            }
+        /** Returns which of the bottles that hold just so much is the short one: the smallest that is nearly full, else at least half full, when all others are full; else the largest. */
+        Size shortOne(int holds) {
+            List<Size> used = used(holds);
+            double air = holds - volume;
+            return used.stream()
+                    .filter(size -> air <= NEARLY * size.millilitres())
+                    .findFirst()
+                    .or(() -> used.stream()
+                            .filter(size -> air <= (1.0 - FAIR) * size.millilitres())
+                            .findFirst())
+                    .orElse(used.get(used.size() - 1));
         }
-        return smallest;
+
+        /** Returns the sizes of the bottles that hold just so much, the smallest first. */
+        private List<Size> used(int holds) {
+            int[] counts = counts(holds);
+            return IntStream.range(0, counts.length)
+                    .filter(i -> counts[i] > 0)
+                    .mapToObj(sizes::get)
+                    .sorted(Comparator.comparingInt(Size::millilitres))
+                    .toList();
+        }
     }
 }

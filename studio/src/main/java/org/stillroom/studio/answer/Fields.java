@@ -57,6 +57,14 @@ public final class Fields {
         return add(key, List.copyOf(plain));
     }
 
+    /** Puts what is JSON already, such as the body of an entry of the history; its keys are those that it was written with. */
+    public Fields putJson(String key, String json) {
+        return add(key, new Written(json));
+    }
+
+    /** JSON as it was written. */
+    record Written(String json) {}
+
     /** Puts a figure that does not exist here, such as the volume of a solid: the key stays, its value is null. */
     public Fields putNone(String key) {
         return add(key, null);

@@ -55,6 +55,8 @@ public final class Json {
             json.writeBoolean(flag);
         } else if (value instanceof Fields fields) {
             write(json, fields);
+        } else if (value instanceof Fields.Written written) {
+            json.writeRawValue(written.json());
         } else if (value instanceof List<?> values) {
             json.writeStartArray();
             values.forEach(v -> writeValue(json, v));

@@ -52,7 +52,7 @@ final class HistoryOperations {
                 .put("at", entry.at().toString())
                 .put("subject", entry.subject())
                 .put("kind", entry.kind())
-                .put("body", entry.body());
+                .putJson("body", entry.body());
         return undoes == null ? fields.putNone("undoes") : fields.putCount("undoes", undoes);
     }
 
@@ -75,7 +75,7 @@ final class HistoryOperations {
                         .with("at", Schemas.text("when, ISO 8601"))
                         .with("subject", Schemas.text("what it happened to"))
                         .with("kind", Schemas.text("what happened"))
-                        .with("body", Schemas.text("JSON: what it was, what it is now"))
+                        .with("body", Schemas.of("object", "what it was, what it is now; its keys are those of the kind"))
                         .with("undoes", Schemas.orNull(Schemas.count("the entry that it takes back")))
                         .schema(),
                 "Batch",

@@ -313,10 +313,16 @@ class ApiRoomTest {
         assertThat(program.post("/lots/undo/" + removal, "").status()).isEqualTo(200);
         assertThat(program.post("/lots/undo/" + removal, "").status()).isEqualTo(409);
         assertThat(program.get(path).status()).isEqualTo(200);
-        assertThat(program.get("/history?subject=lot:" + lot.get("id").asString())
-                        .json()
-                        .get("entries"))
-                .hasSize(5);
+        JsonNode entries = program.get("/history?subject=lot:" + lot.get("id").asString())
+                .json()
+                .get("entries");
+        assertThat(entries).hasSize(5).allSatisfy(entry -> assertThat(
+                        entry.get("body").isObject())
+                .as("%s", entry.get("body"))
+                .isTrue());
+        assertThat(entries.get(1).at("/body/after/fields/strength").asString())
+                .as("%s", entries.get(1).get("body"))
+                .isEqualTo("41 %");
     }
 
     @Test
