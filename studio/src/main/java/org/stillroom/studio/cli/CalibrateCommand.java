@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.studio.answer.Told;
 import org.stillroom.studio.answer.desk.CalibrateQuestion;
 import org.stillroom.studio.answer.desk.DeskQuestion;
 import org.stillroom.studio.answer.desk.OwnCalibration;
@@ -42,22 +43,22 @@ final class CalibrateCommand extends Subcommand {
     protected Answer answer(Workings workings) {
         String name = keep;
         Map<String, List<String>> typed = options.typed();
-        Map<String, List<String>> whole = name == null
-                ? typed
-                : StudioFolder.ask(DataFolder.chosenOr(data), store -> kept(name, typed, store.instruments()));
-        return new ToldAnswer(question.answer(whole, Dashes.TWO, workings));
+        return new ToldAnswer(
+                name == null
+                        ? question.answer(typed, Dashes.TWO, workings)
+                        : StudioFolder.ask(
+                                DataFolder.chosenOr(data), store -> kept(name, typed, store.instruments(), workings)));
     }
 
-    /** Keeps it, and returns what was typed with what the sheet of the instrument says besides. */
-    private static Map<String, List<String>> kept(
-            String name, Map<String, List<String>> typed, Instruments instruments) {
+    /** Keeps it, and returns what is found from what was typed and from what the sheet of the instrument says besides. */
+    private static Told kept(String name, Map<String, List<String>> typed, Instruments instruments, Workings workings) {
         List<Instrument> choices = instruments.all().stream()
                 .filter(each -> !OwnCalibration.asked(each.sheet().kind()).isEmpty())
                 .toList();
         Instrument instrument = DeskQuestion.ask(Dashes.TWO, () -> OwnInstruments.named("keep", List.of(name), choices))
                 .get(0);
-        OwnCalibration own =
-                new OwnCalibration(instrument.sheet().kind(), instrument.sheet().fields());
+        OwnCalibration own = new OwnCalibration(
+                instrument.sheet().kind(), instrument.sheet().fields(), KeepCalibration.former(instrument));
         new KeepCalibration(instruments)
                 .answer(
                         instrument,
@@ -65,6 +66,6 @@ final class CalibrateCommand extends Subcommand {
                         own.typedOf(typed),
                         LocalDate.now(ZoneId.systemDefault()),
                         UUID.randomUUID().toString());
-        return own.whole(typed);
+        return own.question().answer(own.whole(typed), Dashes.TWO, workings);
     }
 }

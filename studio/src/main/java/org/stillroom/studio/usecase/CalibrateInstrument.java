@@ -2,10 +2,12 @@ package org.stillroom.studio.usecase;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.stillroom.core.drops.DropWeighings;
 import org.stillroom.core.gauging.Calibrated;
 import org.stillroom.core.gauging.Shown;
 import org.stillroom.core.quantity.Mass;
+import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Temperature;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.reference.Finding;
@@ -37,13 +39,26 @@ public final class CalibrateInstrument {
         }
     }
 
-    /** Returns what an instrument shows too much of a liquid that is known. */
+    /**
+     * What the instrument was found to show too much before, elsewhere on its scale.
+     *
+     * @param day on which, such as 2026-11-26
+     * @param in what it stood in, as typed
+     */
+    public record Former(String day, String in, Calibrated calibrated) {}
+
+    /**
+     * Returns what an instrument shows too much of a liquid that is known.
+     *
+     * @param former what it showed too much in another liquid, or null
+     */
     public static Found inLiquid(
             Calibrated.Known known,
             Shown shown,
             List<Double> reads,
             double halfMark,
             Temperature at,
+            @Nullable Former former,
             Workings workings) {
         Range.refuseOutside(at);
         Calibrated offset = Calibrated.in(known, shown, reads, halfMark, at);
@@ -51,14 +66,45 @@ public final class CalibrateInstrument {
         workings.step("what it should show", mean(reads) - offset.value(), shown.unit(), Source.VOLUME_MODEL);
         workings.step("what it shows too much", offset.value(), shown.unit(), Source.VOLUME_MODEL);
         List<Finding> findings = findings(offset, shown.usualHalfWidth(reads.get(0)));
-        findings.add(Finding.of(
+        findings.add(former == null ? atOnePoint() : beside(former, offset, shown));
+        return new Found(offset, offset.value(), offset.whenRead(halfMark), findings);
+    }
+
+    private static Finding atOnePoint() {
+        return Finding.of(
                 "calibrated-at-one-point",
                 Severity.NOTE,
                 "",
                 "",
                 "It is known at this one point of the scale, and taken for the same along all of it.",
-                "A second one, such as sugar weighed into water to 10\u00a0°Bx, tells whether it is."));
-        return new Found(offset, offset.value(), offset.whenRead(halfMark), findings);
+                "A second one, such as sugar weighed into water to 10\u00a0°Bx, tells whether it is.");
+    }
+
+    /** Returns whether it is off alike at two points of its scale; independent errors add as their squares. */
+    private static Finding beside(Former former, Calibrated now, Shown shown) {
+        double apart = Math.abs(now.value() - former.calibrated().value());
+        boolean alike = apart <= Math.hypot(now.halfWidth(), former.calibrated().halfWidth());
+        String then = "In " + former.in() + " it showed " + offset(former.calibrated(), shown) + " too much ("
+                + former.day() + "), here " + offset(now, shown) + ": ";
+        return alike
+                ? Finding.of(
+                        "calibrations-alike",
+                        Severity.NOTE,
+                        "",
+                        "alike",
+                        then + "the same within their doubt.",
+                        "It may be taken for the same along the scale.")
+                : Finding.of(
+                        "calibrations-apart",
+                        Severity.CAUTION,
+                        "",
+                        "not alike",
+                        then + "more apart than their doubt allows, so that it is not off alike along its scale.",
+                        "Keep the one in the liquid that is nearer to what you will read, and count on less elsewhere.");
+    }
+
+    private static String offset(Calibrated calibrated, Shown shown) {
+        return QuantityWords.fixed(calibrated.value(), shown.decimals() + 1);
     }
 
     /** Returns what a thermometer shows too much. */

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.stillroom.core.drops.DropWeighings;
 import org.stillroom.core.gauging.Calibrated;
 import org.stillroom.core.gauging.Shown;
@@ -23,6 +24,7 @@ import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.answer.Told;
 import org.stillroom.studio.usecase.CalibrateInstrument;
+import org.stillroom.studio.usecase.CalibrateInstrument.Former;
 import org.stillroom.studio.usecase.CalibrateInstrument.Found;
 
 /** Tells what a maker's own hydrometer, refractometer, thermometer, flask or dropper does, against what is known. */
@@ -46,6 +48,17 @@ public final class CalibrateQuestion extends DeskQuestion {
     private static final double THERMOMETER_MARKS = 1.0;
     /** How far ice water lies from 0 °C; from memory. */
     private static final double ICE_WATER = 0.1;
+
+    private final @Nullable Former former;
+
+    public CalibrateQuestion() {
+        this(null);
+    }
+
+    /** @param former what the same instrument was found to show too much before, or null */
+    CalibrateQuestion(@Nullable Former former) {
+        this.former = former;
+    }
 
     /**
      * A calibration.
@@ -121,7 +134,7 @@ public final class CalibrateQuestion extends DeskQuestion {
         return ask(asked, () -> found(asked, Workings.NONE));
     }
 
-    private static Calibration found(AskedTexts asked, Workings workings) {
+    private Calibration found(AskedTexts asked, Workings workings) {
         List<String> subjects = new ArrayList<>(List.of(HYDROMETER, REFRACTOMETER, THERMOMETER, FLASK, DROPS));
         subjects.removeIf(each -> !asked.has(each));
         if (subjects.size() != 1) {
@@ -139,7 +152,7 @@ public final class CalibrateQuestion extends DeskQuestion {
         };
     }
 
-    private static Calibration ofLiquid(String part, AskedTexts asked, Workings workings) {
+    private Calibration ofLiquid(String part, AskedTexts asked, Workings workings) {
         ScaleText scales = new ScaleText(asked, asked.basis());
         Map<Shown, List<Double>> reads = new LinkedHashMap<>();
         Optional<Temperature> at = asked.temperature();
@@ -162,8 +175,15 @@ public final class CalibrateQuestion extends DeskQuestion {
                 List.copyOf(Objects.requireNonNull(reads.get(shown))),
                 half.orElse(shown.usualHalfWidth(0.0)),
                 at.orElseThrow(),
+                elsewhere(asked),
                 workings);
         return new Calibration(part, shown.unit(), shown.decimals() + 1, found);
+    }
+
+    /** Returns the calibration before, where it was made in another liquid. */
+    private @Nullable Former elsewhere(AskedTexts asked) {
+        String in = String.valueOf(asked.text(IN)).strip();
+        return former == null || former.in().equalsIgnoreCase(in) ? null : former;
     }
 
     private static Optional<Calibrated.Known> known(AskedTexts asked) {

@@ -13,6 +13,7 @@ import org.stillroom.core.recipe.MeasureKind;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.studio.answer.desk.CalibrateQuestion.Calibration;
+import org.stillroom.studio.usecase.CalibrateInstrument.Former;
 import org.stillroom.studio.usecase.shelf.GaugeKind;
 
 /** The question of calibrating, asked of an instrument on the shelf: what its sheet says need not be typed again. */
@@ -21,14 +22,22 @@ public final class OwnCalibration {
 
     private final String kind;
     private final Map<String, String> fields;
+    private final @Nullable Former former;
 
     /**
      * @param kind of the instrument
      * @param fields what is written about it
+     * @param former what it was found to show too much before, or null
      */
-    public OwnCalibration(String kind, Map<String, String> fields) {
+    public OwnCalibration(String kind, Map<String, String> fields, @Nullable Former former) {
         this.kind = kind;
         this.fields = Map.copyOf(fields);
+        this.former = former;
+    }
+
+    /** Returns the question that is asked of it. */
+    public CalibrateQuestion question() {
+        return new CalibrateQuestion(former);
     }
 
     /** Returns the parts of the question that are asked of such an instrument; none where it is not calibrated. */
@@ -60,7 +69,7 @@ public final class OwnCalibration {
      * @throws WrongInput when it cannot be told because of what was typed
      */
     public Calibration found(Map<String, List<String>> typed, Manner manner) {
-        Calibration found = new CalibrateQuestion().found(whole(typed), manner);
+        Calibration found = question().found(whole(typed), manner);
         String unit = unit();
         if (unit != null && !unit.equals(found.unit())) {
             throw new WrongInput(List.of(Finding.of(

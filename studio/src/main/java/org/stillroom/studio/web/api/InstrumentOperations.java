@@ -166,8 +166,9 @@ final class InstrumentOperations {
                         .toList());
         Map<String, List<String>> typed = body.typed(parts);
         body.refuseIfAnyWrong();
-        CalibrateQuestion.Calibration found =
-                new OwnCalibration(kind, instrument.sheet().fields()).found(typed, Keys.SNAKE_CASE);
+        CalibrateQuestion.Calibration found = new OwnCalibration(
+                        kind, instrument.sheet().fields(), KeepCalibration.former(instrument))
+                .found(typed, Keys.SNAKE_CASE);
         Instrument kept = calibrated(new KeepCalibration(instruments)
                 .answer(
                         instrument,

@@ -101,7 +101,8 @@ final class CalibrationPages {
     }
 
     private static CalibrateQuestion.Calibration found(Instrument instrument, Map<String, List<String>> typed) {
-        return new OwnCalibration(instrument.sheet().kind(), instrument.sheet().fields())
+        return new OwnCalibration(
+                        instrument.sheet().kind(), instrument.sheet().fields(), KeepCalibration.former(instrument))
                 .found(typed, FieldNames.PLAIN);
     }
 

@@ -350,6 +350,13 @@ class ApiRoomTest {
         assertThat(kept.json().at("/calibration/value").doubleValue()).isCloseTo(0.0022, within(1e-9));
         assertThat(kept.json().at("/calibration/typed/hydrometer/1").asString()).isEqualTo("1.0024");
         assertThat(kept.body()).contains("calibrated-at-one-point").doesNotContain("calibration-far-off");
+        assertThat(program.post(path + "/calibration", "{\"hydrometer\": [\"1.0423\"], \"in\": \"10 Bx\"}")
+                        .body())
+                .contains("calibrations-alike", "In water it showed 0.0022")
+                .doesNotContain("calibrated-at-one-point");
+        assertThat(program.post(path + "/calibration", "{\"hydrometer\": [\"1.010\"]}")
+                        .body())
+                .contains("calibrations-apart", "In 10 Bx it showed");
         assertThat(program.post(path + "/calibration", "{\"hydrometer\": [\"1.2\"]}")
                         .body())
                 .contains("calibration-far-off");
