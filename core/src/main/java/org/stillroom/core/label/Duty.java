@@ -5,17 +5,24 @@ import org.stillroom.core.reference.Table;
 import org.stillroom.core.reference.TableSet;
 
 /**
- * Duty on paper for a bottle; rates are of their date and from memory, to be checked before they are used.
+ * Duty on paper for a bottle; rates are of their date, to be checked before they are used.
  *
  * @param country whose rate
  * @param perLitreOfAlcohol rate per litre of pure alcohol, in {@code currency}
  * @param currency three letters
  * @param asOf year or date of the rate
  * @param note what it leaves out
+ * @param recalled whether the rate is from memory
  * @param perBottle what a bottle would bear
  */
 public record Duty(
-        String country, double perLitreOfAlcohol, String currency, String asOf, String note, double perBottle) {
+        String country,
+        double perLitreOfAlcohol,
+        String currency,
+        String asOf,
+        String note,
+        boolean recalled,
+        double perBottle) {
 
     /**
      * Returns the duty of a bottle by country.
@@ -47,6 +54,7 @@ public record Duty(
                 row.text("currency"),
                 row.text("as_of"),
                 row.textOrEmpty("note"),
+                row.text("status").equals("memory"),
                 rate * strength / 100.0 * millilitres / 1000.0);
     }
 }

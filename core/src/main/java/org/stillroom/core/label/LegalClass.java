@@ -1,17 +1,20 @@
 package org.stillroom.core.label;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.reference.PlainLetters;
 import org.stillroom.core.reference.Source;
 
 /**
  * A name that law keeps for drinks of certain figures, held against a drink.
  *
  * @param market whose law
- * @param name the lawful name
+ * @param name the lawful name; several that mean the same have " / " between
  * @param clause where it stands
  * @param misses which figures fall short; empty when the figures allow the name
  * @param notShown what may or may not be met, for the drink holds it in a range, or nobody knows how much
- * @param asksBesides what else the name asks that figures cannot show; empty when nothing
+ * @param asksBesides what else the name asks that figures cannot show, in whole sentences; empty when nothing
+ * @param wayThere what to add so that strength and sugar are met; null where nothing is missed, or adding does not help
  * @param source where it was read, or from memory
  */
 public record LegalClass(
@@ -21,14 +24,57 @@ public record LegalClass(
         List<Miss> misses,
         List<String> notShown,
         String asksBesides,
+        @Nullable WayThere wayThere,
         Source source) {
     public LegalClass {
         misses = List.copyOf(misses);
         notShown = List.copyOf(notShown);
     }
 
-    /** Returns whether no figure rules the name out. */
-    public boolean isMet() {
-        return misses.isEmpty();
+    /** How far a name is shown to be one that the drink may have. */
+    public enum Standing {
+        /** Everything that it asks is met. */
+        MET("met"),
+        /** Its figures are met; what it asks besides is for its maker to know. */
+        ASKS_BESIDES("asks besides"),
+        /** Of some figure it is not known whether it is met. */
+        NOT_SHOWN("not shown"),
+        /** A figure rules it out. */
+        MISSED("missed");
+
+        private final String label;
+
+        Standing(String label) {
+            this.label = label;
+        }
+
+        public String label() {
+            return label;
+        }
+    }
+
+    /** Returns how far it is shown. What cannot be seen is never met. */
+    public Standing standing() {
+        if (!misses.isEmpty()) {
+            return Standing.MISSED;
+        }
+        if (!notShown.isEmpty()) {
+            return Standing.NOT_SHOWN;
+        }
+        return asksBesides.isEmpty() ? Standing.MET : Standing.ASKS_BESIDES;
+    }
+
+    /** Returns whether a figure rules the name out. */
+    public boolean isMissed() {
+        return standing() == Standing.MISSED;
+    }
+
+    /** Returns whether a text means this name: in any letters, with accents or without, one of several that mean the same. */
+    public boolean isCalled(String typed) {
+        String wanted = PlainLetters.of(typed);
+        return PlainLetters.of(name).equals(wanted)
+                || List.of(name.split(" / ")).stream()
+                        .anyMatch(each ->
+                                PlainLetters.of(each.replaceAll(" \\(.*", "")).equals(wanted));
     }
 }

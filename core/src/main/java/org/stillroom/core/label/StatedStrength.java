@@ -1,7 +1,7 @@
 package org.stillroom.core.label;
 
 import org.stillroom.core.reference.Table;
-import org.stillroom.core.reference.Tables;
+import org.stillroom.core.reference.TableSet;
 
 /**
  * The strength as a label states it, with how far the bottle may lie from it.
@@ -24,12 +24,12 @@ public record StatedStrength(double percent, double tolerance, LeftIn leftIn) {
     }
 
     /** Returns how a strength is stated: rounded to the tenth. */
-    public static StatedStrength of(double found, LeftIn leftIn) {
-        return new StatedStrength(Math.round(10.0 * found) / 10.0, tolerance(leftIn), leftIn);
+    public static StatedStrength of(TableSet tables, double found, LeftIn leftIn) {
+        return new StatedStrength(Math.round(10.0 * found) / 10.0, tolerance(tables, leftIn), leftIn);
     }
 
-    private static double tolerance(LeftIn leftIn) {
-        for (Table.Row row : Tables.open("label/eu_abv_tolerance.csv").rows()) {
+    private static double tolerance(TableSet tables, LeftIn leftIn) {
+        for (Table.Row row : tables.open("label/eu_abv_tolerance.csv").rows()) {
             if (row.text("beverage").equals(leftIn.row)) {
                 return row.number("tolerance_pct_vol");
             }

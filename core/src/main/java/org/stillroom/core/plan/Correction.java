@@ -30,12 +30,15 @@ public final class Correction {
 
     private final Batch batch;
     private final Map<Asked, Double> target;
+    private final SugarBasis basis;
     private final List<Added> flavours;
     private final @Nullable Double vessel;
 
-    private Correction(Batch batch, Map<Asked, Double> target, List<Added> flavours, @Nullable Double vessel) {
+    private Correction(
+            Batch batch, Map<Asked, Double> target, SugarBasis basis, List<Added> flavours, @Nullable Double vessel) {
         this.batch = batch;
         this.target = target;
+        this.basis = basis;
         this.flavours = List.copyOf(flavours);
         this.vessel = vessel;
     }
@@ -64,6 +67,13 @@ public final class Correction {
      * @param atHand grams of it that there are; infinite when that is not said
      */
     public record Addition(String name, Contents perGram, double atHand) {
+        /** What every kitchen has. */
+        public static final Addition WHITE_SUGAR =
+                new Addition("white sugar", Contents.of(Substance.SUCROSE, 1.0), Double.POSITIVE_INFINITY);
+
+        public static final Addition WATER =
+                new Addition("water", Contents.of(Substance.WATER, 1.0), Double.POSITIVE_INFINITY);
+
         /** Returns whether it has neither alcohol nor water and is weighed. */
         public boolean isSolid() {
             return perGram.grams(Substance.ETHANOL) + perGram.grams(Substance.WATER) == 0.0;
@@ -168,7 +178,16 @@ public final class Correction {
             Batch batch,
             Map<Asked, Double> target,
             @Nullable Double vessel) {
-        return new Correction(batch, target, flavours, vessel).with(additions);
+        return new Correction(batch, target, SugarBasis.AS_DISSOLVED, flavours, vessel).with(additions);
+    }
+
+    /**
+     * Returns the way that adds least to a liquid of which nothing is in doubt.
+     *
+     * @param target strength, % vol, and sugar, g/L on the basis; what is absent is open
+     */
+    public static Way with(List<Addition> additions, Contents liquid, Map<Asked, Double> target, SugarBasis basis) {
+        return new Correction(new Batch(liquid, Map.of()), target, basis, List.of(), null).with(additions);
     }
 
     private Way with(List<Addition> additions) {
@@ -232,6 +251,6 @@ public final class Correction {
         }
         Map<Asked, Span> asked = new EnumMap<>(Asked.class);
         target.forEach((what, value) -> asked.put(what, Span.exactly(value)));
-        return new Problem(lines, asked, Problem.weights(SugarBasis.AS_DISSOLVED));
+        return new Problem(lines, asked, Problem.weights(basis));
     }
 }

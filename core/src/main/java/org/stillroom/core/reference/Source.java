@@ -63,6 +63,7 @@ public enum Source {
     EU_872_2012("Regulation (EU) No 872/2012, list of flavouring substances", Standing.READ),
     EU_1169_LABEL("Regulation (EU) No 1169/2011, Articles 16 and 21, Annexes II, III, X and XII", Standing.READ),
     EU_2019_787("Regulation (EU) 2019/787, Articles 2, 4, 5 and Annex I", Standing.READ),
+    EU_2019_787_RECALLED("Regulation (EU) 2019/787, Annex I, recalled in part", Standing.FROM_MEMORY),
     EU_2007_45("Directive 2007/45/EC, Annex", Standing.READ),
     CFR_21_LISTS("21 CFR 172.510, 182.10, 182.20, 182.40, 182.50, 182.60 and 184, lines read", Standing.READ),
     CFR_21_LISTS_RECALLED("21 CFR 172.510, 182.10, 182.20, 182.60 and 184, lines recalled", Standing.FROM_MEMORY),

@@ -15,6 +15,7 @@ import org.stillroom.core.reference.TableSet;
  * @param maxima Annex III of Regulation 1334/2008
  * @param restricted its Annex IV
  * @param usLists 21 CFR 172 and 182
+ * @param usLimits greatest amounts by US food law
  * @param guidance intake guidance
  * @param blocked oils that are not for drinking
  * @param poisons plants to refuse or to check
@@ -32,6 +33,7 @@ public record Knowledge(
         List<EuMaximum> maxima,
         List<Restricted> restricted,
         List<UsEntry> usLists,
+        List<UsLimit> usLimits,
         List<Guidance> guidance,
         List<Blocked> blocked,
         List<Poison> poisons,
@@ -51,6 +53,7 @@ public record Knowledge(
         maxima = List.copyOf(maxima);
         restricted = List.copyOf(restricted);
         usLists = List.copyOf(usLists);
+        usLimits = List.copyOf(usLimits);
         guidance = List.copyOf(guidance);
         blocked = List.copyOf(blocked);
         poisons = List.copyOf(poisons);
@@ -84,6 +87,22 @@ public record Knowledge(
 
     /** A row of Annex IV. */
     public record Restricted(String part, String latinName, String commonName, String condition, RowStatus status) {}
+
+    /**
+     * A greatest amount by US food law.
+     *
+     * @param watched of what
+     * @param drinks "all", "alcoholic" or "without alcohol"
+     * @param milligramsPerKilogram of the finished drink
+     * @param edge whether the figure itself is allowed: "up to" or "below"
+     * @param says what it is for
+     */
+    public record UsLimit(
+            String watched, String drinks, double milligramsPerKilogram, String edge, String says, RowStatus status) {
+        boolean isFor(Drink drink) {
+            return drinks.equals("all") || drinks.equals("alcoholic") == drink.isAlcoholic();
+        }
+    }
 
     /**
      * A line of 21 CFR 172.510, 182.10, 182.20 and their neighbours.

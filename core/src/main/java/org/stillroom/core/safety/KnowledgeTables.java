@@ -34,6 +34,7 @@ final class KnowledgeTables {
                 open("eu_1334_2008_annex3").map(KnowledgeTables::maximum),
                 open("eu_1334_2008_annex4").map(KnowledgeTables::restricted),
                 listsOfTheUs(),
+                open("us_limits").map(KnowledgeTables::usLimit),
                 open("intake_limits").map(KnowledgeTables::guidance),
                 open("not_for_ingestion").map(KnowledgeTables::blocked),
                 open("toxic_plants").map(KnowledgeTables::poison),
@@ -122,12 +123,36 @@ final class KnowledgeTables {
 
     private List<Knowledge.UsEntry> listsOfTheUs() {
         List<Knowledge.UsEntry> all = new ArrayList<>();
-        for (String table : List.of("us_21cfr182_20", "us_21cfr182_10")) {
-            all.addAll(open(table).map(row -> entry(row, "common_name", "botanical_name", "", "")));
-        }
-        all.addAll(open("us_21cfr182_other").map(row -> limited(row, "name", "origin_or_note")));
-        all.addAll(open("us_21cfr172_510").map(row -> limited(row, "common_name", "scientific_name")));
+        all.addAll(open("us_21cfr182_20").map(KnowledgeTables::spice));
+        all.addAll(open("us_21cfr182_10").map(KnowledgeTables::spice));
+        all.addAll(open("us_21cfr182_other").map(KnowledgeTables::other));
+        all.addAll(open("us_21cfr172_510").map(KnowledgeTables::flavouring));
         return all;
+    }
+
+    static Knowledge.UsEntry spice(Table.Row row) {
+        return entry(row, "common_name", "botanical_name", "", "");
+    }
+
+    static Knowledge.UsEntry other(Table.Row row) {
+        return limited(row, "name", "origin_or_note");
+    }
+
+    static Knowledge.UsEntry flavouring(Table.Row row) {
+        return limited(row, "common_name", "scientific_name");
+    }
+
+    static Knowledge.UsLimit usLimit(Table.Row row) {
+        if (!(row.number("max_mg_per_kg") >= 0.0)) {
+            throw row.fault("max_mg_per_kg", "lies below zero");
+        }
+        return new Knowledge.UsLimit(
+                row.text("watched"),
+                row.text("drinks"),
+                row.number("max_mg_per_kg"),
+                row.text("edge"),
+                row.text("says"),
+                RowStatus.of(row));
     }
 
     private static Knowledge.UsEntry limited(Table.Row row, String name, String botanical) {

@@ -104,9 +104,7 @@ public record OilLimits(List<OfOil> oils, Map<String, Maximum> maxima) {
     }
 
     private static @Nullable Maximum strictest(Drink drink, Watched watched) {
-        Maximum strictest = watched.name().equals("thujone")
-                ? new Maximum(UsLaw.THUJONE, Place.US.label(), Source.CFR_21_LIMITS)
-                : null;
+        Maximum strictest = watched.name().equals("thujone") ? UsLaw.maximum(drink.knowledge(), "thujone") : null;
         Maximum house = HouseRules.maxima(drink).get(watched.name());
         if (house != null) {
             strictest = strictest == null ? house : stricter(strictest, house);

@@ -86,9 +86,11 @@ public record RuleChanges(SignedRules file, List<Change> rows, int same, Table m
             Table.@Nullable Row row = after.get(each.getKey());
             if (isStopLost(of, each.getValue(), row)) {
                 merged.add(each.getValue().cells());
-                changes.add(new Change(Fate.KEPT, each.getKey(), row == null ? 0 : row.line(), Map.of(), false));
+                changes.add(new Change(
+                        Fate.KEPT, of.about(each.getValue()), row == null ? 0 : row.line(), Map.of(), false));
             } else if (row == null) {
-                changes.add(new Change(Fate.REMOVED, each.getKey(), 0, Map.of(), of.loosens(each.getValue(), null)));
+                changes.add(new Change(
+                        Fate.REMOVED, of.about(each.getValue()), 0, Map.of(), of.loosens(each.getValue(), null)));
             }
         }
         return new RuleChanges(file, changes, same, Table.of(of.label(), now.columns(), merged));
@@ -108,14 +110,14 @@ public record RuleChanges(SignedRules file, List<Change> rows, int same, Table m
             }
         }
         return old == null
-                ? new Change(Fate.ADDED, of.about(row), row.line(), differences, false)
+                ? new Change(Fate.ADDED, of.about(row), row.line(), differences, of.loosensWhenAdded())
                 : new Change(Fate.CHANGED, of.about(row), row.line(), differences, of.loosens(old, row));
     }
 
     /** A stop that was kept against a file stands beside the row that the file brought of the same; the later line is the stop. */
     private static Map<String, Table.Row> byKey(RuleTable of, Table table) {
         Map<String, Table.Row> rows = new LinkedHashMap<>();
-        table.rows().forEach(row -> rows.put(of.about(row), row));
+        table.rows().forEach(row -> rows.put(of.key(row), row));
         return rows;
     }
 }

@@ -4,7 +4,9 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.reference.PlainLetters;
 import org.stillroom.core.reference.Table;
+import org.stillroom.core.reference.Tables;
 
 /** The tables of rules of which a signed-off file can bring another edition. */
 public enum RuleTable {
@@ -111,6 +113,202 @@ public enum RuleTable {
         boolean loosens(Table.Row before, Table.@Nullable Row after) {
             return false;
         }
+    },
+    US_OILS("us_21cfr182_20", "safety/", "common_name") {
+        @Override
+        void check(Table.Row row, Table shipped) {
+            KnowledgeTables.spice(row);
+        }
+
+        @Override
+        boolean loosens(Table.Row before, Table.@Nullable Row after) {
+            return after != null;
+        }
+
+        @Override
+        boolean loosensWhenAdded() {
+            return true;
+        }
+    },
+    US_SPICES("us_21cfr182_10", "safety/", "common_name") {
+        @Override
+        void check(Table.Row row, Table shipped) {
+            KnowledgeTables.spice(row);
+        }
+
+        @Override
+        boolean loosens(Table.Row before, Table.@Nullable Row after) {
+            return after != null;
+        }
+
+        @Override
+        boolean loosensWhenAdded() {
+            return true;
+        }
+    },
+    US_OTHERS("us_21cfr182_other", "safety/", "name") {
+        @Override
+        void check(Table.Row row, Table shipped) {
+            KnowledgeTables.other(row);
+            knownFlags(row, shipped);
+        }
+
+        @Override
+        boolean loosens(Table.Row before, Table.@Nullable Row after) {
+            return after != null;
+        }
+
+        @Override
+        boolean loosensWhenAdded() {
+            return true;
+        }
+    },
+    US_FLAVOURINGS("us_21cfr172_510", "safety/", "common_name") {
+        @Override
+        void check(Table.Row row, Table shipped) {
+            KnowledgeTables.flavouring(row);
+            knownFlags(row, shipped);
+        }
+
+        @Override
+        boolean loosens(Table.Row before, Table.@Nullable Row after) {
+            return after != null;
+        }
+
+        @Override
+        boolean loosensWhenAdded() {
+            return true;
+        }
+    },
+    US_LIMITS("us_limits", "safety/", "watched;drinks") {
+        @Override
+        void check(Table.Row row, Table shipped) {
+            KnowledgeTables.usLimit(row);
+            known(row, shipped, "watched", "is watched for by no rule");
+            known(row, shipped, "drinks", "is no kind of drink");
+            known(row, shipped, "edge", "is neither \"below\" nor \"up to\"");
+        }
+
+        @Override
+        void checkWhole(Table table, Table shipped) {
+            noneMissing(table, shipped);
+        }
+
+        @Override
+        boolean loosens(Table.Row before, Table.@Nullable Row after) {
+            return after == null
+                    || limit(after, "max_mg_per_kg") > limit(before, "max_mg_per_kg")
+                    || !same(before, after, "edge");
+        }
+    },
+    EU_CATEGORIES("eu_spirit_categories", "label/", "name") {
+        @Override
+        void check(Table.Row row, Table shipped) {
+            row.text("clause");
+            RowStatus.of(row);
+            upwards(row, "min_abv_pct_vol", "max_abv_pct_vol");
+            upwards(row, "sugar_min_g_per_L_invert", "sugar_max_g_per_L_invert");
+            known(row, shipped, "open_end", "is neither min nor max");
+        }
+
+        @Override
+        boolean loosens(Table.Row before, Table.@Nullable Row after) {
+            return after != null
+                    && (widens(before, after, "min_abv_pct_vol", "max_abv_pct_vol")
+                            || widens(before, after, "sugar_min_g_per_L_invert", "sugar_max_g_per_L_invert")
+                            || !same(before, after, "asks_besides"));
+        }
+
+        @Override
+        String key(Table.Row row) {
+            return PlainLetters.of(about(row));
+        }
+    },
+    EU_CONTENTS("eu_category_contents", "label/", "name;what") {
+        @Override
+        void check(Table.Row row, Table shipped) {
+            RowStatus.of(row);
+            upwards(row, "min_g_per_L", "max_g_per_L");
+            known(row, shipped, "what", "is looked for by no rule");
+            boolean named = Tables.open(EU_CATEGORIES.path()).rows().stream()
+                    .anyMatch(each -> EU_CATEGORIES.key(each).equals(PlainLetters.of(row.text("name"))));
+            if (!named) {
+                throw row.fault("name", "\"" + row.text("name") + "\" is no category");
+            }
+        }
+
+        @Override
+        boolean loosens(Table.Row before, Table.@Nullable Row after) {
+            return after == null || widens(before, after, "min_g_per_L", "max_g_per_L");
+        }
+
+        @Override
+        String key(Table.Row row) {
+            return PlainLetters.of(about(row));
+        }
+    },
+    EU_TOLERANCES("eu_abv_tolerance", "label/", "beverage") {
+        @Override
+        void check(Table.Row row, Table shipped) {
+            RowStatus.of(row);
+            known(row, shipped, "beverage", "is looked for by no rule");
+            if (!(row.number("tolerance_pct_vol") >= 0.0)) {
+                throw row.fault("tolerance_pct_vol", "lies below zero");
+            }
+        }
+
+        @Override
+        void checkWhole(Table table, Table shipped) {
+            noneMissing(table, shipped);
+        }
+
+        @Override
+        boolean loosens(Table.Row before, Table.@Nullable Row after) {
+            return after == null || limit(after, "tolerance_pct_vol") > limit(before, "tolerance_pct_vol");
+        }
+    },
+    BOTTLE_SIZES("bottle_sizes", "label/", "market;mL;rule") {
+        @Override
+        void check(Table.Row row, Table shipped) {
+            RowStatus.of(row);
+            known(row, shipped, "market", "is no market");
+            if (!(row.number("mL") > 0.0)) {
+                throw row.fault("mL", "does not lie above zero");
+            }
+        }
+
+        @Override
+        boolean loosens(Table.Row before, Table.@Nullable Row after) {
+            return after != null && !same(before, after, "rule");
+        }
+
+        @Override
+        boolean loosensWhenAdded() {
+            return true;
+        }
+    },
+    US_CLASSES("us_spirit_classes", "label/", "name") {
+        @Override
+        void check(Table.Row row, Table shipped) {
+            row.text("clause");
+            RowStatus.of(row);
+            upwards(row, "min_abv_pct_vol", "max_abv_pct_vol");
+            upwards(row, "sugar_min_pct_weight", "sugar_max_pct_weight");
+            known(row, shipped, "open_end", "is neither min nor max");
+        }
+
+        @Override
+        boolean loosens(Table.Row before, Table.@Nullable Row after) {
+            return after != null
+                    && (widens(before, after, "min_abv_pct_vol", "max_abv_pct_vol")
+                            || widens(before, after, "sugar_min_pct_weight", "sugar_max_pct_weight")
+                            || !same(before, after, "asks_besides"));
+        }
+
+        @Override
+        String key(Table.Row row) {
+            return PlainLetters.of(about(row));
+        }
     };
 
     private final String label;
@@ -154,9 +352,59 @@ public enum RuleTable {
         return false;
     }
 
-    /** Returns what a row is about; no two rows of a table are about the same. */
+    /**
+     * Throws an exception where rows are missing without which nothing can be answered.
+     *
+     * @param shipped the table of the program
+     */
+    void checkWhole(Table table, Table shipped) {}
+
+    void noneMissing(Table table, Table shipped) {
+        for (Table.Row row : shipped.rows()) {
+            if (table.rows().stream().noneMatch(each -> key(each).equals(key(row)))) {
+                throw new IllegalStateException("It has no row of " + about(row));
+            }
+        }
+    }
+
+    /** Returns whether a row that is new allows something. */
+    boolean loosensWhenAdded() {
+        return false;
+    }
+
+    /** Returns what a row is about. */
     String about(Table.Row row) {
         return String.join(", ", Words.list(key).stream().map(row::textOrEmpty).toList());
+    }
+
+    /** Returns what tells a row from the others of its table: what it is about, of lawful names in any letters. */
+    String key(Table.Row row) {
+        return about(row);
+    }
+
+    private static void upwards(Table.Row row, String least, String most) {
+        numberOrEmpty(row, least);
+        numberOrEmpty(row, most);
+        if (limitOr(row, least, 0.0) < 0.0 || limitOr(row, most, 0.0) < 0.0) {
+            throw row.fault(limitOr(row, least, 0.0) < 0.0 ? least : most, "lies below zero");
+        }
+        if (limitOr(row, least, 0.0) > limit(row, most)) {
+            throw row.fault(most, "lies below " + least);
+        }
+    }
+
+    private static boolean widens(Table.Row before, Table.Row after, String least, String most) {
+        return limitOr(after, least, 0.0) < limitOr(before, least, 0.0) || limit(after, most) > limit(before, most);
+    }
+
+    private static void knownFlags(Table.Row row, Table shipped) {
+        Set<String> flags = new HashSet<>();
+        shipped.rows().forEach(each -> flags.addAll(Words.list(each.textOrEmpty("flags"))));
+        for (String flag : Words.list(row.textOrEmpty("flags"))) {
+            if (!flags.contains(flag)) {
+                throw row.fault("flags", "\"" + flag + "\" is understood by no rule");
+            }
+        }
     }
 
     private static void numberOrEmpty(Table.Row row, String column) {
@@ -180,7 +428,11 @@ public enum RuleTable {
 
     /** Returns a limit; where there is none, everything is allowed. */
     private static double limit(Table.Row row, String column) {
-        return row.textOrEmpty(column).isEmpty() ? Double.POSITIVE_INFINITY : row.number(column);
+        return limitOr(row, column, Double.POSITIVE_INFINITY);
+    }
+
+    private static double limitOr(Table.Row row, String column, double none) {
+        return row.textOrEmpty(column).isEmpty() ? none : row.number(column);
     }
 
     private static boolean holdsNames(Table.Row before, Table.Row after) {

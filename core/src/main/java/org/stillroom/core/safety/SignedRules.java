@@ -80,6 +80,9 @@ public record SignedRules(RuleTable of, Edition edition, Table table) {
                 return new Reading(null, problems);
             }
             checkRows(of);
+            if (problems.isEmpty()) {
+                checkWhole(of);
+            }
             return problems.isEmpty() ? new Reading(whole(of), problems) : new Reading(null, problems);
         }
 
@@ -144,7 +147,7 @@ public record SignedRules(RuleTable of, Edition edition, Table table) {
                     try {
                         Table.Row row = alone(of, i);
                         of.check(row, shipped);
-                        if (!seen.add(of.about(row))) {
+                        if (!seen.add(of.key(row))) {
                             problem(i + 1, of.about(row) + " stands there twice.", "Keep one of the two lines.");
                         }
                     } catch (IllegalStateException fault) {
@@ -154,6 +157,14 @@ public record SignedRules(RuleTable of, Edition edition, Table table) {
             }
             if (rows == 0) {
                 problem(0, "It has no rows.", "A file brings the whole table, not only what changes.");
+            }
+        }
+
+        private void checkWhole(RuleTable of) {
+            try {
+                of.checkWhole(Table.of(of.label(), lines), Tables.open(of.path()));
+            } catch (IllegalStateException fault) {
+                problem(0, fault.getMessage() + ".", "A file brings the whole table, not only what changes.");
             }
         }
 

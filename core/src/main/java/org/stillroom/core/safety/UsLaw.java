@@ -12,19 +12,7 @@ import org.stillroom.core.reference.Source;
 
 /** What US food law forbids or limits. */
 final class UsLaw {
-    /** Thujone free means below so much, mg/kg. Source: 21 CFR 172.510 footnote 1; TTB Industry Circular 2007-5. */
-    static final double THUJONE = 10.0;
-    /** Quinine and cinchona alkaloids, mg/kg. Source: 21 CFR 172.575, 172.510. */
-    private static final double QUININE = 83.0;
-    /** Glycyrrhizin in alcoholic and other drinks as served, mg/kg. Source: 21 CFR 184.1408. */
-    private static final double GLYCYRRHIZIN = 1000.0;
-
-    private static final double GLYCYRRHIZIN_WITHOUT_ALCOHOL = 1500.0;
-    /** Prussic acid of cherry pits and cherry laurel, mg/kg. Source: 21 CFR 172.510(b). */
-    private static final double PRUSSIC_ACID = 25.0;
-
-    /** Acetic acid as an ingredient in drinks, mg/kg. Source: 21 CFR 184.1005, all other food categories. */
-    private static final double ACETIC_ACID = 1500.0;
+    private static final String ACETIC_ACID = "acetic acid";
 
     private UsLaw() {}
 
@@ -67,18 +55,40 @@ final class UsLaw {
     static List<Finding> limits(Drink drink, Serving serving) {
         List<Finding> findings = new ArrayList<>();
         if (serving.places().contains(Place.US)) {
-            add(findings, drink, "thujone", THUJONE, "finished drink thujone free");
-            add(findings, drink, "quinine", QUININE, "cinchona alkaloids in the finished drink");
-            double glycyrrhizin = drink.isAlcoholic() ? GLYCYRRHIZIN : GLYCYRRHIZIN_WITHOUT_ALCOHOL;
-            add(findings, drink, "glycyrrhizic acid", glycyrrhizin, "glycyrrhizin as served");
-            add(findings, drink, "hydrogen cyanide", PRUSSIC_ACID, "prussic acid");
-            addAcetic(findings, drink);
+            for (Knowledge.UsLimit row : drink.knowledge().usLimits()) {
+                @Nullable
+                Amount amount =
+                        row.watched().equals(ACETIC_ACID) ? addedAcetic(drink, row) : drink.amount(row.watched());
+                if (amount != null && row.isFor(drink)) {
+                    findings.add(limit(row).judge(amount));
+                }
+            }
         }
         return findings;
     }
 
-    /** Vinegar is a food of its own; the acid by itself is limited. */
-    private static void addAcetic(List<Finding> findings, Drink drink) {
+    /** Returns the strictest limit of a substance in any drink with alcohol, or null where there is none. */
+    static OilLimits.@Nullable Maximum maximum(Knowledge knowledge, String watched) {
+        return knowledge.usLimits().stream()
+                .filter(row -> row.watched().equals(watched) && !row.drinks().equals("without alcohol"))
+                .map(row -> new OilLimits.Maximum(row.milligramsPerKilogram(), Place.US.label(), Source.CFR_21_LIMITS))
+                .reduce(OilLimits::stricter)
+                .orElse(null);
+    }
+
+    private static Limit limit(Knowledge.UsLimit row) {
+        return new Limit(
+                "us-limit",
+                Place.US.label(),
+                row.says(),
+                row.milligramsPerKilogram(),
+                Limit.Basis.PER_KILOGRAM,
+                row.edge().equals("below") ? Limit.Edge.BELOW : Limit.Edge.UP_TO,
+                Source.CFR_21_LIMITS);
+    }
+
+    /** Vinegar is a food of its own; the acid by itself is limited, and told where there is more of it. */
+    private static @Nullable Amount addedAcetic(Drink drink, Knowledge.UsLimit row) {
         List<PlannedLine> lines = drink.lines().stream()
                 .filter(line -> line.ingredient().kind() == Kind.ACID
                         && line.ingredient().perGram().grams(Substance.ACETIC) > 0.0)
@@ -86,36 +96,12 @@ final class UsLaw {
         double grams = lines.stream()
                 .mapToDouble(line -> line.grams() * line.ingredient().perGram().grams(Substance.ACETIC))
                 .sum();
-        if (grams > ACETIC_ACID * drink.kilograms() / 1000.0) {
-            findings.add(new Limit(
-                            "us-limit",
-                            Place.US.label(),
-                            "acetic acid in drinks",
-                            ACETIC_ACID,
-                            Limit.Basis.PER_KILOGRAM,
-                            Limit.Edge.UP_TO,
-                            Source.CFR_21_LIMITS)
-                    .judge(Amount.weighed(
-                            "acetic acid",
-                            grams,
-                            lines.stream().map(PlannedLine::name).toList(),
-                            drink)));
-        }
-    }
-
-    private static void add(List<Finding> findings, Drink drink, String name, double value, String category) {
-        @Nullable Amount amount = drink.amount(name);
-        if (amount != null) {
-            Limit.Edge edge = name.equals("thujone") ? Limit.Edge.BELOW : Limit.Edge.UP_TO;
-            findings.add(new Limit(
-                            "us-limit",
-                            Place.US.label(),
-                            category,
-                            value,
-                            Limit.Basis.PER_KILOGRAM,
-                            edge,
-                            Source.CFR_21_LIMITS)
-                    .judge(amount));
-        }
+        return grams > row.milligramsPerKilogram() * drink.kilograms() / 1000.0
+                ? Amount.weighed(
+                        ACETIC_ACID,
+                        grams,
+                        lines.stream().map(PlannedLine::name).toList(),
+                        drink)
+                : null;
     }
 }

@@ -52,6 +52,7 @@ class NotKnownTest {
                 fewer(all.maxima(), random, 0.7),
                 fewer(all.restricted(), random, 0.7),
                 fewer(all.usLists(), random, 0.7),
+                fewer(all.usLimits(), random, 0.7),
                 fewer(all.guidance(), random, 0.7),
                 fewer(all.blocked(), random, 0.7),
                 fewer(all.poisons(), random, 0.7),

@@ -7,6 +7,7 @@ import org.stillroom.core.label.LegalClass;
 import org.stillroom.core.label.Miss;
 import org.stillroom.core.label.StatedStrength;
 import org.stillroom.core.label.Statements;
+import org.stillroom.core.label.WayThere;
 import org.stillroom.core.liquid.Figure;
 import org.stillroom.core.safety.Knowledge;
 import org.stillroom.core.safety.Safety;
@@ -27,7 +28,11 @@ public final class LabelFields {
                 .put("strength", strength(found.strength()))
                 .put("sugar_as_invert_g_per_l", found.figures().value(Figure.SUGAR_AS_INVERT))
                 .put("sugar_mass_percent", found.figures().value(Figure.SUGAR_BY_MASS))
+                .put("sugar_g_per_100ml", found.figures().value(Figure.SUGAR) / 10.0)
+                .put("place", found.market().name())
+                .putTexts("ingredients", found.ingredients())
                 .put("classes", classes(found.classes()))
+                .put("called", classes(found.called()))
                 .put("energy_kj_per_100ml", kilojoules)
                 .put("energy_kcal_per_100ml", kilocalories)
                 .put("serving_ml", found.servingMillilitres())
@@ -82,8 +87,10 @@ public final class LabelFields {
             all.add(new Fields()
                     .put("market", each.market().name())
                     .put("name", each.name())
-                    .put("met_by_figures", each.isMet())
+                    .put("standing", each.standing().label())
+                    .put("met_by_figures", !each.isMissed())
                     .put("misses", misses(each))
+                    .put("gets_there", waysThere(each))
                     .putTexts("not_shown", each.notShown())
                     .put("asks_besides", each.asksBesides())
                     .put("clause", each.clause())
@@ -91,6 +98,28 @@ public final class LabelFields {
                     .put("status", each.source().standing().label()));
         }
         return all;
+    }
+
+    private static List<Fields> waysThere(LegalClass each) {
+        WayThere way = each.wayThere();
+        return way == null
+                ? List.of()
+                : List.of(new Fields()
+                        .put("to_volume_ml", way.from())
+                        .put(
+                                "add",
+                                way.added().stream()
+                                        .map(added -> new Fields()
+                                                .put("what", added.addition().name())
+                                                .put("mass_g", added.grams())
+                                                .putOrNone(
+                                                        "volume_ml",
+                                                        added.addition().isSolid() ? null : added.millilitres()))
+                                        .toList())
+                        .put("strength_vol_percent", way.then().value(Figure.STRENGTH))
+                        .put("sugar_as_invert_g_per_l", way.then().value(Figure.SUGAR_AS_INVERT))
+                        .put("sugar_mass_percent", way.then().value(Figure.SUGAR_BY_MASS))
+                        .put("volume_20c_ml", way.millilitres()));
     }
 
     private static List<Fields> misses(LegalClass each) {
@@ -140,7 +169,7 @@ public final class LabelFields {
                 .put("currency", each.currency())
                 .put("as_of", each.asOf())
                 .put("note", each.note())
-                .put("status", "from memory; check")));
+                .put("status", (each.recalled() ? "from memory, " : "") + "rates as of " + each.asOf() + ", check")));
         return all;
     }
 }

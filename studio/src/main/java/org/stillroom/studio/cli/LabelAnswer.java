@@ -1,13 +1,24 @@
 package org.stillroom.studio.cli;
 
+import static org.stillroom.core.liquid.Figure.ENERGY_KCAL;
+import static org.stillroom.core.liquid.Figure.ENERGY_KJ;
+import static org.stillroom.core.liquid.Figure.STRENGTH;
+import static org.stillroom.core.liquid.Figure.SUGAR;
+import static org.stillroom.core.liquid.Figure.SUGAR_AS_INVERT;
+import static org.stillroom.core.liquid.Figure.SUGAR_BY_MASS;
+
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.label.Duty;
 import org.stillroom.core.label.LegalClass;
+import org.stillroom.core.label.LegalClasses;
 import org.stillroom.core.label.Market;
 import org.stillroom.core.label.Miss;
 import org.stillroom.core.label.StatedStrength;
+import org.stillroom.core.label.WayThere;
+import org.stillroom.core.reference.Standing;
 import org.stillroom.core.safety.Knowledge;
 import org.stillroom.core.safety.Safety;
 import org.stillroom.studio.answer.Fields;
@@ -47,9 +58,14 @@ record LabelAnswer(TellLabel.Found found, @Nullable Path written) implements Ans
             page.heading("What speaks against it as a drink");
             found.against().forEach(page::finding);
         }
+        if (!found.called().isEmpty()) {
+            page.blank();
+            page.heading("What was wanted");
+            found.called().forEach(each -> told(page, each));
+        }
         page.blank();
-        page.heading("What its figures allow it to be called");
-        page.table(met());
+        page.heading("What it may be called");
+        found.classes().stream().filter(each -> !each.isMissed()).forEach(each -> told(page, each));
         missed(page);
         page.blank();
         page.heading("In figures");
@@ -70,54 +86,80 @@ record LabelAnswer(TellLabel.Found found, @Nullable Path written) implements Ans
         page.paragraph(Safety.STANDING);
     }
 
-    private Table met() {
-        Table table = new Table().text("").text("name").text("asks besides").text("clause");
-        found.classes().stream()
-                .filter(LegalClass::isMet)
-                .forEach(each ->
-                        table.row(each.market().name(), each.name(), besides(each), each.clause() + status(each)));
-        return table;
-    }
-
-    private static String besides(LegalClass each) {
-        String text =
-                each.notShown().isEmpty() ? each.asksBesides() : "not shown: " + String.join("; ", each.notShown());
-        return text.isEmpty() ? "–" : short60(text);
+    private static void told(Page page, LegalClass each) {
+        List<String> parts = new ArrayList<>();
+        boolean besides = each.standing() == LegalClass.Standing.ASKS_BESIDES;
+        parts.add("- " + each.market() + ": " + each.name() + ", "
+                + each.standing().label() + (besides ? ":" : "."));
+        each.misses().forEach(miss -> parts.add(sentence(miss)));
+        if (each.isMissed()) {
+            parts.add(wayThere(each));
+        }
+        each.notShown().forEach(open -> parts.add("Not shown: " + open + "."));
+        if (!each.asksBesides().isEmpty()) {
+            parts.add((besides ? "" : "Besides: ") + each.asksBesides());
+        }
+        parts.add("(" + each.clause() + status(each) + ")");
+        page.paragraph(String.join(" ", parts));
     }
 
     private static String status(LegalClass each) {
-        return each.source().standing() == org.stillroom.core.reference.Standing.READ ? "" : " (from memory)";
-    }
-
-    private static String short60(String text) {
-        return text.length() <= 60 ? text : text.substring(0, text.lastIndexOf(' ', 58)) + " …";
+        return each.source().standing() == Standing.READ ? "" : ", in part from memory";
     }
 
     /** Of what is missed the page shows the plain liqueurs; the answer for scripts has all. */
     private void missed(Page page) {
-        for (LegalClass each : found.classes()) {
-            boolean plain = each.name().startsWith("liqueur") || each.name().startsWith("creme de (");
-            if (plain && !each.isMet()) {
-                page.paragraph("Not " + each.name() + " (" + each.market() + "): "
-                        + String.join(
-                                "; ",
-                                each.misses().stream().map(LabelAnswer::told).toList()) + ".");
-            }
+        List<LegalClass> plain = found.classes().stream()
+                .filter(LegalClass::isMissed)
+                .filter(each -> each.name().startsWith("liqueur")
+                        || each.name().startsWith("crème de (")
+                        || each.name().equals(LegalClasses.SPIRIT_DRINK))
+                .filter(each -> !found.called().contains(each))
+                .toList();
+        if (!plain.isEmpty()) {
+            page.blank();
+            page.heading("What it misses, and what gets there");
+            plain.forEach(each -> told(page, each));
+            page.paragraph("All others are in the answer for scripts (--json); --called NAME shows one.");
         }
     }
 
-    private static String told(Miss miss) {
-        return miss.what() + " " + Figure.decimals(miss.found(), 1) + ", wanted " + miss.way() + " "
-                + Figure.decimals(miss.wanted(), 1) + " " + miss.unit() + ", off by " + Figure.decimals(miss.by(), 1);
+    private static String sentence(Miss miss) {
+        return sentence(miss.what()) + " is " + Figure.decimals(miss.found(), 1) + ", wanted is " + miss.way()
+                + " " + Figure.decimals(miss.wanted(), 1) + " " + miss.unit() + ": off by "
+                + Figure.decimals(miss.by(), 1) + ".";
+    }
+
+    private static String sentence(String words) {
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    }
+
+    private static String wayThere(LegalClass each) {
+        WayThere way = each.wayThere();
+        if (way == null) {
+            return "Adding spirit, sugar or water does not lead there.";
+        }
+        List<String> added = way.added().stream()
+                .map(one -> Figure.decimals(one.grams(), 1) + " g "
+                        + (one.addition().isSolid() ? "" : "(" + Figure.decimals(one.millilitres(), 1) + " mL) ")
+                        + "of " + one.addition().name())
+                .toList();
+        String sweet = each.market() == Market.EU
+                ? Figure.decimals(way.then().value(SUGAR_AS_INVERT), 1) + " g/L as invert"
+                : Figure.decimals(way.then().value(SUGAR_BY_MASS), 1) + " % sugar by weight";
+        return "To the " + Figure.decimals(way.from(), 0) + " mL of it add " + String.join(" and ", added)
+                + ": then it has " + Figure.decimals(way.then().value(STRENGTH), 1) + " % vol and " + sweet + " in "
+                + Figure.decimals(way.millilitres(), 0) + " mL.";
     }
 
     private Table figures() {
         Table table = new Table().text("").figure("").text("");
-        double kilojoules = found.figures().value(org.stillroom.core.liquid.Figure.ENERGY_KJ);
-        double kilocalories = found.figures().value(org.stillroom.core.liquid.Figure.ENERGY_KCAL);
+        double kilojoules = found.figures().value(ENERGY_KJ);
+        double kilocalories = found.figures().value(ENERGY_KCAL);
         double served = found.servingMillilitres() / 100.0;
         table.row("energy", Figure.decimals(kilojoules, 0), "kJ per 100 mL");
         table.row("", Figure.decimals(kilocalories, 0), "kcal per 100 mL");
+        table.row("sugar", Figure.decimals(found.figures().value(SUGAR) / 10.0, 1), "g per 100 mL");
         table.row("energy of a serving", Figure.decimals(kilojoules * served, 0), "kJ per " + serving());
         table.row("", Figure.decimals(kilocalories * served, 0), "kcal per " + serving());
         for (Knowledge.StandardDrink drink : found.drinks()) {
@@ -154,19 +196,23 @@ record LabelAnswer(TellLabel.Found found, @Nullable Path written) implements Ans
         Duty borne = found.borne();
         if (borne != null) {
             page.paragraph("With the duty of " + borne.country() + ", " + Figure.decimals(borne.perBottle(), 2) + " "
-                    + borne.currency() + " as of " + borne.asOf() + ", a bottle costs "
+                    + borne.currency() + " by rates as of " + borne.asOf() + " (check), a bottle costs "
                     + (cost.isComplete() ? "" : "more than ") + PlanPage.sum(found.together()) + ".");
         }
     }
 
     private void duty(Page page) {
         page.blank();
-        page.heading("Duty on paper, from memory: check the rates");
-        found.tables().editions().forEach(edition -> page.paragraph("Rules: " + edition.told() + "."));
-        Table table = new Table().text("").figure("a bottle").text("").text("as of");
+        page.heading("Duty on paper: rates as of the day beside them; check them before use");
+        Table table = new Table().text("").figure("a bottle").text("").text("rates as of");
         for (Duty each : found.duty()) {
-            table.row(each.country(), Figure.decimals(each.perBottle(), 2), each.currency(), each.asOf());
+            table.row(
+                    each.country(),
+                    Figure.decimals(each.perBottle(), 2),
+                    each.currency(),
+                    each.asOf() + (each.recalled() ? ", from memory" : "") + ", check");
         }
         page.table(table);
+        found.tables().editions().forEach(edition -> page.paragraph("Rules: " + edition.told() + "."));
     }
 }

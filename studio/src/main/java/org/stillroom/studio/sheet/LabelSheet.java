@@ -7,6 +7,8 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.stillroom.core.label.LegalClass;
+import org.stillroom.core.label.LegalClasses;
+import org.stillroom.core.label.Market;
 import org.stillroom.core.liquid.Figure;
 import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.reference.Finding;
@@ -315,17 +317,30 @@ public final class LabelSheet {
                 .close();
     }
 
+    /** Returns the name that was asked for, else the plainest that no figure rules out. */
     private static String lawfulName(TellLabel.Found found) {
-        if (isMet(found, "liqueur (general)")) {
+        LegalClass called = found.called().stream()
+                .filter(each -> each.market() == found.market())
+                .findFirst()
+                .orElse(null);
+        if (called != null) {
+            if (called.isMissed()) {
+                throw new Impossible(
+                        "called",
+                        "its figures miss what " + called.name() + " asks.",
+                        "Ask for another name, or see what gets there.");
+            }
+            return called.name();
+        }
+        boolean us = found.market() == Market.US;
+        if (allows(found, us ? LegalClasses.CORDIAL : LegalClasses.LIQUEUR)) {
             return "Liqueur";
         }
-        return isMet(found, "spirit drink (general)") ? "Spirit drink" : "Drink with alcohol";
+        return allows(found, LegalClasses.SPIRIT_DRINK) ? "Spirit drink" : "Drink with alcohol";
     }
 
-    private static boolean isMet(TellLabel.Found found, String name) {
-        return found.classes().stream()
-                .filter(LegalClass::isMet)
-                .anyMatch(each -> each.name().equals(name));
+    private static boolean allows(TellLabel.Found found, String name) {
+        return found.classes().stream().anyMatch(each -> each.name().equals(name) && !each.isMissed());
     }
 
     private static String strength(TellLabel.Found found) {

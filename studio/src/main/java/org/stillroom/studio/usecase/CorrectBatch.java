@@ -28,12 +28,7 @@ import org.stillroom.core.reference.Workings;
 
 /** Tells what brings a batch to its target, several ways side by side, and whether it is worth it. */
 public final class CorrectBatch {
-    /** What every kitchen has. */
-    public static final Addition SUGAR =
-            new Addition("white sugar", Contents.of(Substance.SUCROSE, 1.0), Double.POSITIVE_INFINITY);
-
-    public static final Addition WATER =
-            new Addition("water", Contents.of(Substance.WATER, 1.0), Double.POSITIVE_INFINITY);
+    /** What a kitchen has besides sugar and water. */
     public static final Addition CITRIC =
             new Addition("citric acid", Contents.of(Substance.CITRIC, 1.0), Double.POSITIVE_INFINITY);
 
@@ -158,7 +153,7 @@ public final class CorrectBatch {
         if (shelf != null) {
             ways.put(Kind.SHELF, way(ofShelf(shelf), asking));
         }
-        ways.put(Kind.WATER, way(List.of(WATER), asking));
+        ways.put(Kind.WATER, way(List.of(Addition.WATER), asking));
         boolean goodEnough =
                 Correction.isGoodEnough(asking.batch(), asking.target()) && !Correction.isTooOpen(asking.batch());
         explain(asking, Objects.requireNonNull(ways.get(Kind.LEAST)), workings);
@@ -189,8 +184,8 @@ public final class CorrectBatch {
     /** Returns what stands on the shelf, and water, which does not stand there. */
     private static List<Addition> ofShelf(List<Addition> shelf) {
         List<Addition> all = new ArrayList<>(shelf);
-        if (all.stream().noneMatch(each -> each.name().equals(WATER.name()))) {
-            all.add(WATER);
+        if (all.stream().noneMatch(each -> each.name().equals(Addition.WATER.name()))) {
+            all.add(Addition.WATER);
         }
         return all;
     }
@@ -200,7 +195,7 @@ public final class CorrectBatch {
         List<Addition> all = new ArrayList<>(asking.with());
         List<Addition> shelf = asking.shelf();
         all.addAll(shelf == null ? List.of() : shelf);
-        List<Addition> kitchen = new ArrayList<>(List.of(SUGAR, WATER));
+        List<Addition> kitchen = new ArrayList<>(List.of(Addition.WHITE_SUGAR, Addition.WATER));
         if (asking.target().containsKey(Asked.ACIDITY)) {
             kitchen.add(CITRIC);
         }

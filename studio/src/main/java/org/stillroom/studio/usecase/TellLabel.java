@@ -2,6 +2,7 @@ package org.stillroom.studio.usecase;
 
 import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -49,9 +50,12 @@ public final class TellLabel {
      * What is told.
      *
      * @param title of the recipe
+     * @param market where the label is read
+     * @param ingredients what went in, most by mass first
      * @param figures of the finished drink
      * @param strength as it is stated
      * @param classes lawful names, with what is missed
+     * @param called those of them that were asked for; empty where none was
      * @param servingMillilitres one serving
      * @param bottleMillilitres one bottle
      * @param lawfulInEu whether spirits may be sold in this size
@@ -69,9 +73,12 @@ public final class TellLabel {
      */
     public record Found(
             String title,
+            Market market,
+            List<String> ingredients,
             Figures figures,
             StatedStrength strength,
             List<LegalClass> classes,
+            List<LegalClass> called,
             double servingMillilitres,
             double bottleMillilitres,
             boolean lawfulInEu,
@@ -88,7 +95,9 @@ public final class TellLabel {
             List<Finding> against) {
         public Found {
             against = List.copyOf(against);
+            ingredients = List.copyOf(ingredients);
             classes = List.copyOf(classes);
+            called = List.copyOf(called);
             drinks = List.copyOf(drinks);
             statements = List.copyOf(statements);
             duty = List.copyOf(duty);
@@ -107,7 +116,31 @@ public final class TellLabel {
 
         /** Returns the same with an address that it leads to. */
         public Found leadingTo(String address) {
-            return with(borne, address);
+            return with(borne, address, called);
+        }
+
+        /**
+         * Returns the same with the lawful names that a text means, in any letters.
+         *
+         * @throws Impossible when it means none
+         */
+        public Found calling(String name) {
+            List<LegalClass> meant =
+                    classes.stream().filter(each -> each.isCalled(name)).toList();
+            if (meant.isEmpty()) {
+                throw new Impossible(
+                        "called",
+                        "\"" + name.strip() + "\" is no lawful name that is known here.",
+                        "Write one of: "
+                                + String.join(
+                                        "; ",
+                                        classes.stream()
+                                                .map(LegalClass::name)
+                                                .distinct()
+                                                .toList())
+                                + ".");
+            }
+            return with(borne, link, meant);
         }
 
         /**
@@ -134,7 +167,7 @@ public final class TellLabel {
                                 ? "Leave it out, or take a table that has one."
                                 : "Write one of: " + String.join(", ", countries) + ".");
             }
-            return with(rate, link);
+            return with(rate, link, called);
         }
 
         /** Returns what a bottle costs its maker, with the duty that it bears where one counts. */
@@ -142,12 +175,15 @@ public final class TellLabel {
             return borne == null ? cost.perBottle() : cost.with(borne);
         }
 
-        private Found with(@Nullable Duty duty, @Nullable String address) {
+        private Found with(@Nullable Duty duty, @Nullable String address, List<LegalClass> names) {
             return new Found(
                     title,
+                    market,
+                    ingredients,
                     figures,
                     strength,
                     classes,
+                    names,
                     servingMillilitres,
                     bottleMillilitres,
                     lawfulInEu,
@@ -180,23 +216,28 @@ public final class TellLabel {
     }
 
     /**
+     * Which label is asked for.
+     *
+     * @param market where it is read
+     * @param leftIn what stays in the bottle
+     */
+    public record Asking(
+            Market market, StatedStrength.LeftIn leftIn, double servingMillilitres, double bottleMillilitres) {}
+
+    /**
      * Returns the label of what a recipe makes.
      *
      * @param condition what is known of the finished drink
      * @throws Impossible when it makes nothing
      */
-    public static Found answer(
-            WorkedPlan worked,
-            StatedStrength.LeftIn leftIn,
-            Condition condition,
-            double servingMillilitres,
-            double bottleMillilitres) {
+    public static Found answer(WorkedPlan worked, Asking asking, Condition condition) {
         Plan plan = worked.plan();
         if (plan.liquid().total() == 0.0) {
             throw nothing();
         }
-        IngredientCost cost = IngredientCost.of(plan, worked.figures().value(Figure.VOLUME_20C) / bottleMillilitres);
-        return answer(plan, worked.grounds().with(condition), leftIn, servingMillilitres, bottleMillilitres, cost);
+        IngredientCost cost =
+                IngredientCost.of(plan, worked.figures().value(Figure.VOLUME_20C) / asking.bottleMillilitres());
+        return answer(plan, worked.grounds().with(condition), asking, cost);
     }
 
     /**
@@ -207,41 +248,55 @@ public final class TellLabel {
      * @param cost of what is in the bottle
      * @throws Impossible when there is nothing
      */
-    public static Found answer(
-            Plan plan,
-            Grounds grounds,
-            StatedStrength.LeftIn leftIn,
-            double servingMillilitres,
-            double bottleMillilitres,
-            IngredientCost cost) {
+    public static Found answer(Plan plan, Grounds grounds, Asking asking, IngredientCost cost) {
         Figures figures = Liquid.figures(plan.liquid(), Temperature.TWENTY_CELSIUS);
         if (!figures.has(Figure.STRENGTH)) {
             throw nothing();
         }
-        StatedStrength strength = StatedStrength.of(figures.value(Figure.STRENGTH), leftIn);
-        Serving serving = new Serving(servingMillilitres, 1.0, 70.0, EnumSet.of(Place.EU));
+        TableSet tables = grounds.knowledge().tables();
+        double bottle = asking.bottleMillilitres();
+        StatedStrength strength = StatedStrength.of(tables, figures.value(Figure.STRENGTH), asking.leftIn());
+        Serving serving = new Serving(asking.servingMillilitres(), 1.0, 70.0, places(asking.market()));
         Safety safety = Safety.of(plan, serving, grounds);
         List<Finding> all = safety.findings();
         List<Finding> said = all.stream().filter(TellLabel::isSaidOnLabels).toList();
         return new Found(
                 plan.recipe().title(),
+                asking.market(),
+                ingredients(plan),
                 figures,
                 strength,
-                LegalClasses.of(figures, contained(safety)),
-                servingMillilitres,
-                bottleMillilitres,
-                BottleSizes.isLawful(Market.EU, bottleMillilitres),
-                BottleSizes.isLawful(Market.US, bottleMillilitres),
+                LegalClasses.of(tables, figures, contained(safety)),
+                List.of(),
+                asking.servingMillilitres(),
+                bottle,
+                BottleSizes.isLawful(tables, Market.EU, bottle),
+                BottleSizes.isLawful(tables, Market.US, bottle),
                 grounds.knowledge().standardDrinks(),
                 Statements.of(strength),
-                Duty.of(grounds.knowledge().tables(), strength.percent(), bottleMillilitres),
+                Duty.of(tables, strength.percent(), bottle),
                 null,
                 said,
                 cost,
                 null,
-                grounds.knowledge().tables(),
+                tables,
                 safety.keeping(),
                 all.stream().filter(TellLabel::isAgainst).toList());
+    }
+
+    /** What the EU wants said is worth saying anywhere; the law of the USA counts where the label is read there. */
+    private static Set<Place> places(Market market) {
+        return market == Market.US ? EnumSet.of(Place.EU, Place.US) : EnumSet.of(Place.EU);
+    }
+
+    private static List<String> ingredients(Plan plan) {
+        Map<String, Double> grams = new LinkedHashMap<>();
+        plan.lines().forEach(line -> grams.merge(line.name(), line.grams(), Double::sum));
+        return grams.entrySet().stream()
+                .filter(each -> each.getValue() > 0.0)
+                .sorted(Map.Entry.<String, Double>comparingByValue().reversed())
+                .map(Map.Entry::getKey)
+                .toList();
     }
 
     private static Impossible nothing() {

@@ -213,4 +213,46 @@ class LabelCommandTest {
             assertThat(run.err()).contains("--size");
         }
     }
+
+    /** A name is asked for as it is typed; what misses is told with what gets there, in grams for what the recipe makes. */
+    @Test
+    void aNameIsAskedForAndWhatGetsThereIsTold() throws IOException {
+        String file = recipe("18 %", "200 g/L");
+        JsonNode cassis =
+                Desk.ask("label " + file + " --called creme-de-cassis").json().at("/called/0");
+        assertThat(cassis.get("name").stringValue()).isEqualTo("crème de cassis");
+        assertThat(cassis.get("standing").stringValue()).isEqualTo("missed");
+        JsonNode way = cassis.at("/gets_there/0");
+        assertThat(way.get("sugar_as_invert_g_per_l").doubleValue()).isCloseTo(400.1, within(1e-6));
+        assertThat(way.at("/add/0/what").stringValue()).isEqualTo("white sugar");
+        // 200 g in the litre; S more make V: (200 + S)·360.312/342.297 = 0.4001·V.
+        double sugar = way.at("/add/0/mass_g").doubleValue();
+        assertThat((200.0 + sugar) * 360.312 / 342.297)
+                .isCloseTo(0.4001 * way.get("volume_20c_ml").doubleValue(), within(0.01));
+        assertThat(Desk.type("label " + file + " --called creme-de-cassis").out())
+                .contains("crème de cassis, missed", "of white sugar: then it has", "Its fruit is the blackcurrant.");
+        Path svg = folder.resolve("named.svg");
+        Desk.Run missed = Desk.type("label " + file + " --called creme-de-cassis --out " + svg);
+        assertThat(missed.exit()).isEqualTo(2);
+        assertThat(missed.err()).contains("--called", "crème de cassis");
+        assertThat(Desk.type("label " + recipe("18 %", "400 g/L") + " --called Creme-de-Cassis --out " + svg)
+                        .exit())
+                .isZero();
+        assertThat(Files.readString(svg)).contains("crème de cassis");
+        assertThat(Desk.type("label " + file + " --called moon-juice").err()).contains("--called", "crème de cassis");
+    }
+
+    /** Nothing of aniseed goes in, so that no aniseed name is offered; a bitter taste is for its maker to know. */
+    @Test
+    void noAniseedDrinkIsMetWithoutAniseed() throws IOException {
+        JsonNode classes = Desk.ask("label " + recipe("40 %", "50 g/L")).json().get("classes");
+        for (JsonNode each : classes) {
+            String name = each.get("name").stringValue();
+            String standing = each.get("standing").stringValue();
+            assertThat(standing).as(name).isNotEqualTo("met");
+            if (name.contains("anis") && each.get("market").stringValue().equals("EU")) {
+                assertThat(standing).as(name).isEqualTo("missed");
+            }
+        }
+    }
 }

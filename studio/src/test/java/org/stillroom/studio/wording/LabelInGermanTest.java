@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.stillroom.core.label.Market;
 import org.stillroom.core.label.StatedStrength;
 import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.recipe.Condition;
@@ -87,9 +88,7 @@ class LabelInGermanTest {
         PlanRecipe.Outcome outcome = PlanRecipe.answer(making, null, Workings.NONE);
         return TellLabel.answer(
                 ((PlanRecipe.Outcome.Worked) outcome).plan(),
-                StatedStrength.LeftIn.NOTHING,
-                Condition.AS_MIXED,
-                30.0,
-                350.0);
+                new TellLabel.Asking(Market.EU, StatedStrength.LeftIn.NOTHING, 30, 350),
+                Condition.AS_MIXED);
     }
 }

@@ -19,9 +19,9 @@ import org.stillroom.studio.usecase.CorrectBatch;
 /** What may be added to a batch, as it was typed: "96%", "65Bx=300ml", "white sugar". */
 final class AdditionText {
     private static final Map<String, Addition> KITCHEN = Map.of(
-            "sugar", CorrectBatch.SUGAR,
-            "white sugar", CorrectBatch.SUGAR,
-            "water", CorrectBatch.WATER,
+            "sugar", Addition.WHITE_SUGAR,
+            "white sugar", Addition.WHITE_SUGAR,
+            "water", Addition.WATER,
             "acid", CorrectBatch.CITRIC,
             "citric acid", CorrectBatch.CITRIC);
 

@@ -5,6 +5,7 @@ import static org.stillroom.studio.answer.desk.AskedTexts.TEXT;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.label.Market;
 import org.stillroom.core.label.StatedStrength;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.recipe.Condition;
@@ -21,6 +22,8 @@ public final class LabelAsked {
             Part.usual("bottle", "700ml", "one bottle"),
             new Part("fruit-left-in", "fruit, herbs or other parts of plants stay in the bottle", null, Part.Form.FLAG),
             Part.text("link", "address of a page that the label leads to, as a code for cameras"),
+            Part.text("called", "lawful name that is wanted, such as creme de cassis, with what would get there"),
+            Part.usual("place", "EU", "where the label is read: EU or US"),
             Part.text("duty", "country whose duty counts into what a bottle costs, such as United Kingdom"),
             SafetyAsked.PH,
             SafetyAsked.PASTEURISED);
@@ -30,6 +33,7 @@ public final class LabelAsked {
     private final double bottle;
     private final Condition condition;
     private final @Nullable String link;
+    private final Market market;
 
     private LabelAsked(AskedTexts asked) {
         this.asked = asked;
@@ -37,6 +41,8 @@ public final class LabelAsked {
         this.bottle = volume("bottle", "500ml");
         this.condition = SafetyAsked.condition(asked);
         this.link = link(asked);
+        this.market =
+                asked.choice("place", List.of(Market.values()), Market::name).orElse(Market.EU);
         asked.refuseIfAnyWrong();
     }
 
@@ -78,9 +84,13 @@ public final class LabelAsked {
                 asked.has("fruit-left-in") ? StatedStrength.LeftIn.FRUIT_OR_PLANTS : StatedStrength.LeftIn.NOTHING;
         try {
             TellLabel.Found found = TellLabel.answer(
-                    worked, leftIn, condition.or(worked.plan().recipe().condition()), serving, bottle);
+                    worked,
+                    new TellLabel.Asking(market, leftIn, serving, bottle),
+                    condition.or(worked.plan().recipe().condition()));
             String duty = asked.text("duty");
-            TellLabel.Found dutiable = duty == null ? found : found.bearing(duty);
+            String name = asked.text("called");
+            TellLabel.Found called = name == null ? found : found.calling(name);
+            TellLabel.Found dutiable = duty == null ? called : called.bearing(duty);
             return link == null ? dutiable : dutiable.leadingTo(link);
         } catch (Impossible impossible) {
             asked.object(impossible.part(), impossible.reason(), impossible.remedy());

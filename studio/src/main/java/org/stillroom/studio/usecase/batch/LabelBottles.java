@@ -8,6 +8,7 @@ import java.util.NoSuchElementException;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.batch.Bottling;
+import org.stillroom.core.label.Market;
 import org.stillroom.core.label.StatedStrength;
 import org.stillroom.core.safety.Keeping;
 import org.stillroom.studio.store.Batch;
@@ -65,16 +66,19 @@ public final class LabelBottles {
     /**
      * Returns the labels of bottles that were filled alike.
      *
+     * @param market where they are read
      * @throws NoSuchElementException when the recipe cannot be worked out any more, so that its allergens are not known
      */
-    public Found answer(Book book, Bottling bottling) {
+    public Found answer(Book book, Bottling bottling, Market market) {
         Batch batch = book.batch(bottling.batch());
         TellLabel.Found found = TellLabel.answer(
                 new DrinkInVessel(store, book).of(batch, bottling.each()),
                 MakersGrounds.of(store).with(TellKeeping.condition(bottling)),
-                StatedStrength.LeftIn.NOTHING,
-                SERVING,
-                bottling.fill().millilitres(),
+                new TellLabel.Asking(
+                        market,
+                        StatedStrength.LeftIn.NOTHING,
+                        SERVING,
+                        bottling.fill().millilitres()),
                 IngredientCost.of(bottling.each().outlay()));
         TellLabel.Found label = store.settings()
                 .value(ADDRESS)

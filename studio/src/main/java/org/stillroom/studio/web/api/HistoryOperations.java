@@ -75,7 +75,9 @@ final class HistoryOperations {
                         .with("at", Schemas.text("when, ISO 8601"))
                         .with("subject", Schemas.text("what it happened to"))
                         .with("kind", Schemas.text("what happened"))
-                        .with("body", Schemas.of("object", "what it was, what it is now; its keys are those of the kind"))
+                        .with(
+                                "body",
+                                Schemas.of("object", "what it was, what it is now; its keys are those of the kind"))
                         .with("undoes", Schemas.orNull(Schemas.count("the entry that it takes back")))
                         .schema(),
                 "Batch",

@@ -144,7 +144,11 @@ final class SafetyOperations {
                         numbers("stated_vol_percent", "tolerance_vol_percent", "low_vol_percent", "high_vol_percent"))
                 .with("sugar_as_invert_g_per_l", Schemas.number(""))
                 .with("sugar_mass_percent", Schemas.number(""))
+                .with("sugar_g_per_100ml", Schemas.number(""))
+                .with("place", Schemas.text("where the label is read, EU or US"))
+                .with("ingredients", Schemas.list(Schemas.text("what went in, most by mass first")))
                 .with("classes", Schemas.list(legalClass()))
+                .with("called", Schemas.list(legalClass()))
                 .with("energy_kj_per_100ml", Schemas.number(""))
                 .with("energy_kcal_per_100ml", Schemas.number(""))
                 .with("serving_ml", Schemas.number(""))
@@ -179,13 +183,31 @@ final class SafetyOperations {
         return Schemas.group()
                 .with("market", Schemas.text("EU or US"))
                 .with("name", Schemas.text(""))
-                .with("met_by_figures", Schemas.flag(""))
+                .with("standing", Schemas.text("met, asks besides, not shown or missed"))
+                .with("met_by_figures", Schemas.flag("whether no figure rules it out"))
                 .with("misses", Schemas.list(miss))
+                .with("gets_there", Schemas.list(wayThere()))
                 .with("not_shown", Schemas.list(Schemas.text("what may or may not be met")))
-                .with("asks_besides", Schemas.text("what figures cannot show"))
+                .with("asks_besides", Schemas.text("what figures cannot show, in sentences"))
                 .with("clause", Schemas.text(""))
                 .with("source", Schemas.text(""))
                 .with("status", Schemas.text(""))
+                .schema();
+    }
+
+    private static Map<String, Object> wayThere() {
+        Map<String, Object> added = Schemas.group()
+                .with("what", Schemas.text(""))
+                .with("mass_g", Schemas.number(""))
+                .with("volume_ml", Schemas.orNull(Schemas.number("at 20 °C; null for solids")))
+                .schema();
+        return Schemas.group()
+                .with("to_volume_ml", Schemas.number("volume at 20 °C that it is added to: what the recipe makes"))
+                .with("add", Schemas.list(added))
+                .with("strength_vol_percent", Schemas.number("then"))
+                .with("sugar_as_invert_g_per_l", Schemas.number("then"))
+                .with("sugar_mass_percent", Schemas.number("then"))
+                .with("volume_20c_ml", Schemas.number("then"))
                 .schema();
     }
 

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.NoSuchElementException;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.batch.Bottling;
+import org.stillroom.core.label.Market;
 import org.stillroom.studio.sheet.LabelSheet;
 import org.stillroom.studio.sheet.Saying;
 import org.stillroom.studio.store.Batch;
@@ -53,7 +54,7 @@ final class LabelPages {
         Batch batch = book.batch(visit.part("batch"));
         Words words = visit.words();
         Bottling bottling = bottling(book, visit, visit.field("bottles"));
-        LabelBottles.Found found = labels.answer(book, bottling);
+        LabelBottles.Found found = labels.answer(book, bottling, market(visit));
         TellLabel.Found label = found.label();
         @Nullable Impossible problem = null;
         try {
@@ -97,6 +98,10 @@ final class LabelPages {
                 isPrinted(visit) ? LabelSheet.Cost.PRINTED : LabelSheet.Cost.LEFT_OUT);
     }
 
+    private static Market market(Visit visit) {
+        return visit.field("place").equals(Market.US.name()) ? Market.US : Market.EU;
+    }
+
     private static Language language(Visit visit) {
         return Language.of(visit.field("language")).orElse(visit.words().language());
     }
@@ -111,7 +116,7 @@ final class LabelPages {
 
     private void pdf(Visit visit) {
         Book book = Book.open(store);
-        LabelBottles.Found found = labels.answer(book, bottling(book, visit, named(visit)));
+        LabelBottles.Found found = labels.answer(book, bottling(book, visit, named(visit)), market(visit));
         try {
             byte[] pdf = LabelSheet.pdf(dutiable(found, visit), look(visit), found.markings());
             visit.context()
@@ -125,7 +130,7 @@ final class LabelPages {
 
     private void svg(Visit visit) {
         Book book = Book.open(store);
-        LabelBottles.Found found = labels.answer(book, bottling(book, visit, named(visit)));
+        LabelBottles.Found found = labels.answer(book, bottling(book, visit, named(visit)), market(visit));
         try {
             String svg = LabelSheet.svg(
                     dutiable(found, visit), look(visit), found.markings().get(0));

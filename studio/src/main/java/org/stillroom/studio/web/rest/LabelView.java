@@ -85,8 +85,8 @@ public record LabelView(
         return borne == null
                 ? ""
                 : words.say(
-                        "rest.label.dutyAsOf",
-                        borne.country(),
+                        borne.recalled() ? "rest.label.dutyRecalled" : "rest.label.dutyAsOf",
+                        told(borne.country()),
                         borne.asOf(),
                         words.plain(borne.perLitreOfAlcohol()),
                         borne.currency());

@@ -1,11 +1,17 @@
 package org.stillroom.studio.web.safety;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.label.LegalClass;
 import org.stillroom.core.label.Market;
 import org.stillroom.core.label.Miss;
+import org.stillroom.core.label.WayThere;
 import org.stillroom.core.liquid.Figure;
+import org.stillroom.core.plan.Correction;
+import org.stillroom.core.quantity.Mass;
+import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.safety.Knowledge;
 import org.stillroom.studio.usecase.TellLabel;
@@ -37,17 +43,67 @@ public record LabelView(
         problems = List.copyOf(problems);
     }
 
-    /** Returns the names that its figures allow. */
+    /** Returns the names that no figure rules out, those that are shown best first. */
     public List<LegalClass> met(TellLabel.Found of) {
-        return of.classes().stream().filter(LegalClass::isMet).toList();
+        return of.classes().stream()
+                .filter(each -> !each.isMissed())
+                .sorted(Comparator.comparing(LegalClass::standing))
+                .toList();
     }
 
     /** Returns the names that its figures rule out, the ones it misses by one figure alone before the others. */
     public List<LegalClass> missed(TellLabel.Found of) {
         return of.classes().stream()
-                .filter(each -> !each.isMet())
-                .sorted((one, other) ->
-                        Integer.compare(one.misses().size(), other.misses().size()))
+                .filter(LegalClass::isMissed)
+                .sorted(Comparator.comparing(each -> each.misses().size()))
+                .toList();
+    }
+
+    /** Returns how far a name is shown, in words. */
+    public String standing(LegalClass each) {
+        return words.say("safety.standing." + each.standing().name());
+    }
+
+    /** Returns what to add so that a name is missed no more. */
+    public String wayThere(LegalClass each) {
+        WayThere way = each.wayThere();
+        if (way == null) {
+            return words.say("safety.noWay");
+        }
+        String added = way.added().stream().map(this::added).collect(Collectors.joining(words.say("safety.and")));
+        String sweet = each.market() == Market.EU
+                ? words.say("safety.wayInvert", words.number(way.then().value(Figure.SUGAR_AS_INVERT), 1))
+                : words.say("safety.wayWeight", words.number(way.then().value(Figure.SUGAR_BY_MASS), 1));
+        return words.say(
+                "safety.way",
+                words.amount(new Volume(way.from())),
+                added,
+                words.number(way.then().value(Figure.STRENGTH), 1),
+                sweet,
+                words.amount(new Volume(way.millilitres())));
+    }
+
+    private String added(Correction.Added added) {
+        String name = words.told(LABEL, added.addition().name()).text();
+        return added.addition().isSolid()
+                ? words.say("safety.addSolid", words.amount(new Mass(added.grams())), name)
+                : words.say(
+                        "safety.addLiquid",
+                        words.amount(new Volume(added.millilitres())),
+                        words.amount(new Mass(added.grams())),
+                        name);
+    }
+
+    /** Returns the duty of a bottle by country, with the date of its rate. */
+    public List<Row> duty(TellLabel.Found of) {
+        return of.duty().stream()
+                .map(each -> new Row(
+                        words.told(LABEL, each.country()).text(),
+                        words.say(
+                                each.recalled() ? "safety.dutyRecalled" : "safety.dutyRead",
+                                words.number(each.perBottle(), 2),
+                                each.currency(),
+                                each.asOf())))
                 .toList();
     }
 
@@ -74,11 +130,12 @@ public record LabelView(
     /** A figure of the label. */
     public record Row(String what, String value) {}
 
-    /** Returns energy per 100 mL, of a serving and of a bottle. */
+    /** Returns sugar per 100 mL, and energy per 100 mL, of a serving and of a bottle. */
     public List<Row> energy(TellLabel.Found of) {
         double kilojoules = of.figures().value(Figure.ENERGY_KJ) / 100.0;
         double kilocalories = of.figures().value(Figure.ENERGY_KCAL) / 100.0;
         return List.of(
+                new Row(words.say("safety.sugar100"), words.number(of.figures().value(Figure.SUGAR) / 10.0, 1) + " g"),
                 energy("safety.per100", 100.0, kilojoules, kilocalories),
                 energy("safety.perServing", of.servingMillilitres(), kilojoules, kilocalories),
                 energy("safety.perBottle", of.bottleMillilitres(), kilojoules, kilocalories));

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.stillroom.core.batch.Bottling;
+import org.stillroom.core.label.Market;
 import org.stillroom.core.liquid.Figure;
 import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.reference.Finding;
@@ -203,7 +204,7 @@ class BottlingTest {
         kept(rested.after(31).bottled(batch, typed("1", "fills", "2 x 350 ml"), request()));
         Bottling bottling = book().cellar().bottlings(batch.id()).get(0);
 
-        LabelBottles.Found found = new LabelBottles(rested.kitchen.store).answer(book(), bottling);
+        LabelBottles.Found found = new LabelBottles(rested.kitchen.store).answer(book(), bottling, Market.EU);
         assertThat(found.label().figures().value(Figure.STRENGTH)).isCloseTo(27.0, within(1e-6));
         assertThat(found.markings()).hasSize(2);
         String svg = LabelSheet.svg(
@@ -224,7 +225,7 @@ class BottlingTest {
         String day = Book.at(entry).atZone(ZoneId.systemDefault()).toLocalDate().toString();
         assertThat(LabelBottles.lot(book(), bottlings.get(0))).isEqualTo("L1-" + day.replace("-", ""));
         assertThat(LabelBottles.lot(book(), bottlings.get(1))).isEqualTo("QB 7");
-        LabelBottles.Found found = new LabelBottles(rested.kitchen.store).answer(book(), bottlings.get(1));
+        LabelBottles.Found found = new LabelBottles(rested.kitchen.store).answer(book(), bottlings.get(1), Market.EU);
         assertThat(LabelSheet.svg(
                         found.label(), LabelSheet.Look.USUAL, found.markings().get(0)))
                 .contains("lot QB 7");
@@ -243,7 +244,7 @@ class BottlingTest {
         kept(rested.after(30).added(batch, typed("1", "what", spirit.id(), "amount", "300 ml"), request()));
         kept(rested.after(31).bottled(batch, typed("1", "fills", "1 x 350 ml"), request()));
         Bottling bottling = book().cellar().bottlings(batch.id()).get(0);
-        LabelBottles.Found found = new LabelBottles(rested.kitchen.store).answer(book(), bottling);
+        LabelBottles.Found found = new LabelBottles(rested.kitchen.store).answer(book(), bottling, Market.EU);
         double spent = bottling.each().outlay().money().getOrDefault("EUR", 0.0);
         assertThat(spent).isPositive();
         String without = LabelSheet.svg(
@@ -273,10 +274,10 @@ class BottlingTest {
         kept(rested.after(31).bottled(batch, typed("1", "fills", "1 x 350 ml"), request()));
         Bottling bottling = book().cellar().bottlings(batch.id()).get(0);
         LabelBottles labels = new LabelBottles(rested.kitchen.store);
-        assertThat(labels.answer(book(), bottling).label().link()).isNull();
+        assertThat(labels.answer(book(), bottling, Market.EU).label().link()).isNull();
 
         rested.kitchen.store.settings().put(LabelBottles.ADDRESS, "http://stillroom.example:7820");
-        LabelBottles.Found found = labels.answer(book(), bottling);
+        LabelBottles.Found found = labels.answer(book(), bottling, Market.EU);
         TellLabel.Found label = found.label();
         assertThat(label.link()).isEqualTo("http://stillroom.example:7820/compose/" + batch.recipe());
         assertThat(LabelSheet.svg(label, LabelSheet.Look.USUAL, found.markings().get(0)))

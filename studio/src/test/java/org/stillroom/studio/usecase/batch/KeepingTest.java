@@ -13,6 +13,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.stillroom.core.batch.Bottling;
+import org.stillroom.core.label.Market;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.safety.Keeping;
 import org.stillroom.studio.sheet.LabelSheet;
@@ -67,7 +68,7 @@ class KeepingTest {
     }
 
     private String label(Batch batch) {
-        LabelBottles.Found found = new LabelBottles(rested.kitchen.store).answer(book(), bottling(batch));
+        LabelBottles.Found found = new LabelBottles(rested.kitchen.store).answer(book(), bottling(batch), Market.EU);
         return LabelSheet.svg(
                 found.label(), LabelSheet.Look.USUAL, found.markings().get(0));
     }

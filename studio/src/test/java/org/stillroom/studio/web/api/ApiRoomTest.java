@@ -316,10 +316,11 @@ class ApiRoomTest {
         JsonNode entries = program.get("/history?subject=lot:" + lot.get("id").asString())
                 .json()
                 .get("entries");
-        assertThat(entries).hasSize(5).allSatisfy(entry -> assertThat(
-                        entry.get("body").isObject())
-                .as("%s", entry.get("body"))
-                .isTrue());
+        assertThat(entries)
+                .hasSize(5)
+                .allSatisfy(entry -> assertThat(entry.get("body").isObject())
+                        .as("%s", entry.get("body"))
+                        .isTrue());
         assertThat(entries.get(1).at("/body/after/fields/strength").asString())
                 .as("%s", entries.get(1).get("body"))
                 .isEqualTo("41 %");
