@@ -10,8 +10,14 @@ public final class Statements {
     private static final double NO_DATE_FROM = 10.0;
     /** Above this the strength is stated, and no list of ingredients or nutrition is asked for, % vol. Source: Annex XII, article 16(4). */
     private static final double STATED_ABOVE = 1.2;
-    /** From here on US bottles carry the health warning, % vol. From memory: 27 CFR part 16. */
-    private static final double US_WARNING_FROM = 0.5;
+    /** From here on US bottles carry the health warning, % vol. From memory: 27 CFR 16.10 and 16.21. */
+    public static final double US_WARNING_FROM = 0.5;
+
+    /** What it says, word for word, its first two words in capitals and bold. From memory: 27 CFR 16.21 and 16.22. */
+    public static final String US_WARNING = "GOVERNMENT WARNING: (1) According to the Surgeon General, women should not"
+            + " drink alcoholic beverages during pregnancy because of the risk of birth defects. (2) Consumption of"
+            + " alcoholic beverages impairs your ability to drive a car or operate machinery, and may cause health"
+            + " problems.";
 
     private Statements() {}
 
@@ -43,10 +49,11 @@ public final class Statements {
                         : "A best-before date is asked for",
                 "Annex X 1(d)"));
         if (percent >= US_WARNING_FROM) {
+            all.add(new Statement(Market.US, US_WARNING, "27 CFR 16.21, from memory"));
             all.add(new Statement(
                     Market.US,
-                    "The government health warning, word for word; " + QuantityWords.fixed(percent, 1) + " % alc/vol",
-                    "27 CFR part 16, from memory"));
+                    "Strength: " + QuantityWords.fixed(percent, 1) + " % alc/vol",
+                    "27 CFR 5.65, from memory"));
         }
         if (strength.leftIn() == StatedStrength.LeftIn.FRUIT_OR_PLANTS) {
             all.add(new Statement(

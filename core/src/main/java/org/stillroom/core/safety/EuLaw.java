@@ -172,12 +172,17 @@ final class EuLaw {
             return findings;
         }
         double warned = drink.isAlcoholic() ? LIQUORICE_WARNED : LIQUORICE_WARNED_WITHOUT_ALCOHOL;
-        statement(
-                findings,
-                drink.amount("glycyrrhizic acid"),
-                warned,
-                "Contains liquorice – people suffering from" + " hypertension should avoid excessive consumption");
-        statement(findings, drink.amount("glycyrrhizic acid"), LIQUORICE_NAMED, "Contains liquorice");
+        @Nullable Amount liquorice = drink.amount("glycyrrhizic acid");
+        // The warning names liquorice, so that the shorter statement would say it twice.
+        if (isFrom(liquorice, warned)) {
+            statement(
+                    findings,
+                    liquorice,
+                    warned,
+                    "Contains liquorice – people suffering from hypertension should avoid excessive consumption");
+        } else {
+            statement(findings, liquorice, LIQUORICE_NAMED, "Contains liquorice");
+        }
         statement(
                 findings,
                 drink.amount("caffeine"),
@@ -187,8 +192,12 @@ final class EuLaw {
         return findings;
     }
 
+    private static boolean isFrom(@Nullable Amount amount, double from) {
+        return amount != null && !(amount.isKnown() && amount.perLitre().most() < from);
+    }
+
     private static void statement(List<Finding> findings, @Nullable Amount amount, double from, String words) {
-        if (amount == null || (amount.isKnown() && amount.perLitre().most() < from)) {
+        if (amount == null || !isFrom(amount, from)) {
             return;
         }
         boolean sure = amount.perLitre().least() >= from && !amount.from().isEmpty();

@@ -3,13 +3,8 @@ package org.stillroom.studio.sheet;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.stillroom.core.label.LegalClass;
-import org.stillroom.core.label.LegalClasses;
-import org.stillroom.core.label.Market;
-import org.stillroom.core.liquid.Figure;
 import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.studio.usecase.Impossible;
@@ -19,28 +14,32 @@ import org.stillroom.studio.usecase.batch.LabelBottles;
 /**
  * A plain label for bottles of one's own: one as SVG, or a sheet of A4 full of them as PDF.
  *
- * <p>Name, lawful name by the figures, strength, volume, allergens and statements, energy, batch and date, "not for sale", and a
- * link as a code for cameras where there is one.
+ * <p>Name, lawful name, strength, volume, ingredients, allergens and statements, energy and sugar, standard drinks, batch and date,
+ * "not for sale", in the USA its warning, and a link as a code for cameras where there is one. What does not fit is refused.
  */
 public final class LabelSheet {
     private static final double A4_WIDTH = 210.0;
     private static final double A4_HEIGHT = 297.0;
     private static final double MARGIN = 10.0;
     private static final double INSET = 3.0;
-    /** Width of a letter of the typeface by its height, on the wide side. */
-    private static final double LETTER = 0.62;
+    /** The name is at most so high, mm, and stands in two lines before it is lower than the other. */
+    private static final double LARGEST = 7.0;
+
+    private static final double NAME = 4.0;
+    private static final double IN_TWO = 5.0;
+    private static final double LAWFUL = 3.2;
 
     /** Height of the small print, mm; its small letters are 1.3 high, the law wants 1.2 (from memory: 1169/2011, article 13). */
     private static final double SMALL = 2.4;
+
+    /** Height of a capital by the height of the print. */
+    private static final double CAPITAL = 0.729;
 
     /** From line to line, by the height of the print. */
     private static final double LINE = 1.35;
 
     /** The size that fits most bottles of half a litre and more. */
     public static final Size USUAL = new Size(90.0, 60.0);
-
-    /** What a label says goes by this name in the phrasebook. */
-    private static final String LABEL = "label";
 
     /** Where nothing is known of the bottle yet, to be filled in by hand. */
     private static final String BY_HAND = "Batch ________ Filled ________";
@@ -117,7 +116,7 @@ public final class LabelSheet {
         public static final Look USUAL = new Look(LabelSheet.USUAL, Saying.ENGLISH, Cost.LEFT_OUT);
 
         private String said(String english) {
-            return saying.said(LABEL, english);
+            return saying.said(LabelText.LABEL, english);
         }
     }
 
@@ -246,9 +245,10 @@ public final class LabelSheet {
                 "0.3");
         double room = size.width() - 2 * INSET;
         double code = code(page, found, size);
-        double top = head(page, found, look, code == 0.0 ? room : room - code - QrCode.border());
+        LabelText text = new LabelText(found, look);
+        double top = head(page, found, text, code == 0.0 ? room : room - code - QrCode.border());
         double below = code == 0.0 ? 0.0 : INSET + code + QrCode.border();
-        foot(page, small(found, look, room, marking), Math.max(top, below), size);
+        foot(page, small(found, text, room, marking), Math.max(top, below), size);
         page.close();
     }
 
@@ -265,167 +265,80 @@ public final class LabelSheet {
     }
 
     /** Writes name, lawful name and strength, and returns how far down they come. */
-    private static double head(Markup page, TellLabel.Found found, Look look, double room) {
-        double large = Math.min(
-                7.0, Math.max(0.0, room) / (LETTER * Math.max(1, found.title().length())));
-        double y = INSET + large + 1.0;
-        line(page, found.title(), y, large, "700");
-        y += 5.0;
-        line(page, look.said(lawfulName(found)), y, 3.2, "400");
-        y += 5.6;
-        String strength = look.said(strength(found));
-        double height = Math.min(4.0, room / (LETTER * strength.length()));
-        if (height < SMALL) {
-            throw new Impossible(
-                    "size",
-                    "strength and volume take more than the " + number(room) + " mm of width that are left for them.",
-                    "Take a wider label, or leave the link out.");
+    private static double head(Markup page, TellLabel.Found found, LabelText text, double room) {
+        List<String> name = Print.atLeast(found.title(), Letters.BOLD, NAME, LARGEST, room);
+        double large = Print.height(name, Letters.BOLD, name.size() == 1 ? LARGEST : IN_TWO, room);
+        if (large < SMALL) {
+            throw tooNarrow("the name takes", room);
         }
-        line(page, strength, y, height, "700");
+        double y = INSET + 1.0;
+        for (String part : name) {
+            y += large * (y > INSET + 1.0 ? 1.15 : 1.0);
+            new Print(part, large, Letters.BOLD).at(page, INSET, y);
+        }
+        y += 0.5;
+        for (String part : Print.wrapped(text.lawfulName(), Letters.PLAIN, LAWFUL, room, "the lawful name takes")) {
+            y += LAWFUL * LINE;
+            new Print(part, LAWFUL, Letters.PLAIN).at(page, INSET, y);
+        }
+        double height = Print.height(List.of(text.strength()), Letters.BOLD, 4.0, room);
+        if (height < SMALL) {
+            throw tooNarrow("strength and volume take", room);
+        }
+        y += 5.6;
+        new Print(text.strength(), height, Letters.BOLD).at(page, INSET, y);
         return y;
     }
 
-    /** Writes the rest from the bottom up, so that what is empty stays for a drawing or a word by hand. */
-    private static void foot(Markup page, List<String> lines, double top, Size size) {
-        double first = size.height() - INSET - (lines.size() - 1) * SMALL * LINE;
-        if (first - SMALL < top) {
-            throw new Impossible(
-                    "size",
-                    "what has to stand on it takes " + number(Math.ceil(size.height() + top - first + SMALL))
-                            + " mm of height.",
-                    "Take a larger label.");
+    static Impossible tooNarrow(String what, double room) {
+        return new Impossible(
+                "size",
+                what + " more than the " + number(Math.max(0.0, room)) + " mm of width that are left for "
+                        + (what.endsWith("take") ? "them." : "it."),
+                "Take a wider label, or leave the link out.");
+    }
+
+    private static List<Print> small(TellLabel.Found found, LabelText text, double room, String marking) {
+        List<Print> lines = new ArrayList<>();
+        for (String each : text.small(marking)) {
+            Print.wrapped(each, Letters.PLAIN, SMALL, room, "a word takes")
+                    .forEach(line -> lines.add(new Print(line, SMALL, Letters.PLAIN)));
         }
-        for (int i = 0; i < lines.size(); i++) {
-            line(page, lines.get(i), first + i * SMALL * LINE, SMALL, "400");
+        String warning = text.warning();
+        if (!warning.isEmpty()) {
+            double height = warningHeight(found.bottleMillilitres());
+            Print.wrapped(warning, Letters.BOLD, height, room, "a word takes")
+                    .forEach(line -> lines.add(new Print(line, height, Letters.PLAIN)));
         }
-    }
-
-    private static void line(Markup page, String text, double y, double height, String weight) {
-        page.open(
-                        "text",
-                        "x",
-                        number(INSET),
-                        "y",
-                        number(y),
-                        "font-size",
-                        number(height),
-                        "font-weight",
-                        weight,
-                        "fill",
-                        "#111")
-                .typed(text)
-                .close();
-    }
-
-    /** Returns the name that was asked for, else the plainest that no figure rules out. */
-    private static String lawfulName(TellLabel.Found found) {
-        LegalClass called = found.called().stream()
-                .filter(each -> each.market() == found.market())
-                .findFirst()
-                .orElse(null);
-        if (called != null) {
-            if (called.isMissed()) {
-                throw new Impossible(
-                        "called",
-                        "its figures miss what " + called.name() + " asks.",
-                        "Ask for another name, or see what gets there.");
-            }
-            return called.name();
-        }
-        boolean us = found.market() == Market.US;
-        if (allows(found, us ? LegalClasses.CORDIAL : LegalClasses.LIQUEUR)) {
-            return "Liqueur";
-        }
-        return allows(found, LegalClasses.SPIRIT_DRINK) ? "Spirit drink" : "Drink with alcohol";
-    }
-
-    private static boolean allows(TellLabel.Found found, String name) {
-        return found.classes().stream().anyMatch(each -> each.name().equals(name) && !each.isMissed());
-    }
-
-    private static String strength(TellLabel.Found found) {
-        return QuantityWords.fixed(found.strength().percent(), 1) + " % vol · "
-                + QuantityWords.plain(found.bottleMillilitres()) + " mL";
-    }
-
-    private static List<String> small(TellLabel.Found found, Look look, double room, String marking) {
-        return said(found, look, marking).stream()
-                .flatMap(text -> wrapped(text, (int) (room / (LETTER * SMALL))).stream())
-                .toList();
-    }
-
-    private static List<String> said(TellLabel.Found found, Look look, String marking) {
-        List<String> small = new ArrayList<>();
-        String allergens = String.join(
-                ", ",
-                found.findings().stream()
-                        .filter(finding -> finding.verdict().startsWith("contains "))
-                        .map(finding -> afterFirstWord(look.saying().said(finding.rule(), finding.verdict())))
-                        .distinct()
-                        .toList());
-        if (!allergens.isEmpty()) {
-            small.add(look.said("Contains " + allergens + "."));
-        }
-        found.findings().stream()
-                .filter(finding -> finding.verdict().contains("not known") && isOfAllergens(finding))
-                .map(finding -> look.saying().said(finding.rule(), finding.verdict()))
-                .distinct()
-                .forEach(text -> small.add(text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1) + "."));
-        String written = "Write on the label: ";
-        found.findings().stream()
-                .map(Finding::remedy)
-                .filter(remedy -> remedy.startsWith(written))
-                .forEach(remedy -> small.add(look.said(remedy.substring(written.length()))));
-        small.add(look.said("Energy " + QuantityWords.fixed(found.figures().value(Figure.ENERGY_KJ), 0) + " kJ, "
-                + QuantityWords.fixed(found.figures().value(Figure.ENERGY_KCAL), 0) + " kcal per 100 mL"));
-        if (found.keeping() != null && !found.keeping().label().isEmpty()) {
-            small.add(look.said(found.keeping().label()));
-        }
-        if (look.cost() == Cost.PRINTED) {
-            small.add(look.said(cost(found)));
-        }
-        small.add(marking);
-        small.add(look.said(TellLabel.NOT_FOR_SALE));
-        return small;
-    }
-
-    private static boolean isOfAllergens(Finding finding) {
-        return finding.rule().startsWith("allergen") || finding.rule().equals("sulphites");
-    }
-
-    private static String afterFirstWord(String text) {
-        return text.substring(text.indexOf(' ') + 1);
-    }
-
-    private static String cost(TellLabel.Found found) {
-        if (found.together().isEmpty()) {
-            throw new Impossible(
-                    "print-cost", "no price of what is in the bottle is known.", "Leave it out, or write the prices.");
-        }
-        String sum = String.join(
-                " + ",
-                found.together().stream()
-                        .map(money -> QuantityWords.fixed(money.amount(), 2) + " " + money.currency())
-                        .toList());
-        return (found.borne() == null ? "Cost " : "Cost with duty ")
-                + (found.cost().isComplete() ? "" : "more than ")
-                + sum;
-    }
-
-    private static List<String> wrapped(String text, int letters) {
-        List<String> lines = new ArrayList<>();
-        String rest = text;
-        while (rest.length() > letters) {
-            int cut = rest.lastIndexOf(' ', letters);
-            cut = cut <= 0 ? letters : cut;
-            lines.add(rest.substring(0, cut));
-            rest = rest.substring(cut).strip();
-        }
-        lines.add(rest);
         return lines;
     }
 
-    private static String number(double value) {
+    private static double warningHeight(double bottleMillilitres) {
+        if (bottleMillilitres <= 237.0) {
+            return Math.max(SMALL, 1.0 / CAPITAL);
+        }
+        return (bottleMillilitres <= 3000.0 ? 2.0 : 3.0) / CAPITAL;
+    }
+
+    /** Writes the rest from the bottom up, so that what is empty stays for a drawing or a word by hand. */
+    private static void foot(Markup page, List<Print> lines, double top, Size size) {
+        double tall = lines.stream().mapToDouble(line -> line.height() * LINE).sum();
+        double first = size.height() - INSET - tall;
+        if (first < top) {
+            throw new Impossible(
+                    "size",
+                    "what has to stand on it takes " + number(Math.ceil(size.height() + top - first))
+                            + " mm of height at this width.",
+                    "Take a larger label.");
+        }
+        double y = first;
+        for (Print line : lines) {
+            y += line.height() * LINE;
+            line.at(page, INSET, y);
+        }
+    }
+
+    static String number(double value) {
         return QuantityWords.plain(Math.rint(value * 100.0) / 100.0);
     }
 }

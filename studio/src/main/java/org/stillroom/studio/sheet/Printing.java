@@ -73,7 +73,7 @@ final class Printing {
         }
     }
 
-    private static InputStream font(String name) {
+    static InputStream font(String name) {
         return Objects.requireNonNull(
                 Printing.class.getResourceAsStream("fonts/" + name), () -> "the font " + name + " is not packaged");
     }

@@ -255,4 +255,80 @@ class LabelCommandTest {
             }
         }
     }
+
+    private String hedgerow(String title) throws IOException {
+        Path file = folder.resolve("hedgerow.yaml");
+        Files.writeString(file, """
+                stillroom: 1
+                title: TITLE
+                target: {volume: 1 L, strength: 28 %, sugar: 180 g/L}
+                ingredients:
+                  - {name: liquorice root, kind: dried plant}
+                  - {name: white wine, kind: wine, strength: 12 %}
+                lines:
+                  - {use: liquorice root, amount: 2 g}
+                  - {use: white wine, amount: 100 ml}
+                  - {use: honey, amount: 60 g}
+                  - {use: spirit 96 %, amount: free}
+                  - {use: white sugar, amount: free}
+                  - {use: water, amount: free}
+                """.replace("TITLE", title));
+        return file.toString();
+    }
+
+    private String drawn(String typed) throws IOException {
+        Path svg = folder.resolve("drawn.svg");
+        Desk.Run run = Desk.type("label " + typed + " --force --out " + svg);
+        assertThat(run.exit()).as(run.err()).isZero();
+        return Files.readString(svg);
+    }
+
+    /** Ingredients most by mass first; sugar 180 g/L are 18.0 g per 100 mL; 700 mL of 28 % vol are 154.7 g of ethanol. */
+    @Test
+    void theLabelSaysWhatIsInIt() throws IOException {
+        String label = drawn(hedgerow("Hedge cup") + " --size 110x80");
+        assertThat(label)
+                .contains("Ingredients: water, spirit 96 %, white sugar, white wine, honey, liquorice root.")
+                .contains("Sugar 18.0 g per 100 mL", "15.5 standard drinks of 10 g alcohol")
+                .contains("Contains honey: not for infants under 12 months.", "ulphites")
+                .doesNotContain("GOVERNMENT");
+        assertThat(label.split("Contains liquorice", -1)).hasSize(2);
+        assertThat(drawn(hedgerow("Hedge cup") + " --size 110x80 --language de"))
+                .contains("Zutaten: Wasser, Alkohol 96 % vol, weißer Zucker, white wine, Honig, liquorice root.")
+                .contains("Zucker 18,0 g je 100 mL", "12,9 Standardgläser zu 12 g Alkohol", "nicht für Säuglinge")
+                .contains("Selbst gemacht – nicht zum Verkauf");
+    }
+
+    /** 27 CFR 16.21, from memory: the warning word for word, also where the label is in German. */
+    @Test
+    void aLabelForTheUsaCarriesItsWarning() throws IOException {
+        for (String language : new String[] {"en", "de"}) {
+            String label = drawn(hedgerow("Hedge cup") + " --size 110x110 --place US --language " + language);
+            String plain = label.replaceAll("<[^>]+>", " ").replaceAll(" +", " ");
+            assertThat(plain)
+                    .as(language)
+                    .contains(org.stillroom.core.label.Statements.US_WARNING, "% alc/vol · 700 mL");
+            assertThat(label).as(language).contains("font-weight=\"700\">GOVERNMENT WARNING:</tspan>");
+        }
+        assertThat(drawn(hedgerow("Hedge cup") + " --size 110x110 --place US")).contains("not for sale");
+        assertThat(Desk.type("label " + hedgerow("Hedge cup") + " --place Mars").err())
+                .contains("--place", "EU, US");
+    }
+
+    /** What does not fit is refused with the height that it takes, and that height is enough. */
+    @Test
+    void whatDoesNotFitIsSaidAndNeverCut() throws IOException {
+        Path svg = folder.resolve("tight.svg");
+        String file = hedgerow("WWWW MMMM WWWW MMMM");
+        Desk.Run tight = Desk.type("label " + file + " --size 60x50 --out " + svg);
+        assertThat(tight.exit()).isEqualTo(2);
+        assertThat(svg).doesNotExist();
+        java.util.regex.Matcher needed =
+                java.util.regex.Pattern.compile("takes (\\d+)\\s+mm").matcher(tight.err());
+        assertThat(needed.find()).as(tight.err()).isTrue();
+        drawn(file + " --size 60x" + needed.group(1));
+        Desk.Run wide = Desk.type("label " + hedgerow("W".repeat(60)) + " --size 60x90 --out " + svg);
+        assertThat(wide.exit()).isEqualTo(2);
+        assertThat(wide.err()).contains("--size", "the name takes more than");
+    }
 }

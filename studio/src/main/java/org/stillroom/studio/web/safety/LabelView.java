@@ -14,6 +14,7 @@ import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.safety.Knowledge;
+import org.stillroom.studio.usecase.Impossible;
 import org.stillroom.studio.usecase.TellLabel;
 import org.stillroom.studio.web.tables.AskedField;
 import org.stillroom.studio.wording.Words;
@@ -25,6 +26,7 @@ import org.stillroom.studio.wording.Words;
  * @param fields which bottle, what a serving is
  * @param problems what is wrong with what was typed
  * @param found or null as long as there is no plan that makes something
+ * @param undrawn why it cannot be drawn so, or null
  * @param query what was asked, for the drawings of it
  */
 public record LabelView(
@@ -33,6 +35,7 @@ public record LabelView(
         List<AskedField> fields,
         List<Finding> problems,
         TellLabel.@Nullable Found found,
+        @Nullable Impossible undrawn,
         String query,
         Words words) {
     /** Group of the phrasebook for names and statements of law. */

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.reference.Finding;
@@ -42,6 +43,16 @@ public final class SafetyRoom implements Room {
     /** Who drinks and where, which is remembered for all recipes. */
     private static final List<Part> WHO = SafetyAsked.PARTS.stream()
             .filter(part -> MakersServing.TYPED.contains(part.name()))
+            .toList();
+
+    /** What a label before anything is bottled is asked by: the question, and how large it is. */
+    private static final List<Part> LABEL = Stream.concat(
+                    LabelAsked.PARTS.stream(),
+                    Stream.of(new Part(
+                            "size",
+                            "width and height of a label in mm, such as 90x60",
+                            LabelSheet.USUAL.text(),
+                            Part.Form.TEXT)))
             .toList();
 
     private final Store store;
@@ -143,9 +154,16 @@ public final class SafetyRoom implements Room {
     }
 
     private Map<String, String> labelTyped(Visit visit) {
-        Map<String, String> typed = new LinkedHashMap<>(typed(visit, LabelAsked.PARTS));
+        Map<String, String> typed = new LinkedHashMap<>(typed(visit, LABEL));
         store.settings().value("serving").ifPresent(serving -> typed.putIfAbsent("serving", serving));
         return typed;
+    }
+
+    /** Returns what the question takes of it; the size is of the drawing alone. */
+    private static Map<String, String> asked(Map<String, String> typed) {
+        Map<String, String> asked = new LinkedHashMap<>(typed);
+        asked.remove("size");
+        return asked;
     }
 
     private void label(Visit visit) {
@@ -153,9 +171,15 @@ public final class SafetyRoom implements Room {
         Map<String, String> typed = labelTyped(visit);
         TellLabel.Found found = null;
         List<Finding> problems = List.of();
+        @Nullable Impossible undrawn = null;
         try {
-            LabelAsked asked = LabelAsked.of(asTexts(typed), Labels.PLAIN, new Objections());
+            LabelAsked asked = LabelAsked.of(asTexts(asked(typed)), Labels.PLAIN, new Objections());
             found = stands.worked() == null ? null : asked.answer(stands.worked());
+            if (found != null && found.notForDrinking().isEmpty()) {
+                LabelSheet.svg(found, look(visit));
+            }
+        } catch (Impossible cannot) {
+            undrawn = cannot;
         } catch (WrongInput wrong) {
             visit.context().status(HttpStatus.UNPROCESSABLE_CONTENT);
             problems = wrong.findings();
@@ -166,9 +190,10 @@ public final class SafetyRoom implements Room {
                 new LabelView(
                         visit.part("recipe"),
                         stands.title(),
-                        fields(LabelAsked.PARTS, typed),
+                        fields(LABEL, typed),
                         problems,
                         found,
+                        undrawn,
                         visit.context().queryString() == null
                                 ? ""
                                 : "?" + visit.context().queryString(),
@@ -190,10 +215,14 @@ public final class SafetyRoom implements Room {
             if (worked == null) {
                 throw new Impossible("recipe", visit.words().say("safety.noPlan"), "");
             }
-            drawing.of(LabelAsked.of(asTexts(labelTyped(visit)), Labels.PLAIN, new Objections())
+            drawing.of(LabelAsked.of(asTexts(asked(labelTyped(visit))), Labels.PLAIN, new Objections())
                     .answer(worked));
         } catch (Impossible cannot) {
-            visit.refuse(HttpStatus.UNPROCESSABLE_CONTENT, cannot.reason(), cannot.remedy());
+            Words words = visit.words();
+            visit.refuse(
+                    HttpStatus.UNPROCESSABLE_CONTENT,
+                    words.told(LabelView.LABEL, cannot.reason()).text(),
+                    words.told(LabelView.LABEL, cannot.remedy()).text());
         } catch (WrongInput wrong) {
             Finding first = wrong.findings().get(0);
             visit.refuse(HttpStatus.UNPROCESSABLE_CONTENT, first.message(), first.remedy());
@@ -221,6 +250,8 @@ public final class SafetyRoom implements Room {
     private static LabelSheet.Look look(Visit visit) {
         Words words = visit.words();
         return new LabelSheet.Look(
-                LabelSheet.USUAL, new Saying(words.language().tag(), words::toldOrMarked), LabelSheet.Cost.LEFT_OUT);
+                visit.field("size").isBlank() ? LabelSheet.USUAL : LabelSheet.Size.of(visit.field("size")),
+                new Saying(words.language().tag(), words::toldOrMarked),
+                LabelSheet.Cost.LEFT_OUT);
     }
 }
