@@ -52,7 +52,7 @@ public final class Statements {
             all.add(new Statement(Market.US, US_WARNING, "27 CFR 16.21, from memory"));
             all.add(new Statement(
                     Market.US,
-                    "Strength: " + QuantityWords.fixed(percent, 1) + " % alc/vol",
+                    "Alcohol content: " + QuantityWords.fixed(percent, 1) + " % alc/vol",
                     "27 CFR 5.65, from memory"));
         }
         if (strength.leftIn() == StatedStrength.LeftIn.FRUIT_OR_PLANTS) {

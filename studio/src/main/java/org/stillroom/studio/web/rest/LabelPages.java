@@ -72,7 +72,12 @@ final class LabelPages {
                 found.markings().get(0).lot(),
                 label,
                 new LabelView.Typed(
-                        language(visit), sizeTyped(visit), visit.field("duty"), isPrinted(visit), query(visit)),
+                        language(visit),
+                        sizeTyped(visit),
+                        market(visit),
+                        visit.field("duty"),
+                        isPrinted(visit),
+                        query(visit)),
                 problem);
         visit.page(words.say("rest.labelsTitle", RestView.title(words, batch)), RestRoom.KEY)
                 .style("make.css")

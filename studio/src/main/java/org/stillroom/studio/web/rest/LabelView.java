@@ -5,6 +5,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.batch.Bottling;
 import org.stillroom.core.label.Duty;
+import org.stillroom.core.label.Market;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.planner.shopping.Money;
 import org.stillroom.studio.store.Batch;
@@ -44,10 +45,14 @@ public record LabelView(
      *
      * @param query of the address, to look the same as a file
      */
-    public record Typed(Language language, String size, String duty, boolean cost, String query) {}
+    public record Typed(Language language, String size, Market place, String duty, boolean cost, String query) {}
 
     public List<Language> languages() {
         return List.of(Language.values());
+    }
+
+    public List<Market> places() {
+        return List.of(Market.values());
     }
 
     public List<String> countries() {

@@ -173,6 +173,13 @@ public record LabelView(
         return words.say("safety.size." + of.lawfulInEu() + "." + of.lawfulInUs(), words.plain(of.bottleMillilitres()));
     }
 
+    /** Returns why it cannot be drawn, and what to do, as sentences. */
+    public String undrawn(Impossible why) {
+        String reason = words.told(LABEL, why.reason()).text();
+        return Character.toUpperCase(reason.charAt(0)) + reason.substring(1) + " "
+                + words.told(LABEL, why.remedy()).text();
+    }
+
     public String market(Market market) {
         return market.name();
     }
