@@ -12,7 +12,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.label.Contained;
 import org.stillroom.core.label.Duty;
+import org.stillroom.core.label.LegalClass;
+import org.stillroom.core.label.LegalClasses;
+import org.stillroom.core.liquid.Liquid;
+import org.stillroom.core.liquid.MadeUp;
+import org.stillroom.core.quantity.AlcoholByVolume;
+import org.stillroom.core.quantity.MassConcentration;
+import org.stillroom.core.quantity.Temperature;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Table;
 import org.stillroom.core.reference.TableSet;
@@ -98,6 +106,78 @@ class SignedRulesTest {
         assertThat(sage.verdicts("eu-maximum")).anyMatch(verdict -> verdict.startsWith("STOP EU"));
         assertThat(sage.knowing(knowing(RuleTable.EU_MAXIMA, rows)).verdicts("eu-maximum"))
                 .noneMatch(verdict -> verdict.startsWith("STOP EU"));
+    }
+
+    /** A lawful name is the same in any letters; a bound that is lowered is loud, counts, and is dated. */
+    @Test
+    void aCategoryComesFromAFile() {
+        List<String> rows = rows(RuleTable.EU_CATEGORIES);
+        rows.replaceAll(row -> row.contains("liqueur (general)") ? row.replace(",100,", ",80,") : row);
+        RuleChanges changes = changes(RuleTable.EU_CATEGORIES, rows);
+        assertThat(changes.loud()).singleElement().satisfies(change -> assertThat(change.about())
+                .isEqualTo("liqueur (general)"));
+        TableSet taken = changes.file().takenInto(TableSet.SHIPPED);
+        assertThat(isMissed(TableSet.SHIPPED, 85.0)).isTrue();
+        assertThat(isMissed(taken, 85.0)).isFalse();
+        assertThat(taken.editions()).extracting(TableSet.Edition::asOf).containsExactly("2026-10-31");
+
+        List<String> plain = rows(RuleTable.EU_CATEGORIES);
+        plain.replaceAll(row -> row.replace("crème de cassis", "creme de cassis"));
+        assertThat(changes(RuleTable.EU_CATEGORIES, plain).rows())
+                .extracting(row -> row.fate() + " " + row.about())
+                .containsExactly("CHANGED creme de cassis");
+        plain.add(rows(RuleTable.EU_CATEGORIES).stream()
+                .filter(row -> row.contains("crème de cassis"))
+                .findFirst()
+                .orElseThrow());
+        assertThat(SignedRules.read(file(RuleTable.EU_CATEGORIES, plain)).problems())
+                .extracting(Finding::message)
+                .containsExactly("crème de cassis stands there twice.");
+    }
+
+    private static boolean isMissed(TableSet tables, double sucrose) {
+        return LegalClasses.of(
+                        tables,
+                        Liquid.figures(
+                                MadeUp.sweetened(AlcoholByVolume.at20(25.0), new MassConcentration(sucrose)),
+                                Temperature.TWENTY_CELSIUS),
+                        Contained.NOT_KNOWN)
+                .stream()
+                .filter(each -> each.name().equals(LegalClasses.LIQUEUR))
+                .allMatch(LegalClass::isMissed);
+    }
+
+    /** A line of the US lists clears, so one more of them is loud, and what it names is listed by it. */
+    @Test
+    void aLineOfTheUsListsComesFromAFile() {
+        List<String> rows = rows(RuleTable.US_SPICES);
+        rows.add("999,21 CFR 182.10,Moonleaf,Lunaria ficta L.,moonleaf,leaf,read");
+        RuleChanges changes = changes(RuleTable.US_SPICES, rows);
+        assertThat(changes.loud()).extracting(RuleChanges.Change::about).containsExactly("Moonleaf");
+        Bench leaf = new Bench().grams("moonleaf", Kind.DRIED_PLANT, 5.0).strong("spirit", Kind.SPIRIT, 40.0, 1000.0);
+        assertThat(leaf.verdicts("us-listed")).contains("NOTE US not listed");
+        assertThat(leaf.knowing(knowing(RuleTable.US_SPICES, rows)).verdicts("us-listed"))
+                .contains("NOTE US listed");
+    }
+
+    /** A limit of US law and a tolerance are looked for by name: a file without one is refused, one that lowers it counts. */
+    @Test
+    void whatIsLookedForByNameCannotBeLeftOut() {
+        for (RuleTable of : List.of(RuleTable.US_LIMITS, RuleTable.EU_TOLERANCES)) {
+            List<String> rows = rows(of);
+            rows.remove(0);
+            assertThat(SignedRules.read(file(of, rows)).problems())
+                    .as(of.label())
+                    .singleElement()
+                    .satisfies(problem -> assertThat(problem.message()).startsWith("It has no row of "));
+        }
+        List<String> strict = rows(RuleTable.US_LIMITS);
+        strict.replaceAll(row -> row.startsWith("thujone") ? row.replace(",10,", ",1,") : row);
+        Bench sage =
+                new Bench().grams("sage oil", Kind.ESSENTIAL_OIL, 0.01).strong("spirit", Kind.SPIRIT, 40.0, 1000.0);
+        assertThat(sage.verdicts("us-limit")).noneMatch(verdict -> verdict.startsWith("STOP US"));
+        assertThat(sage.knowing(knowing(RuleTable.US_LIMITS, strict)).verdicts("us-limit"))
+                .anyMatch(verdict -> verdict.startsWith("STOP US"));
     }
 
     /** A table without any rows of a kind, or with all its words taken out, still stops what it stopped before. */
