@@ -365,8 +365,8 @@ class LegalClassesTest {
         // A gram of sugar takes about 0.62 mL in solution (from memory): S·(1.05263 − 0.1·0.62) = 100.
         assertThat(grams(toLiqueur, "white sugar")).isCloseTo(100.0 / (1.05263 - 0.1 * 0.62), within(0.3));
 
-        Contained aniseed = new Contained(Map.of(
-                "anethole", new Contained.Part(1.9, 1.9), "glycyrrhizic acid", new Contained.Part(0.0, 0.0)));
+        Contained aniseed = new Contained(
+                Map.of("anethole", new Contained.Part(1.9, 1.9), "glycyrrhizic acid", new Contained.Part(0.0, 0.0)));
         assertThat(named(bitter, aniseed, "aniseed-flavoured spirit drink").standing())
                 .isEqualTo(LegalClass.Standing.ASKS_BESIDES);
         assertThat(named(bitter, aniseed, "pastis").misses())
@@ -378,7 +378,6 @@ class LegalClassesTest {
                 named(mint, "crème de (fruit or other, not milk)").wayThere());
         assertThat((200.0 + grams(toCreme, "white sugar")) * 360.312 / 342.297)
                 .isCloseTo(0.25 * toCreme.millilitres(), within(0.01));
-        assertThat(grams(toCreme, "white sugar"))
-                .isCloseTo((250.0 - 210.53) / (1.05263 - 0.25 * 0.62), within(0.3));
+        assertThat(grams(toCreme, "white sugar")).isCloseTo((250.0 - 210.53) / (1.05263 - 0.25 * 0.62), within(0.3));
     }
 }

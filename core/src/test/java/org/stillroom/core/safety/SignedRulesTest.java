@@ -114,8 +114,9 @@ class SignedRulesTest {
         List<String> rows = rows(RuleTable.EU_CATEGORIES);
         rows.replaceAll(row -> row.contains("liqueur (general)") ? row.replace(",100,", ",80,") : row);
         RuleChanges changes = changes(RuleTable.EU_CATEGORIES, rows);
-        assertThat(changes.loud()).singleElement().satisfies(change -> assertThat(change.about())
-                .isEqualTo("liqueur (general)"));
+        assertThat(changes.loud())
+                .singleElement()
+                .satisfies(change -> assertThat(change.about()).isEqualTo("liqueur (general)"));
         TableSet taken = changes.file().takenInto(TableSet.SHIPPED);
         assertThat(isMissed(TableSet.SHIPPED, 85.0)).isTrue();
         assertThat(isMissed(taken, 85.0)).isFalse();
