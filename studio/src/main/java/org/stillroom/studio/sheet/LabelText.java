@@ -57,7 +57,7 @@ final class LabelText {
                     "Ask for another name, or see what gets there.");
         }
         return said(called.name())
-                .split(" / ")[0]
+                .replaceAll(" / .*", "")
                 .replaceAll(" \\((general|allgemein)\\)", "")
                 .replaceAll(" \\(.*\\)", " ________");
     }
