@@ -55,6 +55,7 @@ final class TwelveLines {
                 typed(TEXT.aciditySpan("5 g/L")));
         return Making.alone(new Recipe(
                 "Twelve lines",
+                null,
                 target,
                 List.of(),
                 lines,

@@ -8,7 +8,6 @@ import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.ingredient.Resolved;
 import org.stillroom.core.liquid.Contents;
-import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.liquid.VolumeModel;
 import org.stillroom.core.quantity.Amount;
 import org.stillroom.core.quantity.Mass;
@@ -178,10 +177,7 @@ public final class Planner {
         findings.addAll(Remarks.on(recipe, lines, millilitres));
         findings.addAll(Remarks.onDoses(lines, pantry));
         findings.addAll(Remarks.onSharing(lines, pantry));
-        if (millilitres > 0.0) {
-            double strength = Essentials.of(liquid.toGrams()).strength();
-            findings.addAll(Slips.in(lines, millilitres, strength));
-        }
+        findings.addAll(Slips.in(recipe, lines, millilitres));
         return new Plan(recipe, lines, liquid, millilitres, reached, stages, findings);
     }
 }

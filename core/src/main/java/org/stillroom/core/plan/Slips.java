@@ -13,6 +13,7 @@ import org.stillroom.core.quantity.Amount;
 import org.stillroom.core.quantity.Drops;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.recipe.LineAmount;
+import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Source;
@@ -33,21 +34,14 @@ public final class Slips {
     private static final double MOST_ANETHOLE = 3.0;
     private static final double MOST_CITRUS = 2.0;
     private static final double MOST = 0.5;
-    /** From here on what is made is an essence or a tincture, to be dosed, and not to be drunk; % vol. */
-    private static final double NOT_FOR_DRINKING = 55.0;
-
     private static final double TEN = 10.0;
 
     private Slips() {}
 
-    /**
-     * Returns the doses of oil that are to be asked about.
-     *
-     * @param strength of what is made, % vol
-     */
-    static List<Finding> in(List<PlannedLine> lines, double millilitres, double strength) {
+    /** Returns the doses of oil that are to be asked about; in what a recipe says is an essence, whatever the strength, none. */
+    static List<Finding> in(Recipe recipe, List<PlannedLine> lines, double millilitres) {
         List<Finding> findings = new ArrayList<>(lookAlikes(lines));
-        if (strength >= NOT_FOR_DRINKING || !(millilitres > 0.0)) {
+        if (recipe.isEssence() || !(millilitres > 0.0)) {
             return findings;
         }
         for (int i = 0; i < lines.size(); i++) {

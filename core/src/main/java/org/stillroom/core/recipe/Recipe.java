@@ -13,6 +13,7 @@ import org.stillroom.core.quantity.Wait;
  * What a maker asks for, as written: it stands alone, and every quantity keeps the text it was typed in.
  *
  * @param title name of what is made
+ * @param makes whether it is a drink or an essence, or null where nothing is said, which is a drink
  * @param target what it is to be
  * @param ingredients what the maker owns or buys; built-in generics may be used without being listed
  * @param lines what goes in
@@ -31,6 +32,7 @@ import org.stillroom.core.quantity.Wait;
  */
 public record Recipe(
         String title,
+        @Nullable Purpose makes,
         Target target,
         List<Ingredient> ingredients,
         List<Line> lines,
@@ -56,6 +58,7 @@ public record Recipe(
     public static Recipe plain(String title, Target target, List<Ingredient> ingredients, List<Line> lines) {
         return new Recipe(
                 title,
+                null,
                 target,
                 ingredients,
                 lines,
@@ -72,6 +75,32 @@ public record Recipe(
                 null);
     }
 
+    /** Returns whether it says that what it makes is dosed into drinks and not drunk as it is. */
+    public boolean isEssence() {
+        return makes == Purpose.ESSENCE;
+    }
+
+    /** Returns the recipe saying that it makes something else. */
+    public Recipe making(Purpose other) {
+        return new Recipe(
+                title,
+                other,
+                target,
+                ingredients,
+                lines,
+                measures,
+                ounce,
+                room,
+                vessel,
+                aim,
+                rest,
+                loss,
+                ph,
+                treatment,
+                steps,
+                notes);
+    }
+
     /** Returns what is known of the drink that it makes. */
     public Condition condition() {
         return new Condition(ph == null ? null : ph.value(), treatment == null ? Treatment.NONE : treatment);
@@ -81,6 +110,7 @@ public record Recipe(
     public Recipe aimedAt(Aim other) {
         return new Recipe(
                 title,
+                makes,
                 target,
                 ingredients,
                 lines,
@@ -115,6 +145,7 @@ public record Recipe(
     public Recipe measuredWith(List<Measure> others) {
         return new Recipe(
                 title,
+                makes,
                 target,
                 ingredients,
                 lines,
@@ -135,6 +166,7 @@ public record Recipe(
     public Recipe withLines(List<Line> others) {
         return new Recipe(
                 title,
+                makes,
                 target,
                 ingredients,
                 others,
@@ -154,7 +186,7 @@ public record Recipe(
     /** Returns the recipe with other ingredients listed. */
     public Recipe withIngredients(List<Ingredient> others) {
         return new Recipe(
-                title, target, others, lines, measures, ounce, room, vessel, aim, rest, loss, ph, treatment, steps,
-                notes);
+                title, makes, target, others, lines, measures, ounce, room, vessel, aim, rest, loss, ph, treatment,
+                steps, notes);
     }
 }

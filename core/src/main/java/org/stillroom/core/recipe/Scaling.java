@@ -98,6 +98,7 @@ public final class Scaling {
     private static Recipe with(Recipe recipe, Target target, List<Line> lines, @Nullable Typed<Loss> loss) {
         return new Recipe(
                 recipe.title(),
+                recipe.makes(),
                 target,
                 recipe.ingredients(),
                 lines,

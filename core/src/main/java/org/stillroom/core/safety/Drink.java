@@ -109,8 +109,13 @@ public final class Drink {
         return figures.has(Figure.STRENGTH) ? figures.value(Figure.STRENGTH) : 0.0;
     }
 
-    /** Returns whether it holds so much oil that it is an essence and no drink. */
-    boolean isConcentrate() {
+    /** Returns whether its recipe says that it is an essence; no strength of oil makes it one, so that no slip loses a limit. */
+    boolean isEssence() {
+        return plan.recipe().isEssence();
+    }
+
+    /** Returns whether it holds as much oil as an essence does. */
+    boolean isStrongInOil() {
         return gramsPerLitre(Substance.OIL) >= CONCENTRATE;
     }
 

@@ -41,22 +41,35 @@ final class Handling {
     }
 
     static List<Finding> concentrate(Drink drink, Serving serving) {
-        if (!drink.isConcentrate()) {
-            return List.of();
+        String held = "It holds " + Range.figures(drink.gramsPerLitre(Substance.OIL)) + " g/L of essential oil";
+        if (drink.isEssence()) {
+            return List.of(concentrate(
+                    held
+                            + ". Its recipe says that it makes an essence: limits and guidance for drinks are not asked of it.",
+                    "Use it by the drop as an ingredient, and ask of the drink made with it. Lock it up, labelled with"
+                            + " content and NOT TO DRINK."));
         }
-        return List.of(new Finding(
+        return drink.isStrongInOil()
+                ? List.of(concentrate(
+                        held
+                                + ", as much as an essence. Its recipe does not say that it makes one, so every limit for drinks"
+                                + " is asked of it.",
+                        "Look at the doses of oil. If it is dosed by the drop and not drunk, write “makes: essence”."))
+                : List.of();
+    }
+
+    private static Finding concentrate(String message, String remedy) {
+        return new Finding(
                 "concentrate",
                 Severity.CAUTION,
                 "",
                 "",
                 "not for drinking as it is",
-                "It holds " + Range.figures(drink.gramsPerLitre(Substance.OIL))
-                        + " g/L of essential oil: an essence. Limits and guidance for drinks are not asked of it.",
+                message,
                 "",
-                "Use it by the drop as an ingredient, and ask of the drink made with it. Lock it up, labelled with content"
-                        + " and NOT TO DRINK.",
+                remedy,
                 null,
-                Source.HANDLING_CAUTIONS));
+                Source.HANDLING_CAUTIONS);
     }
 
     static List<Finding> flashPoint(Drink drink, Serving serving) {

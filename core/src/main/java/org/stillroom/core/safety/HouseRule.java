@@ -134,7 +134,7 @@ public sealed interface HouseRule {
             implements HouseRule {
         @Override
         public List<Finding> judge(Drink drink) {
-            if (drink.isConcentrate()) {
+            if (drink.isEssence()) {
                 return List.of();
             }
             @Nullable Amount amount = HouseRules.amount(of, drink);

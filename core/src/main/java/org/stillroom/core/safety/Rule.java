@@ -14,7 +14,7 @@ import org.stillroom.core.reference.Finding;
 public record Rule(String name, Holds holds, String says, Check check) {
     /** What a rule is asked of. */
     public enum Holds {
-        /** Of drinks alone: a concentrate is not drunk as it is. */
+        /** Of drinks alone: not of what its recipe says is an essence. */
         OF_DRINKS,
         /** Of everything that is made. */
         OF_ALL

@@ -34,7 +34,7 @@ public record Safety(Drink drink, Serving serving, List<Finding> findings) {
         Drink drink = Drink.of(plan, grounds);
         List<Finding> findings = new ArrayList<>();
         for (Rule rule : Rules.ALL) {
-            if (rule.holds() == Rule.Holds.OF_ALL || !drink.isConcentrate()) {
+            if (rule.holds() == Rule.Holds.OF_ALL || !drink.isEssence()) {
                 findings.addAll(rule.check().of(drink, serving));
             }
         }
@@ -45,7 +45,7 @@ public record Safety(Drink drink, Serving serving, List<Finding> findings) {
 
     /** Returns where it keeps until when; of an essence, which is no drink, null. */
     public @Nullable Keeping keeping() {
-        return drink.isConcentrate() ? null : Keeping.of(drink);
+        return drink.isEssence() ? null : Keeping.of(drink);
     }
 
     /** Returns what can grow in it, and where it keeps until when. */

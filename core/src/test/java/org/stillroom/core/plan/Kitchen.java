@@ -23,6 +23,7 @@ import org.stillroom.core.recipe.LineAmount;
 import org.stillroom.core.recipe.Loss;
 import org.stillroom.core.recipe.Making;
 import org.stillroom.core.recipe.Measure;
+import org.stillroom.core.recipe.Purpose;
 import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.recipe.SugarBasis;
 import org.stillroom.core.recipe.Target;
@@ -40,6 +41,7 @@ final class Kitchen {
     private @Nullable Typed<Span> acidity;
     private @Nullable Aim aim;
     private @Nullable Typed<Loss> loss;
+    private @Nullable Purpose makes;
     private @Nullable Typed<Bottles> bottles;
     private @Nullable Typed<Volume> vessel;
     private @Nullable Typed<Wait> rest;
@@ -210,9 +212,15 @@ final class Kitchen {
         return this;
     }
 
+    Kitchen makes(Purpose purpose) {
+        makes = purpose;
+        return this;
+    }
+
     Recipe recipe() {
         return new Recipe(
                 "test",
+                makes,
                 new Target(volume, bottles, strength, sugar, sugarBasis, acidity),
                 ingredients,
                 lines,

@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.recipe.Purpose;
 import org.stillroom.core.reference.Finding;
 
 class SlipsTest {
@@ -44,8 +45,15 @@ class SlipsTest {
     }
 
     @Test
-    void anEssenceIsNotADrink() {
-        assertThat(slips("clove oil", "30 g", "spirit 96 %")).isEmpty();
+    void onlyARecipeThatSaysSoIsAnEssenceWhateverItsStrength() {
+        Kitchen essence = new Kitchen()
+                .amount("spirit 96 %", "1 kg")
+                .bought("clove oil", Kind.ESSENTIAL_OIL, "25 mg", null, null, null)
+                .amount("clove oil", "30 g");
+        assertThat(essence.plan().findings()).extracting(Finding::rule).contains("dose-implausible");
+        assertThat(essence.makes(Purpose.ESSENCE).plan().findings())
+                .extracting(Finding::rule)
+                .doesNotContain("dose-implausible");
     }
 
     @Test

@@ -25,6 +25,7 @@ import org.stillroom.core.recipe.Condition;
 import org.stillroom.core.recipe.Line;
 import org.stillroom.core.recipe.LineAmount;
 import org.stillroom.core.recipe.Making;
+import org.stillroom.core.recipe.Purpose;
 import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.recipe.Target;
 import org.stillroom.core.recipe.Treatment;
@@ -37,6 +38,7 @@ final class Bench {
     private final List<String> steps = new ArrayList<>();
     private @Nullable Typed<Double> ph;
     private @Nullable Treatment treatment;
+    private @Nullable Purpose makes;
     private @Nullable String notes;
     private Grounds grounds = Grounds.SHIPPED;
 
@@ -143,9 +145,15 @@ final class Bench {
         return this;
     }
 
+    Bench makes(Purpose purpose) {
+        makes = purpose;
+        return this;
+    }
+
     Plan plan() {
         Recipe recipe = new Recipe(
                 "test",
+                makes,
                 Target.OPEN,
                 ingredients,
                 lines,

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.quantity.AlcoholByVolume;
+import org.stillroom.core.recipe.Purpose;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 
@@ -148,7 +149,8 @@ class HouseRulesTest {
     void ofAnEssenceTheMostIsNotAsked() {
         Bench essence =
                 new Bench().grams("caraway oil", Kind.ESSENTIAL_OIL, 20.0).strong("spirit", Kind.SPIRIT, 96.0, 800.0);
-        assertThat(verdicts(essence.house("at most 1 g/L oil"))).isEmpty();
+        assertThat(verdicts(essence.house("at most 1 g/L oil"))).containsExactly("STOP house above the limit");
+        assertThat(verdicts(essence.makes(Purpose.ESSENCE))).isEmpty();
     }
 
     /** With any house rules the findings of law and guidance are what they are without, every one of them. */

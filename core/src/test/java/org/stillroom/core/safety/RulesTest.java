@@ -3,6 +3,8 @@ package org.stillroom.core.safety;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -10,6 +12,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.liquid.Substance;
+import org.stillroom.core.recipe.Purpose;
+import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Source;
 
 /** Each rule on a drink that it is made for. */
@@ -266,8 +270,34 @@ class RulesTest {
         Bench essence = new Bench()
                 .grams("peppermint oil", Kind.ESSENTIAL_OIL, 30.0)
                 .strong("neutral spirit", Kind.SPIRIT, 96.0, 800.0);
+        assertThat(essence.verdicts("eu-maximum")).contains("STOP EU above the limit");
+        assertThat(essence.findings("concentrate"))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.message()).contains("every limit for drinks is asked of it"));
+        essence.makes(Purpose.ESSENCE);
         assertThat(essence.verdicts("concentrate")).containsExactly("CAUTION not for drinking as it is");
         assertThat(essence.verdicts("eu-maximum")).isEmpty();
+    }
+
+    /** A dose ten or a hundred times as large must never be said less of. */
+    @ParameterizedTest
+    @ValueSource(strings = {"wormwood oil", "peppermint oil", "cinnamon bark oil", "bitter fennel oil", "nutmeg oil"})
+    void moreOilNeverLosesALimit(String oil) {
+        Set<String> before = Set.of();
+        for (double grams = 0.01; grams < 500.0; grams *= 3.0) {
+            Set<String> said = new Bench()
+                            .grams(oil, Kind.ESSENTIAL_OIL, grams)
+                            .strong("neutral spirit", Kind.SPIRIT, 45.0, 900.0)
+                            .safety()
+                            .findings()
+                            .stream()
+                            .filter(finding -> finding.severity() != Severity.NOTE)
+                            .map(finding -> finding.rule() + " " + finding.where())
+                            .collect(Collectors.toSet());
+            assertThat(said).as(grams + " g of " + oil).containsAll(before);
+            before = said;
+        }
+        assertThat(before).isNotEmpty();
     }
 
     /** 21 CFR 172.575 and Regulation (EU) 872/2012: 83 and 250 mg/kg; bark holds up to 6 % quinine, so 1.4 g/kg are 84. */

@@ -149,6 +149,7 @@ public final class Kitchen {
     public Recipe recipe() {
         return new Recipe(
                 "test",
+                null,
                 new Target(volume, null, strength, sugar, SugarBasis.AS_DISSOLVED, acidity),
                 ingredients,
                 lines,

@@ -9,6 +9,7 @@ final class Keys {
     static final List<String> RECIPE = List.of(
             "stillroom",
             "title",
+            "makes",
             "target",
             "ounce",
             "room",

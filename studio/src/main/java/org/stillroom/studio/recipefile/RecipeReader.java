@@ -11,6 +11,7 @@ import org.stillroom.core.quantity.Typed;
 import org.stillroom.core.recipe.Aim;
 import org.stillroom.core.recipe.Line;
 import org.stillroom.core.recipe.Measure;
+import org.stillroom.core.recipe.Purpose;
 import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.recipe.Target;
 import org.stillroom.core.recipe.Treatment;
@@ -98,6 +99,7 @@ public final class RecipeReader {
         new Agreement(problems, top, ingredients, measures).check(lines, target, aim);
         Recipe recipe = new Recipe(
                 Objects.requireNonNullElse(title, ""),
+                top.choice("makes", List.of(Purpose.values()), Purpose::label),
                 target,
                 values(ingredients),
                 values(lines),

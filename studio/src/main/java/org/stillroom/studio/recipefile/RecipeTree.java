@@ -23,6 +23,7 @@ final class RecipeTree {
     static Map<String, Object> of(Recipe recipe) {
         Map<String, Object> tree = new LinkedHashMap<>();
         put(tree, "title", recipe.title());
+        put(tree, "makes", recipe.makes() == null ? null : recipe.makes().label());
         putAll(tree, "target", target(recipe.target()));
         put(tree, "ounce", recipe.ounce() == null ? null : ounce(recipe.ounce().value()));
         put(tree, "room", typed(recipe.room()));

@@ -153,6 +153,7 @@ class RecipeWriterTest {
         Line line = new Line(base.name(), new LineAmount.Free(), null, title);
         return new Recipe(
                 title,
+                null,
                 target,
                 List.of(noted),
                 List.of(line),

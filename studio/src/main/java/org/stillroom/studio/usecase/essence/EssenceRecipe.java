@@ -14,6 +14,7 @@ import org.stillroom.core.quantity.Span;
 import org.stillroom.core.quantity.Typed;
 import org.stillroom.core.recipe.Line;
 import org.stillroom.core.recipe.LineAmount;
+import org.stillroom.core.recipe.Purpose;
 import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.recipe.SugarBasis;
 import org.stillroom.core.recipe.Target;
@@ -46,7 +47,7 @@ public final class EssenceRecipe {
         lines.add(new Line(carrier, new LineAmount.MakeUp(), null, null));
         Typed<Span> volume = new Typed<>(millilitres(made.essence()), Span.exactly(made.essence()));
         Target target = new Target(volume, null, null, null, SugarBasis.AS_DISSOLVED, null);
-        return Recipe.plain(sheet.title(), target, ingredients, lines);
+        return Recipe.plain(sheet.title(), target, ingredients, lines).making(Purpose.ESSENCE);
     }
 
     /** Returns g/L of each oil. */
