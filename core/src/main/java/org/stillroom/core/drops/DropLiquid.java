@@ -1,7 +1,10 @@
 package org.stillroom.core.drops;
 
+import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.aroma.Material;
 import org.stillroom.core.aroma.Materials;
@@ -29,10 +32,16 @@ public record DropLiquid(
         @Nullable OilDensity oil) {
     private static final Map<String, Table.Row> TENSIONS = tensions();
 
+    private static final Set<String> NO_OIL = Set.of(
+            "tincture", "macerate", "infusion", "extract", "essence", "distillate", "hydrosol", "juice", "liqueur");
+
     /**
      * Returns the liquid that a name means: an oil or constituent that a table knows, glycerol or syrup; null when it is none of them.
      */
     public static @Nullable DropLiquid named(String name) {
+        if (isMadeOfPlants(name)) {
+            return null;
+        }
         @Nullable OilDensity density = OilDensity.known(name);
         @Nullable Material material = Materials.find(name);
         if (density != null || (material != null && material.kind() == Material.Kind.OIL)) {
@@ -48,6 +57,11 @@ public record DropLiquid(
                 OfficialDropper.gramsPerDrop(row.number("millinewtons_per_metre")),
                 new Material.Range(stated, stated),
                 null);
+    }
+
+    /** Returns whether a name says that it is something else that is made of a plant, such as lemon tincture: it drops as its spirit does. */
+    private static boolean isMadeOfPlants(String name) {
+        return Stream.of(name.toLowerCase(Locale.ROOT).split("\\W+")).anyMatch(NO_OIL::contains);
     }
 
     /** Returns an oil: where no table knows its name, with the usual tension of oils and the range in which their densities lie. */

@@ -73,7 +73,7 @@ final class Onward {
         }
         Typed<Amount> typed = new Typed<>(QuantityWords.metric(new Mass(in.grams())), new Mass(in.grams()));
         LineAmount amount = new LineAmount.Fixed(typed);
-        lines.add(new PlannedLine(with(as.line(), amount), as.ingredient(), in.grams()));
+        lines.add(new PlannedLine(as.line().of(amount), as.ingredient(), in.grams()));
         parts.add(new Way.Part(index, true));
         double further = grams - in.grams();
         if (further > Math.max(nothing, smallest(index) * grams) && !(keepsWhatIsIn && in.done())) {
@@ -96,13 +96,9 @@ final class Onward {
         if (fixed.amount().value() instanceof Drops drops) {
             double count = drops.count() * grams / as.grams() * 1000.0 / millilitres;
             String text = QuantityWords.fixed(count, 1) + " drops/L";
-            return with(as.line(), new LineAmount.PerLitre(new Typed<>(text, new Dose(new Drops(count)))));
+            return as.line().of(new LineAmount.PerLitre(new Typed<>(text, new Dose(new Drops(count)))));
         }
-        return with(as.line(), new LineAmount.Free());
-    }
-
-    private static Line with(Line line, LineAmount amount) {
-        return new Line(line.use(), amount, line.with(), line.note());
+        return as.line().of(new LineAmount.Free());
     }
 
     private Contents liquid() {

@@ -2,17 +2,24 @@ package org.stillroom.core.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.ingredient.Resolution;
+import org.stillroom.core.ingredient.Resolved;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.quantity.Amount;
 import org.stillroom.core.quantity.Drops;
+import org.stillroom.core.quantity.Typed;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.recipe.LineAmount;
+import org.stillroom.core.recipe.Meant;
 import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
@@ -36,43 +43,133 @@ public final class Slips {
     private static final double MOST = 0.5;
     private static final double TEN = 10.0;
 
+    private static final String IMPLAUSIBLE = "dose-implausible";
+
     private Slips() {}
+
+    /**
+     * A dose that nothing goes on with before somebody says that it is meant.
+     *
+     * @param from the recipe whose line it is, as the ingredient of a stage names it, or null for the recipe itself
+     * @param line its index there
+     * @param name of the line, after the name of its stage
+     * @param finding the question
+     * @param answer what the line says where it is meant
+     */
+    public record Asked(@Nullable String from, int line, String name, Finding finding, Typed<Meant> answer) {}
+
+    /** Returns whether a finding of this name comes from here and has to be known with the bottle in hand. */
+    public static boolean isOne(String rule) {
+        return rule.equals(IMPLAUSIBLE) || rule.equals(LookAlikes.NAME);
+    }
+
+    /** Returns what is to be asked and known of doses in a recipe and in all its stages; of stages the place begins with their name. */
+    public static List<Finding> of(Plan plan) {
+        List<Finding> findings = new ArrayList<>(in(plan.recipe(), plan.lines(), plan.millilitres()));
+        for (Plan.StagePlan stage : plan.stages()) {
+            of(stage.plan()).forEach(finding -> findings.add(inStage(finding, stage.ingredient())));
+        }
+        return findings;
+    }
+
+    /** Returns the doses of a recipe and of all its stages that nobody said are meant. */
+    public static List<Asked> asked(Plan plan) {
+        List<Asked> asked = new ArrayList<>();
+        List<PlannedLine> lines = plan.lines();
+        for (int i = 0; i < lines.size(); i++) {
+            double perLitre = perLitre(lines.get(i), plan.millilitres());
+            if (isAsked(plan.recipe(), lines.get(i), perLitre)
+                    && !lines.get(i).line().means(perLitre)) {
+                String name = lines.get(i).name();
+                Finding finding = tooMuch(place(i, name), lines.get(i), perLitre);
+                asked.add(new Asked(null, i, name, finding, Meant.of(perLitre, name)));
+            }
+        }
+        for (Plan.StagePlan stage : plan.stages()) {
+            String name = stage.ingredient();
+            for (Asked each : asked(stage.plan())) {
+                String from = each.from() == null ? from(plan.recipe(), name) : each.from();
+                Finding finding = inStage(each.finding(), name);
+                asked.add(new Asked(from, each.line(), name + ": " + each.name(), finding, each.answer()));
+            }
+        }
+        return asked;
+    }
+
+    private static @Nullable String from(Recipe recipe, String stage) {
+        return recipe.ingredients().stream()
+                .filter(ingredient -> ingredient.name().equals(stage))
+                .map(Ingredient::from)
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static Finding inStage(Finding finding, String stage) {
+        String where = Stream.of(finding.where().split("; ", -1))
+                .map(place -> stage + ": " + place.replaceFirst("^line \\d+, ", ""))
+                .collect(Collectors.joining("; "));
+        return finding.at(where);
+    }
+
+    /**
+     * Asks whether a dose of an oil that stands in no recipe is meant.
+     *
+     * @param oil its name
+     * @param typed the dose as it was typed, or null
+     * @param perLitre g of it per litre of the finished drink
+     */
+    public static Optional<Finding> ofDose(String oil, @Nullable Amount typed, double perLitre) {
+        Resolved resolved =
+                Resolution.of(Ingredient.named(oil, Kind.ESSENTIAL_OIL)).resolved();
+        if (resolved == null || !(perLitre > mostOil(resolved.perGram()))) {
+            return Optional.empty();
+        }
+        double most = mostOil(resolved.perGram());
+        return Optional.of(tooMuch("dose of " + oil, perLitre, most, meant(typed, true, perLitre, most)));
+    }
 
     /** Returns the doses of oil that are to be asked about; in what a recipe says is an essence, whatever the strength, none. */
     static List<Finding> in(Recipe recipe, List<PlannedLine> lines, double millilitres) {
-        List<Finding> findings = new ArrayList<>(lookAlikes(lines));
-        if (recipe.isEssence() || !(millilitres > 0.0)) {
-            return findings;
-        }
+        List<Finding> findings = new ArrayList<>(LookAlikes.among(lines));
         for (int i = 0; i < lines.size(); i++) {
-            Finding finding =
-                    implausible("line " + (i + 1) + ", " + lines.get(i).name(), lines.get(i), millilitres);
-            if (finding != null) {
-                findings.add(finding);
+            PlannedLine line = lines.get(i);
+            double perLitre = perLitre(line, millilitres);
+            if (isAsked(recipe, line, perLitre)) {
+                Finding question = tooMuch(place(i, line.name()), line, perLitre);
+                findings.add(line.line().means(perLitre) ? answered(question) : question);
+            } else if (!recipe.isEssence() && isUnsmelt(line, perLitre)) {
+                findings.add(tooLittle(place(i, line.name()), perLitre));
             }
         }
         return findings;
     }
 
-    private static @Nullable Finding implausible(String where, PlannedLine line, double millilitres) {
+    private static String place(int line, String name) {
+        return "line " + (line + 1) + ", " + name;
+    }
+
+    private static boolean isAsked(Recipe recipe, PlannedLine line, double perLitre) {
+        return !recipe.isEssence() && perLitre > mostOil(line.ingredient().perGram());
+    }
+
+    /** Returns g of oil per litre that a line of neat oil or essence brings; 0 where it brings none, or is something else. */
+    private static double perLitre(PlannedLine line, double millilitres) {
+        double oil = line.ingredient().perGram().grams(Substance.OIL);
+        Kind kind = line.ingredient().kind();
+        boolean aroma = kind == Kind.ESSENTIAL_OIL || kind == Kind.ESSENCE || kind == Kind.TINCTURE;
+        return aroma && millilitres > 0.0 && line.grams() > 0.0 ? 1000.0 * oil * line.grams() / millilitres : 0.0;
+    }
+
+    private static boolean isUnsmelt(PlannedLine line, double perLitre) {
+        if (!(perLitre > 0.0)) {
+            return false;
+        }
         Contents perGram = line.ingredient().perGram();
-        double oil = perGram.grams(Substance.OIL);
-        boolean aroma = line.ingredient().kind() == Kind.ESSENTIAL_OIL
-                || line.ingredient().kind() == Kind.ESSENCE;
-        if (!aroma || !(oil > 0.0) || !(line.grams() > 0.0)) {
-            return null;
-        }
-        double perLitre = 1000.0 * oil * line.grams() / millilitres;
-        Map<String, Double> parts = parts(perGram, oil);
-        double most = most(parts);
-        if (perLitre > most) {
-            return tooMuch(where, line, perLitre, most);
-        }
+        Map<String, Double> parts = parts(perGram, perGram.grams(Substance.OIL));
         List<Note> known = Note.of(AromaContents.of(line.name(), 1000.0 * perLitre, parts), 0.0).stream()
                 .filter(note -> note.threshold() != null)
                 .toList();
-        boolean unsmelt = !known.isEmpty() && known.stream().allMatch(note -> note.most() < 1.0);
-        return unsmelt ? tooLittle(where, perLitre) : null;
+        return !known.isEmpty() && known.stream().allMatch(note -> note.most() < 1.0);
     }
 
     /**
@@ -98,9 +195,17 @@ public final class Slips {
         return parts.getOrDefault(LIMONENE, 0.0) > 0.4 ? MOST_CITRUS : MOST;
     }
 
-    private static Finding tooMuch(String where, PlannedLine line, double perLitre, double most) {
+    private static Finding tooMuch(String where, PlannedLine line, double perLitre) {
+        double most = mostOil(line.ingredient().perGram());
+        boolean neat = line.ingredient().kind() == Kind.ESSENTIAL_OIL;
+        String remedy = meant(typed(line.line().amount()), neat, perLitre, most) + " If it is meant, write “meant: "
+                + Meant.of(perLitre, line.name()).text() + "” with the line.";
+        return tooMuch(where, perLitre, most, remedy);
+    }
+
+    private static Finding tooMuch(String where, double perLitre, double most, String remedy) {
         return new Finding(
-                "dose-implausible",
+                IMPLAUSIBLE,
                 Severity.CAUTION,
                 where,
                 "",
@@ -108,18 +213,31 @@ public final class Slips {
                 "It comes to " + Words.number(perLitre, 2) + " g of oil per litre, which is "
                         + Words.number(perLitre / most, 1) + " times the most that is plausible for this oil.",
                 "The bound is our own judgement, wide on purpose.",
-                meant(line, perLitre, most),
+                remedy,
                 Words.number(most, 1) + " g/L",
                 Source.RULE_OF_THUMB);
     }
 
-    private static String meant(PlannedLine line, double perLitre, double most) {
-        Amount amount = typed(line.line().amount());
+    private static Finding answered(Finding question) {
+        return new Finding(
+                IMPLAUSIBLE,
+                Severity.CAUTION,
+                question.where(),
+                "",
+                "meant, says its maker",
+                question.message(),
+                question.howSure(),
+                "Look at the amount once more before it goes in.",
+                question.limit(),
+                question.source());
+    }
+
+    private static String meant(@Nullable Amount amount, boolean neat, double perLitre, double most) {
         if (amount instanceof Volume volume && volume.millilitres() <= 50.0) {
             return "If drops were meant, write " + Words.number(volume.millilitres(), 0)
                     + " drops. If it is an essence, list it as one with its g/L. If the batch was scaled, scale the dose.";
         }
-        if (line.ingredient().kind() == Kind.ESSENTIAL_OIL && perLitre / TEN <= most) {
+        if (neat && perLitre / TEN <= most) {
             return "A tenth of it would be plausible: if this is a dilution or an essence, list it as one with its g/L.";
         }
         return amount instanceof Drops
@@ -147,28 +265,5 @@ public final class Slips {
                 "Look at the unit: drops for millilitres, or an essence for the neat oil.",
                 null,
                 Source.ODOUR_THRESHOLDS);
-    }
-
-    /** Names two dropper bottles of one recipe that begin with the same word, such as clove bud and clove leaf. */
-    private static List<Finding> lookAlikes(List<PlannedLine> lines) {
-        Map<String, String> first = new TreeMap<>();
-        List<Finding> findings = new ArrayList<>();
-        for (PlannedLine line : lines) {
-            Kind kind = line.ingredient().kind();
-            if (kind == Kind.ESSENTIAL_OIL || kind == Kind.ESSENCE || kind == Kind.TINCTURE) {
-                String word = line.name().strip().toLowerCase(Locale.ROOT).split("\\s+", 2)[0];
-                String other = first.putIfAbsent(word, line.name());
-                if (other != null && !other.equals(line.name())) {
-                    findings.add(Finding.of(
-                            "look-alike-bottles",
-                            Severity.NOTE,
-                            other + " and " + line.name(),
-                            "easily mistaken",
-                            "Two bottles of this recipe begin with the same word.",
-                            "Set them apart before you count drops, and read each label aloud."));
-                }
-            }
-        }
-        return findings;
     }
 }

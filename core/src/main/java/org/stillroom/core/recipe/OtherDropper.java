@@ -29,7 +29,8 @@ public final class OtherDropper {
         measures.removeIf(each -> each.name().equals(dropper.name()));
         measures.add(dropper);
         List<Line> lines = new ArrayList<>(recipe.lines());
-        lines.set(index, new Line(line.use(), counted(recipe, line, dropper), dropper.name(), line.note()));
+        lines.set(
+                index, new Line(line.use(), counted(recipe, line, dropper), dropper.name(), line.note(), line.meant()));
         return recipe.measuredWith(measures).withLines(lines);
     }
 

@@ -68,11 +68,7 @@ public final class Scaling {
     private static Line times(Line line, double factor) {
         if (line.amount() instanceof LineAmount.Fixed fixed) {
             Amount amount = times(fixed.amount().value(), factor);
-            return new Line(
-                    line.use(),
-                    new LineAmount.Fixed(new Typed<>(QuantityWords.metric(amount), amount)),
-                    line.with(),
-                    line.note());
+            return line.of(new LineAmount.Fixed(new Typed<>(QuantityWords.metric(amount), amount)));
         }
         return line;
     }

@@ -34,6 +34,11 @@ public record Finding(
         return new Finding(rule, severity, where, "", verdict, message, "", remedy, null, null);
     }
 
+    /** Returns the same, found in another place. */
+    public Finding at(String place) {
+        return new Finding(rule, severity, place, jurisdiction, verdict, message, howSure, remedy, limit, source);
+    }
+
     /** Returns the standing of the source as the answers print it, or "arithmetic" when there is no source. */
     public String status() {
         return source == null ? "arithmetic" : source.standing().label();

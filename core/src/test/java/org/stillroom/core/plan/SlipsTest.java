@@ -7,7 +7,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.recipe.Line;
+import org.stillroom.core.recipe.Making;
+import org.stillroom.core.recipe.Meant;
 import org.stillroom.core.recipe.Purpose;
+import org.stillroom.core.recipe.Recipe;
+import org.stillroom.core.recipe.Scaling;
 import org.stillroom.core.reference.Finding;
 
 class SlipsTest {
@@ -61,6 +66,62 @@ class SlipsTest {
         assertThat(slips("caraway oil", "0.001 mg", "vodka 40 %"))
                 .extracting(Finding::rule)
                 .containsExactly("dose-not-smelt");
+    }
+
+    /** The answer holds for that oil and for no more of it: scaling without the doses, or another bottle, asks again. */
+    @Test
+    void anAnswerHoldsForThatOilAndDoseAlone() {
+        Kitchen kitchen = new Kitchen()
+                .amount("vodka 40 %", "1 kg")
+                .bought("clove oil", Kind.ESSENTIAL_OIL, "25 mg", null, null, null)
+                .amount("clove oil", "4 ml");
+        Slips.Asked asked = Slips.asked(kitchen.plan()).get(0);
+        assertThat(asked.answer().text()).matches("3\\.\\d+ g/L of clove oil");
+        Recipe recipe = kitchen.recipe();
+        Line meant = recipe.lines().get(1).meaning(asked.answer());
+        Recipe answered = recipe.withLines(List.of(recipe.lines().get(0), meant));
+        assertThat(askedOf(answered)).isEmpty();
+        assertThat(verdicts(answered)).containsExactly("meant, says its maker");
+        assertThat(askedOf(Scaling.times(Making.alone(answered), 3.0).recipe())).isEmpty();
+        Line half =
+                new Kitchen().amount("vodka 40 %", "0.5 kg").recipe().lines().get(0);
+        assertThat(askedOf(recipe.withLines(List.of(half, meant)))).hasSize(1);
+        Line other = new Line(meant.use(), meant.amount(), null, null, Meant.of(9.0, "anise oil"));
+        assertThat(askedOf(recipe.withLines(List.of(recipe.lines().get(0), other))))
+                .hasSize(1);
+    }
+
+    private static Plan planned(Recipe recipe) {
+        return ((Planning.Planned) Planner.plan(Making.alone(recipe))).plan();
+    }
+
+    private static List<Slips.Asked> askedOf(Recipe recipe) {
+        return Slips.asked(planned(recipe));
+    }
+
+    private static List<String> verdicts(Recipe recipe) {
+        return planned(recipe).findings().stream()
+                .filter(each -> each.rule().equals("dose-implausible"))
+                .map(Finding::verdict)
+                .toList();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "lemon oil, lemon essence 1:10, true",
+        "clove bud oil, clove leaf oil, true",
+        "bitter orange oil, sweet orange oil, true",
+        "my old thyme oil, Thyme essence, true",
+        "mace oil, maca tincture, true",
+        "lemon oil, lemon oil, false",
+        "lime oil, lemon oil, false",
+        "clove bud oil, bay leaf oil, false",
+        "anise oil, angelica root oil, false",
+        "caraway oil, cardamom oil, false"
+    })
+    void namesAreAlikeByAWordOrASlipOfALetter(String one, String other, boolean alike) {
+        assertThat(LookAlikes.areAlike(one, other)).isEqualTo(alike);
+        assertThat(LookAlikes.areAlike(other, one)).isEqualTo(alike);
     }
 
     @Test

@@ -48,7 +48,7 @@ final class Keys {
             "from",
             "note");
 
-    static final List<String> LINE = List.of("use", "amount", "dose", "with", "note");
+    static final List<String> LINE = List.of("use", "amount", "dose", "with", "meant", "note");
 
     static final List<String> CONTAINS =
             Arrays.stream(Substance.values()).map(Substance::label).toList();

@@ -11,6 +11,7 @@ import org.stillroom.core.quantity.QuantityText;
 import org.stillroom.core.quantity.Typed;
 import org.stillroom.core.recipe.Line;
 import org.stillroom.core.recipe.LineAmount;
+import org.stillroom.core.recipe.Meant;
 
 /** Reads what goes in. */
 final class LineReader {
@@ -61,7 +62,8 @@ final class LineReader {
                 Objects.requireNonNullElse(use, ""),
                 Objects.requireNonNullElse(amount(fields), NOT_UNDERSTOOD),
                 fields.text("with"),
-                fields.text("note"));
+                fields.text("note"),
+                fields.quantity("meant", text -> Meant.read(text, quantities), "“meant: 4.2 g/L of clove oil”"));
     }
 
     private @Nullable LineAmount amount(Fields fields) {

@@ -305,6 +305,7 @@ public final class RecipeForm {
         String amount = typed(name + ".amount").strip();
         putTyped(line, isDose(amount) ? "dose" : "amount", name + ".amount");
         putTyped(line, "with", name + ".with");
+        putTyped(line, "meant", name + ".meant");
         putTyped(line, "note", name + ".note");
         return line;
     }

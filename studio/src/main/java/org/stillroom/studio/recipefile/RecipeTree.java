@@ -133,6 +133,7 @@ final class RecipeTree {
             fields.put("amount", amount(amount));
         }
         put(fields, "with", line.with());
+        put(fields, "meant", typed(line.meant()));
         put(fields, "note", line.note());
         return fields;
     }

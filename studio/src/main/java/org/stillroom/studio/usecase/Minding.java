@@ -1,25 +1,44 @@
 package org.stillroom.studio.usecase;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.plan.Plan;
+import org.stillroom.core.plan.Slips;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
+import org.stillroom.core.safety.Grounds;
 import org.stillroom.core.safety.Rules;
+import org.stillroom.core.safety.Safety;
 
 /**
  * What rules say of a drink, brought to the step where it matters: where an ingredient goes in, or where a step of the maker's own is done.
  *
- * @param findings stops and cautions of the whole drink, its stages included
+ * @param findings stops and cautions of the whole drink, its stages included, and what is to be known of its doses and their bottles
  */
 public record Minding(List<Finding> findings) {
     /** Picks what has to be known with the vessel in hand from all that was found. */
     public Minding {
         findings = findings.stream()
-                .filter(finding -> finding.severity() != Severity.NOTE && Rules.isOne(finding.rule()))
+                .filter(finding -> Slips.isOne(finding.rule())
+                        || (finding.severity() != Severity.NOTE && Rules.isOne(finding.rule())))
                 .distinct()
                 .toList();
+    }
+
+    /** Returns what is to be minded with a plan. */
+    public static Minding of(Plan plan, Grounds grounds) {
+        List<Finding> findings = new ArrayList<>(Slips.of(plan));
+        findings.addAll(Safety.ofPlan(plan, grounds));
+        return new Minding(findings);
+    }
+
+    /** Returns all but the questions that are asked by themselves. */
+    public List<Finding> besides(List<Slips.Asked> asked) {
+        List<Finding> questions = asked.stream().map(Slips.Asked::finding).toList();
+        return findings.stream().filter(finding -> !questions.contains(finding)).toList();
     }
 
     /** Returns what means that nobody is to drink it. */

@@ -10,6 +10,7 @@ import org.stillroom.core.drops.DropWeighings;
 import org.stillroom.core.drops.OfficialDropper;
 import org.stillroom.core.drops.OwnDropper;
 import org.stillroom.core.liquid.Estimate;
+import org.stillroom.core.plan.Slips;
 import org.stillroom.core.quantity.Amount;
 import org.stillroom.core.quantity.Drops;
 import org.stillroom.core.quantity.Mass;
@@ -105,14 +106,15 @@ public final class WeighDrops {
         workings.step("drop", 1000.0 * grams, "mg", weighings == null ? Source.SURFACE_TENSION : Source.BALANCE);
         Estimate drop = new Estimate(grams, part * grams);
         Amount dose = asked.dose();
+        Restated restated = dose == null ? null : restated(dose, liquid, drop, asked.batch());
         return new Found(
                 new Estimate(1000.0 * drop.value(), 1000.0 * drop.doubt()),
                 perMillilitre(liquid, drop),
                 new Estimate(
                         100.0 * (weighings == null && own != null ? OfficialDropper.ALLOWANCE : spread(weighings)),
                         0.0),
-                dose == null ? null : restated(dose, liquid, drop, asked.batch()),
-                findings(asked));
+                restated,
+                findings(asked, restated));
     }
 
     private static double spread(@Nullable DropWeighings weighings) {
@@ -174,7 +176,7 @@ public final class WeighDrops {
         return new Estimate(millilitres, ofVolume * millilitres);
     }
 
-    private static List<Finding> findings(Asked asked) {
+    private static List<Finding> findings(Asked asked, @Nullable Restated dose) {
         List<Finding> findings = new ArrayList<>();
         DropLiquid liquid = asked.liquid();
         if (asked.weighings() != null) {
@@ -184,6 +186,10 @@ public final class WeighDrops {
         }
         if (liquid.oil() != null) {
             findings.add(liquid.oil().told(liquid.name()));
+        }
+        if (dose != null && dose.milligramsPerLitre() != null) {
+            double gramsPerLitre = dose.milligramsPerLitre().value() / 1000.0;
+            Slips.ofDose(liquid.name(), asked.dose(), gramsPerLitre).ifPresent(findings::add);
         }
         return findings;
     }

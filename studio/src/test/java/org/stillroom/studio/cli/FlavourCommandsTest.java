@@ -68,6 +68,22 @@ class FlavourCommandsTest {
     }
 
     @Test
+    void aTinctureIsNotTakenForTheOilOfItsPlant() {
+        Desk.Run tincture = Desk.type("drops --liquid lemon~tincture");
+        assertThat(tincture.exit()).isEqualTo(2);
+        assertThat(tincture.err()).contains("lemon tincture", "is not known here");
+        assertThat(Desk.type("drops --liquid lemon~oil").exit()).isZero();
+    }
+
+    @Test
+    void millilitresForDropsAreAskedOfADoseToo() {
+        assertThat(rules(Desk.ask("drops --liquid lemon~oil --dose 12ml/L").json()))
+                .contains("dose-implausible");
+        assertThat(rules(Desk.ask("drops --liquid lemon~oil --dose 12~drops/L").json()))
+                .doesNotContain("dose-implausible");
+    }
+
+    @Test
     void anOilThatNoTableKnowsHasABroadDensityThatIsAskedFor() throws IOException {
         Desk.Run drops = Desk.ask("drops --count 50 --mass 1g --dose 1ml --liquid yuzu~oil");
         assertThat(drops.number("dose_g")).isBetween(0.94, 0.97);

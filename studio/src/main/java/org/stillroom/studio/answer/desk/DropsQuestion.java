@@ -142,7 +142,7 @@ final class DropsQuestion extends DeskQuestion {
             asked.object(
                     "liquid",
                     "\"" + text + "\" is not known here, and nothing was weighed.",
-                    "Name an oil of the table, water or a strength such as 40%; or weigh drops: "
+                    "Name an oil of the table, water or a strength such as 40% (of a tincture or an essence: its own); or weigh drops: "
                             + asked.write("count", "50", "mass", "1.02g") + ".");
         }
         String bare = text.strip();

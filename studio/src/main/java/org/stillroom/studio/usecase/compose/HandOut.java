@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.plan.Slips;
 import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.recipe.Making;
 import org.stillroom.core.reference.Finding;
@@ -69,6 +70,7 @@ public final class HandOut {
                 && PlanRecipe.answer(making, null, grounds, Workings.NONE)
                         instanceof PlanRecipe.Outcome.Worked worked) {
             Safety.ofPlan(worked.plan().plan(), grounds).forEach(finding -> said.add(told(finding)));
+            Slips.of(worked.plan().plan()).forEach(finding -> said.add(told(finding)));
         } else {
             said.add(UNKNOWN);
         }

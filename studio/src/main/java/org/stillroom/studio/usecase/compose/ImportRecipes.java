@@ -2,20 +2,27 @@ package org.stillroom.studio.usecase.compose;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import org.stillroom.core.plan.Slips;
 import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.studio.recipefile.RecipeReader;
 import org.stillroom.studio.recipefile.RecipeReading;
 import org.stillroom.studio.store.Recipes;
+import org.stillroom.studio.store.Revision;
 
 /** Takes recipe files in: each that is understood becomes a recipe, byte for byte; each that is not comes back with why. */
 public final class ImportRecipes {
     private final Recipes recipes;
+    private final OunceMeaning ounce;
     private final RecipeReader reader;
 
     public ImportRecipes(Recipes recipes, OunceMeaning ounce) {
         this.recipes = recipes;
+        this.ounce = ounce;
         this.reader = new RecipeReader(ounce);
     }
 
@@ -58,9 +65,14 @@ public final class ImportRecipes {
      * What came of it.
      *
      * @param ids of the recipes that are in now, in the order given
+     * @param asked doses of oil in them that nobody said are meant, by the id of the recipe
      */
-    public record Imported(List<String> ids, List<Refused> refused) {
+    public record Imported(List<String> ids, List<Refused> refused, Map<String, List<Slips.Asked>> asked) {
+        /** Nothing was given. */
+        public static final Imported NOTHING = new Imported(List.of(), List.of(), Map.of());
+
         public Imported {
+            asked = Collections.unmodifiableMap(new LinkedHashMap<>(asked));
             ids = List.copyOf(ids);
             refused = List.copyOf(refused);
         }
@@ -79,7 +91,21 @@ public final class ImportRecipes {
                 ids.add(saved(title, files.get(i), request + "." + i));
             }
         }
-        return new Imported(ids, refused);
+        return new Imported(ids, refused, asked(ids));
+    }
+
+    /** Asked when all are in, since one may be a stage of another. */
+    private Map<String, List<Slips.Asked>> asked(List<String> ids) {
+        Map<String, List<Slips.Asked>> asked = new LinkedHashMap<>();
+        AskedDoses doses = new AskedDoses(recipes, ounce);
+        for (String id : ids) {
+            List<Slips.Asked> each =
+                    recipes.latest(id).map(Revision::text).map(doses::of).orElse(List.of());
+            if (!each.isEmpty()) {
+                asked.put(id, each);
+            }
+        }
+        return asked;
     }
 
     /** The note of its first revision is the file's name, by which other recipes may take from it. */

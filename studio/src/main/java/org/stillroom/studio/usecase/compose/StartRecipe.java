@@ -93,7 +93,7 @@ public final class StartRecipe {
 
     /** Returns the form with a line using another ingredient. */
     public static RecipeForm swapping(RecipeForm form, int line, Ingredient other) {
-        return listed(form, other).with("lines." + line + ".use", other.name());
+        return listed(form, other).with("lines." + line + ".use", other.name()).with("lines." + line + ".meant", "");
     }
 
     private static Map<String, String> fields(Ingredient ingredient) {

@@ -7,11 +7,13 @@ import org.jspecify.annotations.Nullable;
 import org.stillroom.core.drops.OfficialDropper;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.MadeUp;
+import org.stillroom.core.plan.Slips;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Source;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.planner.drops.Choice;
 import org.stillroom.planner.drops.Essence;
+import org.stillroom.planner.drops.OilDrop;
 import org.stillroom.planner.drops.PreDilution;
 import org.stillroom.planner.drops.WholeDrops;
 import org.stillroom.studio.recipefile.EssenceSheet;
@@ -92,6 +94,10 @@ public final class PlanEssence {
             findings.add(EssenceFindings.byRule(oils.byRule()));
         }
         findings.addAll(oils.densities());
+        for (OilDrop oil : oils.drops()) {
+            double gramsPerLitre = oil.part() * sheet.together().grams();
+            Slips.ofDose(oil.name(), null, gramsPerLitre).ifPresent(findings::add);
+        }
         double perBatch = sheet.together().grams() * sheet.batch().litres();
         Essence asked = new Essence(
                 oils.drops(), perBatch, dose(), sheet.mark().millilitres(), sheet.tolerance() / 100.0, sheet.batches());

@@ -13,6 +13,7 @@ import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.plan.Plan;
 import org.stillroom.core.plan.Planner;
 import org.stillroom.core.plan.Planning;
+import org.stillroom.core.plan.Slips;
 import org.stillroom.core.quantity.Bottles;
 import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.quantity.QuantityText;
@@ -24,7 +25,6 @@ import org.stillroom.core.recipe.Making;
 import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
-import org.stillroom.core.safety.Safety;
 import org.stillroom.studio.store.Instrument;
 import org.stillroom.studio.store.InstrumentSheet;
 import org.stillroom.studio.store.Make;
@@ -68,9 +68,24 @@ public final class BeginMake {
      * @param lots ids of lots by the name of the line; what is absent is not drawn from the shelf
      * @param droppers ids of droppers of the shelf by the name of a line in drops; the others are dosed as the recipe has it, or with
      *     the first dropper of the shelf where its instruments are used
+     * @param meant names of the lines, after the names of their stages, whose dose of oil is meant though it is beyond what is plausible;
+     *     the answer becomes part of a new revision of the recipe, of which the make then is
      */
     public record Wish(
-            String size, boolean ownInstruments, Map<String, List<String>> lots, Map<String, String> droppers) {}
+            String size,
+            boolean ownInstruments,
+            Map<String, List<String>> lots,
+            Map<String, String> droppers,
+            Set<String> meant) {
+        public Wish {
+            meant = Set.copyOf(meant);
+        }
+
+        /** Makes a wish that answers nothing. */
+        public Wish(String size, boolean ownInstruments, Map<String, List<String>> lots, Map<String, String> droppers) {
+            this(size, ownInstruments, lots, droppers, Set.of());
+        }
+    }
 
     /** Returns the lots that each line could be taken from, the ones to use first at the front; stages' own results have none. */
     public Map<String, List<LotOnShelf>> lots(Revision revision) {
@@ -251,7 +266,16 @@ public final class BeginMake {
     }
 
     private Minding minding(Plan plan) {
-        return new Minding(Safety.ofPlan(plan, MakersGrounds.of(store)));
+        return Minding.of(plan, MakersGrounds.of(store));
+    }
+
+    /** Returns the doses of oil of a revision that nobody said are meant; nothing where it cannot be planned, which beginning tells. */
+    public List<Slips.Asked> asked(Revision revision) {
+        MakeStart start = new MakeStart(null, List.of(), Map.of(), Map.of(), isBar(), Map.of());
+        ShowMake.Ready ready = ShowMake.ready(store, revision, start);
+        return ready.making() != null && Planner.plan(ready.making()) instanceof Planning.Planned planned
+                ? Slips.asked(planned.plan())
+                : List.of();
     }
 
     private OunceMeaning ounce() {
@@ -292,12 +316,27 @@ public final class BeginMake {
         if (planning instanceof Planning.Refused refused) {
             return new Outcome.Refused(refused.problems());
         }
-        Minding minding = minding(((Planning.Planned) planning).plan());
+        Plan plan = ((Planning.Planned) planning).plan();
+        Minding minding = minding(plan);
         if (!minding.notForDrinking().isEmpty()) {
             return new Outcome.Refused(minding.notForDrinking());
         }
+        List<Slips.Asked> asked = Slips.asked(plan);
+        List<Slips.Asked> open = asked.stream()
+                .filter(each -> !wish.meant().contains(each.name()))
+                .toList();
+        if (!open.isEmpty()) {
+            return new Outcome.Refused(AnswerDoses.open(open));
+        }
+        AnswerDoses.Kept kept =
+                new AnswerDoses(store.recipes(), ounce()).answer(revision, ready.stages(), asked, request);
+        if (!kept.problems().isEmpty()) {
+            return new Outcome.Refused(kept.problems());
+        }
+        ready = ShowMake.ready(store, kept.revision(), start);
         MakeStart pinned = new MakeStart(millilitres, instruments, wish.lots(), ready.stages(), isBar(), droppers);
-        return new Outcome.Begun(store.makes().begin(recipe, number, LogBodies.write(pinned), request));
+        return new Outcome.Begun(
+                store.makes().begin(recipe, kept.revision().number(), LogBodies.write(pinned), request));
     }
 
     private @Nullable Double size(String text, List<Finding> problems) {

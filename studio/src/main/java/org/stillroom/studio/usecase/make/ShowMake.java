@@ -22,7 +22,6 @@ import org.stillroom.core.recipe.MeasureKind;
 import org.stillroom.core.recipe.OtherDropper;
 import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.reference.Finding;
-import org.stillroom.core.safety.Safety;
 import org.stillroom.studio.recipefile.SheetReader;
 import org.stillroom.studio.recipefile.SheetReading;
 import org.stillroom.studio.store.InstrumentSheet;
@@ -128,10 +127,9 @@ public final class ShowMake {
     /** Returns what rules say of the drink that comes of it now; of a make that cannot be planned, nothing. */
     private Minding minding(List<MakePart> parts) {
         MakePart last = parts.isEmpty() ? null : parts.get(parts.size() - 1);
-        return new Minding(
-                last == null || last.ingredient() != null
-                        ? List.of()
-                        : Safety.ofPlan(last.measured().plan(), MakersGrounds.of(store)));
+        return last == null || last.ingredient() != null
+                ? new Minding(List.of())
+                : Minding.of(last.measured().plan(), MakersGrounds.of(store));
     }
 
     private static List<MakeState.Timer> timers(List<LogEntry> log, List<MakePart> parts) {

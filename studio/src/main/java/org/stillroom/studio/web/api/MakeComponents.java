@@ -29,6 +29,11 @@ final class MakeComponents {
                         Schemas.named(
                                 Schemas.text("id of a dropper of the shelf whose drop of water is known"),
                                 "droppers by the name of the line in drops that is dosed with it"))
+                .maybe(
+                        "meant",
+                        Schemas.list(
+                                Schemas.text(
+                                        "name of a line whose dose of oil is meant though it is implausible; kept in a new revision")))
                 .schema();
     }
 

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.studio.answer.Fields;
 import org.stillroom.studio.store.Make;
@@ -103,13 +104,15 @@ final class MakeOperations {
     }
 
     private Reply begin(Call call) throws Exception {
-        Body body = call.body().knows(List.of("recipe", "revision", "size", "own_instruments", "lots", "droppers"));
+        Body body = call.body()
+                .knows(List.of("recipe", "revision", "size", "own_instruments", "lots", "droppers", "meant"));
         String recipe = said(body.text("recipe"));
         @Nullable Long revision = body.number("revision");
         String size = said(body.text("size"));
         boolean own = body.flag("own_instruments");
         Map<String, List<String>> lots = body.namedTexts("lots");
         Map<String, String> droppers = body.named("droppers");
+        Set<String> meant = Set.copyOf(body.texts("meant"));
         body.refuseIfAnyWrong();
         int latest = store.recipes()
                 .head(recipe)
@@ -117,7 +120,7 @@ final class MakeOperations {
                 .revision();
         int number = revision == null ? latest : (int) Math.min(revision, Integer.MAX_VALUE);
         BeginMake.Outcome outcome = new BeginMake(store)
-                .answer(recipe, number, new BeginMake.Wish(size, own, lots, droppers), call.request());
+                .answer(recipe, number, new BeginMake.Wish(size, own, lots, droppers, meant), call.request());
         if (outcome instanceof BeginMake.Outcome.Refused refused) {
             throw new Refused(Refused.IMPOSSIBLE, refused.problems());
         }

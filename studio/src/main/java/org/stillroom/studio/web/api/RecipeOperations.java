@@ -9,8 +9,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.plan.Slips;
 import org.stillroom.core.recipe.Recipe;
 import org.stillroom.studio.answer.Fields;
+import org.stillroom.studio.answer.FindingFields;
 import org.stillroom.studio.answer.desk.PlanWishes;
 import org.stillroom.studio.recipefile.RecipeWriter;
 import org.stillroom.studio.store.HistoryEntry;
@@ -186,7 +188,7 @@ final class RecipeOperations {
                 recipes.save(id, basedOn, written.title(), written.text(), written.note(), call.request()), written);
     }
 
-    private static Reply saved(Saving saving, Written written) {
+    private Reply saved(Saving saving, Written written) {
         if (saving instanceof Saving.Overtaken overtaken) {
             throw Refused.overtaken(
                     "Somebody has saved this recipe since; revision "
@@ -194,7 +196,14 @@ final class RecipeOperations {
                     written.fields(),
                     fields(overtaken.current()));
         }
-        return shown(((Saving.Saved) saving).revision());
+        Revision revision = ((Saving.Saved) saving).revision();
+        Fields fields = fields(revision)
+                .put(
+                        "asked",
+                        FindingFields.of(texts.asked(revision.text()).stream()
+                                .map(Slips.Asked::finding)
+                                .toList()));
+        return Reply.of(fields).version(revision.number());
     }
 
     private static Reply shown(Revision revision) {
@@ -279,6 +288,7 @@ final class RecipeOperations {
                         .with("title", Schemas.text(""))
                         .with("text", Schemas.text("the recipe file, as it was sent"))
                         .with("note", Schemas.orNull(Schemas.text("about the change")))
+                        .maybe("asked", Schemas.list(Schemas.ref("Finding")))
                         .schema(),
                 "Done",
                 Schemas.group()

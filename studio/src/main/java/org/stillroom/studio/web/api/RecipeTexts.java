@@ -2,6 +2,7 @@ package org.stillroom.studio.web.api;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.stillroom.core.plan.Slips;
 import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.recipe.Making;
 import org.stillroom.core.recipe.Recipe;
@@ -14,6 +15,7 @@ import org.stillroom.studio.recipefile.RecipeReading;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.PlanRecipe;
 import org.stillroom.studio.usecase.WorkedPlan;
+import org.stillroom.studio.usecase.compose.AskedDoses;
 import org.stillroom.studio.usecase.compose.HandOut;
 import org.stillroom.studio.usecase.compose.StageShelf;
 import org.stillroom.studio.usecase.shelf.MakersGrounds;
@@ -97,6 +99,11 @@ final class RecipeTexts {
             throw new Refused(Refused.IMPOSSIBLE, refused.problems());
         }
         return ((PlanRecipe.Outcome.Worked) outcome).plan();
+    }
+
+    /** Returns the doses of oil that nobody said are meant. */
+    List<Slips.Asked> asked(String text) {
+        return new AskedDoses(store.recipes(), ounce()).of(text);
     }
 
     /** Returns a recipe file as it leaves the studio. */

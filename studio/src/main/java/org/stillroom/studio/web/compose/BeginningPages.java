@@ -30,7 +30,7 @@ final class BeginningPages {
 
     void routes(Doors doors) {
         doors.get("/compose", this::list)
-                .get("/compose/new", visit -> beginning(visit, new ImportRecipes.Imported(List.of(), List.of())))
+                .get("/compose/new", visit -> beginning(visit, ImportRecipes.Imported.NOTHING))
                 .post("/compose/new", this::begin)
                 .post("/compose/example", this::example)
                 .post("/compose/import", this::bringIn);
@@ -86,7 +86,9 @@ final class BeginningPages {
     /** What is refused comes back with its text, to be put right in place. */
     private void bringIn(Visit visit) throws IOException {
         ImportRecipes.Imported imported = imports().answer(given(visit), visit.request());
-        if (imported.refused().isEmpty()) {
+        if (imported.refused().isEmpty() && !imported.asked().isEmpty()) {
+            beginning(visit, imported);
+        } else if (imported.refused().isEmpty()) {
             List<String> ids = imported.ids();
             visit.goOn(ids.isEmpty() ? "/compose/new" : "/compose/" + ids.get(ids.size() - 1));
         } else {

@@ -12,6 +12,7 @@ import org.stillroom.core.ingredient.DoseUnits;
 import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.plan.Planner;
+import org.stillroom.core.plan.Slips;
 import org.stillroom.core.quantity.Span;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.recipe.LineAmount;
@@ -166,6 +167,17 @@ public record ComposeView(
      * @param press what the button that takes it says to the form; empty where the ingredient is not listed, so that nothing can be typed
      */
     public record Offer(String told, String press, String take) {}
+
+    /** Returns the question whether a line's dose of oil is meant; null where there is none, or it is answered. */
+    public Slips.@Nullable Asked question(LineRow line) {
+        WorkedPlan worked = composed.worked();
+        return worked == null
+                ? null
+                : Slips.asked(worked.plan()).stream()
+                        .filter(asked -> asked.from() == null && asked.line() == line.place())
+                        .findFirst()
+                        .orElse(null);
+    }
 
     /** Returns what batches would put right of a line's ingredient. */
     public List<Offer> offers(LineRow line) {

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
+import java.util.Set;
 import org.stillroom.core.plan.Way;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.studio.store.Batch;
@@ -138,6 +139,7 @@ public final class MakeRoom implements Room {
         model.put("problems", problems);
         model.put("learnt", learnt(visit, revision, lots));
         model.put("minding", begin.minding(revision));
+        model.put("asked", begin.asked(revision));
         visit.page(visit.words().say("make.beginTitle", revision.title()), key())
                 .style("make.css")
                 .show("make/begin.jte", model);
@@ -186,7 +188,11 @@ public final class MakeRoom implements Room {
         Map<String, String> droppers = new LinkedHashMap<>();
         begin.linesInDrops(revision).forEach(name -> droppers.put(name, visit.field("dropper:" + name)));
         BeginMake.Wish wish = new BeginMake.Wish(
-                visit.field("size"), visit.field("instruments").equals("mine"), lots, droppers);
+                visit.field("size"),
+                visit.field("instruments").equals("mine"),
+                lots,
+                droppers,
+                Set.copyOf(visit.context().formParams("meant")));
         BeginMake.Outcome outcome = begin.answer(revision.recipe(), revision.number(), wish, visit.request());
         if (outcome instanceof BeginMake.Outcome.Begun done) {
             visit.goOn("/make/" + done.make().id());

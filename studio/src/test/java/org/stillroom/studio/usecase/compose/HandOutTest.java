@@ -2,7 +2,9 @@ package org.stillroom.studio.usecase.compose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -55,6 +57,20 @@ class HandOutTest {
         assertThat(handedOut(text))
                 .startsWith(text + HandOut.START + "\n# " + Safety.STANDING + "\n# stop, not for drinking: ")
                 .contains("pennyroyal oil");
+    }
+
+    @Test
+    void aDoseThatIsHardlyMeantIsAskedWhenItLeavesAndWhenItComesIn() {
+        String asked =
+                DRINK.replace("OIL, dose: 0.02 g/L", "OIL, amount: 12 ml").replace("OIL", "caraway oil");
+        assertThat(handedOut(asked)).contains("# caution, is this meant?: ", "“meant: ");
+        ImportRecipes imports = new ImportRecipes(store.recipes(), OunceMeaning.US_FLUID);
+        byte[] bytes = asked.getBytes(StandardCharsets.UTF_8);
+        ImportRecipes.Imported imported = imports.answer(List.of(new ImportRecipes.Given("drink.yaml", bytes)), "in");
+        assertThat(imported.asked()).containsOnlyKeys(imported.ids().get(0));
+        assertThat(imported.asked().get(imported.ids().get(0)))
+                .extracting(each -> each.finding().verdict())
+                .containsExactly("is this meant?");
     }
 
     @Test

@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -22,6 +23,7 @@ import org.stillroom.studio.store.Instrument;
 import org.stillroom.studio.store.InstrumentSheet;
 import org.stillroom.studio.store.Lot;
 import org.stillroom.studio.store.LotSheet;
+import org.stillroom.studio.store.Make;
 import org.stillroom.studio.store.Revision;
 import org.stillroom.studio.usecase.left.LeftOver;
 import org.stillroom.studio.usecase.shelf.KeepCalibration;
@@ -360,6 +362,7 @@ class MakeTest {
         String essence = kitchen.saved("Bay essence", """
                 stillroom: 1
                 title: Bay essence
+                makes: essence
                 target: {volume: 100 ml}
                 ingredients:
                   - {name: laurel oil, kind: essential oil}
@@ -498,6 +501,36 @@ class MakeTest {
                 .id();
         kitchen.finishAsAsked(other);
         assertThat(kitchen.state(other).minding().notForDrinking()).hasSize(1);
+    }
+
+    /** Millilitres for drops: nothing begins before it is answered, the answer is kept, and the step still says it. */
+    @Test
+    void anImplausibleDoseIsAskedBeforeAMakeBeginsAndTheAnswerIsKept() {
+        String recipe = kitchen.saved(
+                "Laurel",
+                Kitchen.BAY
+                        .replace("ingredients:\n", "ingredients:\n  - {name: laurel oil, kind: essential oil}\n")
+                        .replace("lines:\n", "lines:\n  - {use: laurel oil, amount: 3 ml}\n"));
+        BeginMake begin = new BeginMake(kitchen.store);
+        BeginMake.Wish unsaid = new BeginMake.Wish("", false, Map.of(), Map.of());
+        BeginMake.Outcome refused = begin.answer(recipe, 1, unsaid, Kitchen.request());
+        assertThat(((BeginMake.Outcome.Refused) refused).problems())
+                .extracting(Finding::rule)
+                .containsExactly("dose-implausible", "dose-to-answer");
+        assertThat(kitchen.store.makes().open()).isEmpty();
+        BeginMake.Wish answered = new BeginMake.Wish("", false, Map.of(), Map.of(), Set.of("laurel oil"));
+        BeginMake.Outcome begun = begin.answer(recipe, 1, answered, Kitchen.request());
+        Make make = ((BeginMake.Outcome.Begun) begun).make();
+        assertThat(make.revision()).isEqualTo(2);
+        assertThat(kitchen.store.recipes().revision(recipe, 2).orElseThrow().text())
+                .contains("meant:", "g/L of laurel oil");
+        MakeState state = kitchen.state(make.id());
+        assertThat(state.minded(state.step("1/line-1")))
+                .filteredOn(finding -> finding.rule().equals("dose-implausible"))
+                .extracting(Finding::verdict)
+                .containsExactly("meant, says its maker");
+        BeginMake.Outcome again = begin.answer(recipe, 2, unsaid, Kitchen.request());
+        assertThat(again).isInstanceOf(BeginMake.Outcome.Begun.class);
     }
 
     @Test
