@@ -149,6 +149,7 @@ class NotKnownTest {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 all.tables());
         Safety safety = drink("sage oil").knowing(none).safety();
         assertThat(safety.findings()).anyMatch(finding -> finding.verdict().equals("no limit known"));
