@@ -12,9 +12,6 @@ public record ExtractStrength(double times, double byFactor) {
     /** What two samples must differ by to be told apart: 0.15 to 0.30 of the stronger for smells, 0.3 for caffeine's bitterness; from memory. */
     public static final double ONE_COMPARISON = 1.3;
 
-    /** Student's t for the central 90 %, by degrees of freedom from 1. */
-    private static final double[] STUDENT = {6.314, 2.920, 2.353, 2.132, 2.015, 1.943, 1.895, 1.860, 1.833};
-
     public ExtractStrength {
         if (!(times > 0.0 && times < Double.POSITIVE_INFINITY && byFactor >= 1.0)) {
             throw new IllegalArgumentException(
@@ -48,8 +45,7 @@ public record ExtractStrength(double times, double byFactor) {
             double squares = comparisons.stream()
                     .mapToDouble(each -> Math.pow(Math.log(each.ofRecipe() / each.ofOther()) - mean, 2))
                     .sum();
-            double student = STUDENT[Math.min(count - 1, STUDENT.length) - 1];
-            half = Math.max(half, student * Math.sqrt(squares / (count - 1) / count));
+            half = Math.max(half, Student.central90(count - 1) * Math.sqrt(squares / (count - 1) / count));
         }
         return new ExtractStrength(Math.exp(mean), Math.exp(half));
     }

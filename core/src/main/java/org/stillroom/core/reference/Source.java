@@ -109,6 +109,7 @@ public enum Source {
     USDA_SR("USDA National Nutrient Database for Standard Reference, abbreviated file", Standing.SECONDARY),
     RETAINED("Liquid that a marc holds, from yields of tinctures", Standing.OWN),
     STEEPING("Rates of extraction, from the times after which handbooks stop", Standing.OWN),
+    STEEPING_SAMPLES("Your own samples, fitted by least squares to an extraction of first order", Standing.OWN),
     EXTRACTION_PRACTICE("Handbook rules of strength for macerating", Standing.FROM_MEMORY),
     VAPOUR_LIQUID("Activity of ethanol and water by NRTL, from an open collection of parameters", Standing.SECONDARY),
     RAYLEIGH("Rayleigh: On the distillation of binary mixtures, Phil. Mag. 4, 1902", Standing.FROM_MEMORY),

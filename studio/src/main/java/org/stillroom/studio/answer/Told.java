@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.gauging.Gauged.Interval;
+import org.stillroom.core.liquid.Bounded;
 import org.stillroom.core.liquid.DoubtWord;
 import org.stillroom.core.liquid.Estimate;
 import org.stillroom.core.liquid.Figures;
@@ -51,15 +52,25 @@ public final class Told {
      *
      * @param estimate null where the liquid has none such
      * @param ends where it lies in nine cases of ten, where scripts are told that beside the value; else null
+     * @param uneven the same, where the doubt is not alike to both sides and no half-width says it; else null
      */
     public record Row(
             Name name,
             @Nullable Estimate estimate,
             DoubtWord word,
-            @Nullable Ends ends) {}
+            @Nullable Ends ends,
+            @Nullable Ends uneven) {}
 
-    /** The ends of the central 90 %. */
-    public record Ends(double low, double high) {}
+    /**
+     * The ends of the central 90 %.
+     *
+     * @param high infinite where nothing bounds it
+     */
+    public record Ends(double low, double high) {
+        public boolean isOpen() {
+            return high == Double.POSITIVE_INFINITY;
+        }
+    }
 
     /** What is told besides, in sentences. */
     public record Section(String heading, List<String> sentences) {
@@ -81,15 +92,28 @@ public final class Told {
     /** Adds a figure that may not be known; where it is not, a script sees null. */
     public Told putOrNone(Name name, @Nullable Estimate estimate) {
         if (estimate == null) {
-            rows.add(new Row(name, null, DoubtWord.NONE, null));
+            rows.add(new Row(name, null, DoubtWord.NONE, null, null));
             return this;
         }
         return put(name, estimate);
     }
 
+    /** Adds a figure whose doubt need not be alike to both sides. */
+    public Told put(Name name, Bounded bounded) {
+        Estimate estimate = bounded.toEstimate();
+        Ends uneven = bounded.isEven() ? null : new Ends(bounded.low(), bounded.high());
+        rows.add(new Row(name, estimate, DoubtWord.ofPart(estimate), null, uneven));
+        return this;
+    }
+
+    /** Adds a figure that may not be known, and whose doubt need not be alike to both sides. */
+    public Told putOrNone(Name name, @Nullable Bounded bounded) {
+        return bounded == null ? putOrNone(name, (Estimate) null) : put(name, bounded);
+    }
+
     /** Adds a figure whose doubt has a word of its own. */
     public Told put(Name name, Estimate estimate, DoubtWord word) {
-        rows.add(new Row(name, estimate, word, null));
+        rows.add(new Row(name, estimate, word, null, null));
         return this;
     }
 
@@ -97,7 +121,7 @@ public final class Told {
     public Told put(org.stillroom.core.liquid.Figure figure, Interval interval) {
         Estimate estimate = new Estimate(interval.value(), interval.halfWidth());
         Ends ends = new Ends(interval.low(), interval.high());
-        rows.add(new Row(Name.of(figure, Temperature.TWENTY_CELSIUS), estimate, DoubtWord.of(figure, estimate), ends));
+        rows.add(new Row(Name.of(figure, Temperature.TWENTY_CELSIUS), estimate, DoubtWord.of(figure, estimate), ends, null));
         return this;
     }
 
@@ -154,7 +178,7 @@ public final class Told {
     public Told put(org.stillroom.core.liquid.Figure figure, Figures figures) {
         Name name = Name.of(figure, figures.temperature());
         if (!figures.has(figure)) {
-            rows.add(new Row(name, null, DoubtWord.NONE, null));
+            rows.add(new Row(name, null, DoubtWord.NONE, null, null));
             return this;
         }
         Estimate estimate = new Estimate(figures.value(figure), figures.doubt(figure));
@@ -219,10 +243,26 @@ public final class Told {
     public Fields fields() {
         Fields fields = new Fields();
         Fields doubt = new Fields();
+        Fields spread = new Fields();
         rows.forEach(row -> put(row, fields, doubt));
+        rows.forEach(row -> putSpread(row, spread));
         further.forEach(each -> each.accept(fields));
         series.forEach(each -> fields.put(each.key(), each.fields()));
-        return (rows.isEmpty() ? fields : fields.put("doubt", doubt)).put("findings", FindingFields.of(findings));
+        if (!rows.isEmpty()) {
+            fields.put("doubt", doubt);
+        }
+        if (rows.stream().anyMatch(row -> row.uneven() != null)) {
+            fields.put("spread", spread);
+        }
+        return fields.put("findings", FindingFields.of(findings));
+    }
+
+    private static void putSpread(Row row, Fields spread) {
+        Ends uneven = row.uneven();
+        if (uneven != null) {
+            Fields ends = new Fields().put("low", uneven.low());
+            spread.put(row.name().key(), uneven.isOpen() ? ends.putNone("high") : ends.put("high", uneven.high()));
+        }
     }
 
     private static void put(Row row, Fields fields, Fields doubt) {
@@ -234,7 +274,7 @@ public final class Told {
             doubt.putNone(key);
             return;
         }
-        doubt.put(key, estimate.doubt());
+        doubt.putOrNone(key, Double.isInfinite(estimate.doubt()) ? null : (Double) estimate.doubt());
         if (ends == null) {
             fields.put(key, estimate.value());
         } else {

@@ -35,8 +35,8 @@ record ToldAnswer(Told told) implements Answer {
             @Nullable Estimate estimate = row.estimate();
             if (estimate != null) {
                 Told.Name name = row.name();
-                String value = Figure.decimals(estimate.value(), name.decimals());
-                table.row(name.label(), value, name.unit(), row.word().label(), halfWidth(estimate, name));
+                String value = Figure.decimals(estimate.value(), name.decimalsOf(estimate.value()));
+                table.row(name.label(), value, name.unit(), row.word().label(), doubt(row, estimate));
                 doubted |= estimate.doubt() > 0.0;
             }
         }
@@ -79,13 +79,24 @@ record ToldAnswer(Told told) implements Answer {
         return table;
     }
 
+    /** Shows how far a figure may be off: its half-width, or its ends where it is not alike to both sides. */
+    private static String doubt(Told.Row row, Estimate estimate) {
+        Told.Ends uneven = row.uneven();
+        if (uneven == null) {
+            return halfWidth(estimate, row.name());
+        }
+        int decimals = row.name().decimalsOf(estimate.value());
+        String low = Figure.decimals(uneven.low(), decimals);
+        return uneven.isOpen() ? low + " or more" : low + " to " + Figure.decimals(uneven.high(), decimals);
+    }
+
     /** Shows a half-width in the decimals of its figure, or in one more where it would vanish. */
     private static String halfWidth(Estimate estimate, Told.Name name) {
         double doubt = estimate.doubt();
         if (doubt == 0.0) {
             return "";
         }
-        int decimals = name.decimals();
+        int decimals = name.decimalsOf(estimate.value());
         boolean vanishes = doubt < 0.5 * Math.pow(10, -decimals);
         return "± " + Figure.decimals(doubt, vanishes ? decimals + 1 : decimals);
     }

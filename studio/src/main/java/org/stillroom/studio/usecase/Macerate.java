@@ -8,7 +8,8 @@ import org.stillroom.core.extraction.Maceration;
 import org.stillroom.core.extraction.Maceration.Charge;
 import org.stillroom.core.extraction.Maceration.Pressing;
 import org.stillroom.core.extraction.PlantSort;
-import org.stillroom.core.extraction.Steeping;
+import org.stillroom.core.extraction.SteepingFit;
+import org.stillroom.core.liquid.Bounded;
 import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.liquid.Estimate;
 import org.stillroom.core.quantity.Strength;
@@ -106,11 +107,14 @@ public final class Macerate {
     /**
      * A sealed jar in a warm bath.
      *
-     * @param tasteFrom hour
-     * @param littleLeft hour
+     * @param tasteFrom hour, or null where the maker's samples leave it open
+     * @param littleLeft hour, likewise
      * @param pressure over that of the room, bar
      */
-    public record Bath(Estimate tasteFrom, Estimate littleLeft, Estimate pressure) {}
+    public record Bath(
+            @Nullable Bounded tasteFrom,
+            @Nullable Bounded littleLeft,
+            Estimate pressure) {}
 
     /**
      * A cream siphon.
@@ -133,7 +137,7 @@ public final class Macerate {
      * @param sugaring sugar that is put on the plants, or null
      * @param way how it is drawn
      * @param celsius where the jar stands
-     * @param steeping fitted to the maker's samples, or null
+     * @param samples what fits the maker's own, or null
      * @param end what is made of it, or null
      */
     public record Asked(
@@ -147,7 +151,7 @@ public final class Macerate {
             @Nullable Sugaring sugaring,
             Way way,
             double celsius,
-            @Nullable Steeping steeping,
+            @Nullable SteepingFit samples,
             @Nullable End end) {
         public Asked {
             charges = List.copyOf(charges);
@@ -174,8 +178,9 @@ public final class Macerate {
      * @param held by the marc, mL
      * @param yield of what the plants gave, %
      * @param plantPerLitre g of plant per litre of it
-     * @param tasteFrom day, or null where no rate is known
-     * @param littleLeft day, or null where no rate is known
+     * @param tasteFrom day, or null where no rate is known or samples leave it open
+     * @param littleLeft day, likewise
+     * @param fit what the maker's own samples say, or null
      * @param sugared what sugar on the plants comes to, or null
      * @param bath what a warm bath comes to, or null
      * @param siphon how a siphon is filled, or null
@@ -183,15 +188,16 @@ public final class Macerate {
      * @param findings what to know
      */
     public record Found(
-            Estimate volume,
+            Bounded volume,
             Estimate strength,
             Estimate sugar,
             Estimate ownSugar,
             Estimate held,
-            Estimate yield,
-            Estimate plantPerLitre,
-            @Nullable Estimate tasteFrom,
-            @Nullable Estimate littleLeft,
+            Bounded yield,
+            Bounded plantPerLitre,
+            @Nullable Bounded tasteFrom,
+            @Nullable Bounded littleLeft,
+            @Nullable SteepingFit fit,
             @Nullable Sugared sugared,
             @Nullable Bath bath,
             @Nullable Siphon siphon,
@@ -231,22 +237,27 @@ public final class Macerate {
         workings.step("comes", comes.millilitres(), "mL at 20 °C", Source.BALANCE);
         workings.step("strength of it", comes.strength(), "% vol at 20 °C", Source.VOLUME_MODEL);
         MacerateDoubt doubt = MacerateDoubt.of(asked, course);
-        double perLitre = 1000.0 * last.plants() / comes.millilitres();
         double own = 1000.0 * Maceration.juice(asked.charges()).sugars() * course.part() / comes.millilitres();
         Estimate volume = new Estimate(comes.millilitres(), heldDoubt);
+        Bounded bounded = Bounded.within(volume, 0.0, Double.POSITIVE_INFINITY);
+        double plants = 1000.0 * last.plants();
         List<Finding> findings = MacerateFindings.of(asked, course);
         return new Found(
-                volume,
+                bounded,
                 new Estimate(comes.strength(), doubt.strength()),
                 new Estimate(comes.sugar(), doubt.sugar()),
                 new Estimate(own, doubt.ownSugar()),
                 new Estimate(last.held(), heldDoubt),
-                new Estimate(
-                        100.0 * course.part(),
-                        100.0 * Math.hypot(course.flowDoubt(asked), heldDoubt / (last.volume() + last.held()))),
-                new Estimate(perLitre, perLitre * heldDoubt / comes.millilitres()),
+                Bounded.within(
+                        new Estimate(
+                                100.0 * course.part(),
+                                100.0 * Math.hypot(course.flowDoubt(asked), heldDoubt / (last.volume() + last.held()))),
+                        0.0,
+                        100.0),
+                new Bounded(plants / bounded.value(), plants / bounded.high(), plants / bounded.low()),
                 MacerateTime.days(asked, TASTE_FROM),
                 MacerateTime.days(asked, LITTLE_LEFT),
+                asked.samples(),
                 MacerateSugar.of(asked, course),
                 MacerateTime.bath(asked, last.liquid()),
                 MacerateTime.siphon(asked),

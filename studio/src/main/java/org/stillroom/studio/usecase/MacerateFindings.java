@@ -7,6 +7,7 @@ import org.stillroom.core.extraction.Maceration;
 import org.stillroom.core.extraction.Maceration.Charge;
 import org.stillroom.core.extraction.Plant;
 import org.stillroom.core.extraction.PlantSort;
+import org.stillroom.core.extraction.SteepingFit;
 import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.liquid.MadeUp;
 import org.stillroom.core.quantity.QuantityWords;
@@ -68,7 +69,10 @@ final class MacerateFindings {
             case BATH -> findings.add(bath(asked.celsius()));
             case SIPHON -> findings.add(siphon());
         }
-        if (asked.steeping() == null && asked.way() != Macerate.Way.SIPHON) {
+        SteepingFit fit = asked.samples();
+        if (fit != null) {
+            SteepingFinding.of(fit, findings);
+        } else if (asked.way() != Macerate.Way.SIPHON) {
             findings.add(weakDays(asked.celsius()));
         }
         double wood = asked.charges().stream()

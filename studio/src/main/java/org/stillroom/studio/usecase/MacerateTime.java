@@ -4,6 +4,8 @@ import org.jspecify.annotations.Nullable;
 import org.stillroom.core.extraction.Maceration.Charge;
 import org.stillroom.core.extraction.SealedJar;
 import org.stillroom.core.extraction.Steeping;
+import org.stillroom.core.extraction.SteepingFit;
+import org.stillroom.core.liquid.Bounded;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Estimate;
 import org.stillroom.studio.usecase.Macerate.Asked;
@@ -18,14 +20,14 @@ final class MacerateTime {
 
     private MacerateTime() {}
 
-    /** Returns the day on which so much has come, a part of 1; null under pressure, where nobody knows a rate. */
-    static @Nullable Estimate days(Asked asked, double part) {
+    /** Returns the day on which so much has come, a part of 1; null under pressure, or where the maker's samples leave it open. */
+    static @Nullable Bounded days(Asked asked, double part) {
         if (asked.way() == Way.SIPHON) {
             return null;
         }
-        Steeping steeping = slowest(asked);
-        double days = steeping.daysTo(part);
-        return new Estimate(days, days * (steeping.perDayDoubt() - 1.0 / steeping.perDayDoubt()) / 2.0);
+        SteepingFit own = asked.samples();
+        Steeping steeping = own == null ? slowest(asked) : own.steeping();
+        return steeping == null ? null : steeping.daysTo(part);
     }
 
     /**
@@ -34,18 +36,18 @@ final class MacerateTime {
      * @throws Impossible when it is too warm for a sealed jar
      */
     static Macerate.@Nullable Bath bath(Asked asked, Contents liquid) {
-        Estimate taste = days(asked, Macerate.TASTE_FROM);
-        Estimate done = days(asked, Macerate.LITTLE_LEFT);
-        if (asked.way() != Way.BATH || taste == null || done == null) {
+        if (asked.way() != Way.BATH) {
             return null;
         }
+        Bounded taste = days(asked, Macerate.TASTE_FROM);
+        Bounded done = days(asked, Macerate.LITTLE_LEFT);
         Estimate pressure = Impossible.unless(
                 "temperature", "Warm it less, such as 50C.", () -> SealedJar.pressure(liquid, asked.celsius()));
         return new Macerate.Bath(hours(taste), hours(done), pressure);
     }
 
-    private static Estimate hours(Estimate days) {
-        return new Estimate(24.0 * days.value(), 24.0 * days.doubt());
+    private static @Nullable Bounded hours(@Nullable Bounded days) {
+        return days == null ? null : days.times(24.0);
     }
 
     /** Returns the fillings of a siphon, or null where none is asked. */
@@ -59,10 +61,6 @@ final class MacerateTime {
     }
 
     private static Steeping slowest(Asked asked) {
-        Steeping own = asked.steeping();
-        if (own != null) {
-            return own;
-        }
         Steeping slowest = Steeping.of(asked.charges().get(0).plant().sort(), asked.celsius());
         for (Charge charge : asked.charges()) {
             Steeping each = Steeping.of(charge.plant().sort(), asked.celsius());

@@ -311,6 +311,43 @@ class FlavourCommandsTest {
     }
 
     @Test
+    void samplesSayWhatTheyLeaveOpen() {
+        String herbs = "macerate --plant dried~herbs --mass 100g --solvent 1L --strength 60%";
+        Desk.Run bounded = Desk.ask(herbs + " --sample 1=18 --sample 3=45 --sample 7=75 --sample 14,0=94 --sample 21=99");
+        assertThat(rules(bounded.json())).contains("samples-level-off").doesNotContain("steeping-weak");
+        JsonNode days = bounded.json().get("spread").get("little_left_from_day");
+        assertThat(days.get("low").doubleValue()).isPositive().isLessThan(bounded.number("little_left_from_day"));
+        assertThat(days.get("high").doubleValue()).isGreaterThan(bounded.number("little_left_from_day"));
+        JsonNode reached = bounded.json().get("spread").get("reached_percent");
+        assertThat(reached.get("high").doubleValue()).isBetween(bounded.number("reached_percent"), 100.0);
+        assertThat(bounded.number("samples_end")).isCloseTo(100, within(2.0));
+        JsonNode bent = Desk.ask(herbs + " --sample 1=10 --sample 2=19 --sample 3=26").json();
+        assertThat(bent.get("spread").get("little_left_from_day").get("high").isNull()).isTrue();
+        assertThat(bent.get("doubt").get("samples_end").isNull()).isTrue();
+        assertThat(Desk.type(herbs + " --sample 1=10 --sample 2=19 --sample 3=26").out())
+                .containsPattern("little left to gain from day .* or more");
+        JsonNode line = Desk.ask(herbs + " --sample 1=10 --sample 2=20 --sample 3=30").json();
+        assertThat(rules(line)).contains("samples-no-end");
+        assertThat(line.get("little_left_from_day").isNull()).isTrue();
+        assertThat(rules(Desk.ask(herbs + " --sample 1=10 --sample 2=10 --sample 3=10").json()))
+                .contains("samples-stand");
+        assertThat(rules(Desk.ask(herbs + " --sample 1=10 --sample 3=70 --sample 7=60").json()))
+                .contains("samples-fall");
+        Desk.Run falls = Desk.type(herbs + " --sample 1=50 --sample 3=40 --sample 7=20");
+        assertThat(falls.exit()).isEqualTo(2);
+        assertThat(falls.err()).contains("--sample", "from 50 on day 1 to 20 on day 7");
+    }
+
+    /** The rates of the table are in doubt by a factor, and no day lies before the first. */
+    @Test
+    void noDayIsBelowZero() {
+        Desk.Run run = Desk.ask("macerate --plant dried~herbs --mass 100g --solvent 1L --strength 60%");
+        JsonNode taste = run.json().get("spread").get("taste_from_day");
+        assertThat(taste.get("low").doubleValue()).isCloseTo(run.number("taste_from_day") / 3, within(1e-9));
+        assertThat(taste.get("high").doubleValue()).isCloseTo(run.number("taste_from_day") * 3, within(1e-9));
+    }
+
+    @Test
     void aStillRunsOnPaperWithItsNotice() {
         JsonNode answer = Desk.ask("still --charge 10L --strength 30% --to 40%").json();
         double ethanol = answer.get("distillate_ml").doubleValue()

@@ -12,7 +12,7 @@ import org.stillroom.core.extraction.Maceration.Charge;
 import org.stillroom.core.extraction.Maceration.Pressing;
 import org.stillroom.core.extraction.Plant;
 import org.stillroom.core.extraction.Plants;
-import org.stillroom.core.extraction.Steeping;
+import org.stillroom.core.extraction.SteepingFit;
 import org.stillroom.core.extraction.Tincture;
 import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.liquid.MadeUp;
@@ -60,7 +60,7 @@ final class MacerateAsked {
                     "percolate", "solvent runs through the marc or is left on it again.", "Leave one of the two out.");
         }
         Macerate.Sugaring sugaring = sugaring(asked, solvent);
-        Steeping steeping = steeping(asked);
+        SteepingFit samples = samples(asked);
         Macerate.Way way = way(asked);
         Optional<Temperature> temperature = way == Macerate.Way.BATH && !asked.isTyped("temperature")
                 ? Optional.of(new Temperature(BATH))
@@ -78,7 +78,7 @@ final class MacerateAsked {
                 sugaring,
                 way,
                 temperature.orElseThrow().celsius(),
-                steeping,
+                samples,
                 end);
     }
 
@@ -274,29 +274,33 @@ final class MacerateAsked {
         return new Macerate.Liqueur(new Finishing.Wanted(mark.get().millilitres(), percent, gramsPerLitre), with.get());
     }
 
-    private static @Nullable Steeping steeping(AskedTexts asked) {
-        List<Steeping.Sample> samples = new ArrayList<>();
+    private static @Nullable SteepingFit samples(AskedTexts asked) {
+        List<SteepingFit.Sample> samples = new ArrayList<>();
         for (String text : asked.texts("sample")) {
             asked.read("sample", text, MacerateAsked::sample).ifPresent(samples::add);
         }
-        if (samples.isEmpty()) {
+        if (samples.size() < asked.texts("sample").size() || samples.isEmpty()) {
             return null;
         }
-        if (samples.size() < 3) {
+        try {
+            return SteepingFit.of(samples);
+        } catch (IllegalArgumentException unfit) {
             asked.object(
-                    "sample", "three samples or more tell a rate, not " + samples.size() + ".", "Taste on more days.");
+                    "sample",
+                    unfit.getMessage() + ".",
+                    "Taste on more days; leave out a sample that slipped, and ask whether some was diluted, kept warm or "
+                            + "left open: oils escape and fade.");
             return null;
         }
-        return Steeping.fitted(samples);
     }
 
-    private static Understanding<Steeping.Sample> sample(String text) {
-        if (text.strip().matches("\\d{1,4}([.]\\d{1,3})?=\\d{1,6}([.]\\d{1,6})?")) {
-            String[] sides = text.strip().split("=", -1);
+    private static Understanding<SteepingFit.Sample> sample(String text) {
+        if (text.strip().matches("\\d{1,4}([.,]\\d{1,3})?=\\d{1,6}([.,]\\d{1,6})?")) {
+            String[] sides = text.strip().replace(',', '.').split("=", -1);
             double days = Double.parseDouble(sides[0]);
             double found = Double.parseDouble(sides[1]);
             if (days > 0.0 && found > 0.0) {
-                return new Understanding.Understood<>(new Typed<>(text, new Steeping.Sample(days, found)));
+                return new Understanding.Understood<>(new Typed<>(text, new SteepingFit.Sample(days, found)));
             }
         }
         return new Understanding.Refused<>(text, "a sample is a day and what was found, such as 3=41");

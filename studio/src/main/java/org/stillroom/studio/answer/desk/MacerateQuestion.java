@@ -5,7 +5,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.extraction.Maceration.Charge;
+import org.stillroom.core.extraction.Steeping;
+import org.stillroom.core.extraction.SteepingFit;
 import org.stillroom.core.extraction.Tincture;
+import org.stillroom.core.liquid.Bounded;
 import org.stillroom.core.liquid.Estimate;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.answer.Told;
@@ -132,6 +135,8 @@ final class MacerateQuestion extends DeskQuestion {
                 "plant_g_per_l",
                 "taste_from_day",
                 "little_left_from_day",
+                "samples_end",
+                "reached_percent",
                 "undissolved_sugar_g",
                 "comes_back_ml",
                 "before_ml",
@@ -181,6 +186,7 @@ final class MacerateQuestion extends DeskQuestion {
                 .put(new Name("plant_g_per_l", "plant in it", "g/L", 0), found.plantPerLitre())
                 .putOrNone(new Name("taste_from_day", "taste from day", "", 1), found.tasteFrom())
                 .putOrNone(new Name("little_left_from_day", "little left to gain from day", "", 1), found.littleLeft());
+        putFit(told, found.fit());
         putSugared(told, found.sugared());
         putWay(told, found);
         if (asked.has("yield")) {
@@ -199,8 +205,9 @@ final class MacerateQuestion extends DeskQuestion {
     private static void putWay(Told told, Found found) {
         Macerate.Bath bath = found.bath();
         if (bath != null) {
-            told.put(new Name("taste_from_hour", "taste from hour", "", 0), bath.tasteFrom())
-                    .put(new Name("little_left_from_hour", "little left to gain from hour", "", 0), bath.littleLeft())
+            told.putOrNone(new Name("taste_from_hour", "taste from hour", "", 0), bath.tasteFrom())
+                    .putOrNone(
+                            new Name("little_left_from_hour", "little left to gain from hour", "", 0), bath.littleLeft())
                     .put(new Name("pressure_bar", "pressure in the jar, over the room's", "bar", 2), bath.pressure());
         }
         Macerate.Siphon siphon = found.siphon();
@@ -209,6 +216,19 @@ final class MacerateQuestion extends DeskQuestion {
                             new Name("siphon_fillings", "fillings of a siphon of half a litre", "", 0),
                             new Estimate(siphon.fillings(), 0.0))
                     .put(new Name("gas_charges", "charges of gas", "", 0), new Estimate(siphon.charges(), 0.0));
+        }
+    }
+
+    private static void putFit(Told told, @Nullable SteepingFit fit) {
+        if (fit == null) {
+            return;
+        }
+        Steeping steeping = fit.steeping();
+        told.putOrNone(new Name("samples_end", "your samples go to", "", Name.IN_FIGURES), fit.end());
+        if (steeping != null) {
+            told.put(
+                    new Name("reached_percent", "of it there with the last sample", "%", 0),
+                    steeping.partAfter(fit.last()).times(100.0));
         }
     }
 
@@ -246,12 +266,17 @@ final class MacerateQuestion extends DeskQuestion {
         if (added == null) {
             return;
         }
-        told.put(new Name("add_solvent_ml", "add of the same spirit", "mL at 20 °C", 0), added.solvent())
-                .put(new Name("add_spirit_ml", "add of the strong spirit", "mL at 20 °C", 0), added.spirit())
-                .put(new Name("add_sugar_g", "add sugar", "g", 0), added.sugar())
-                .put(new Name("add_water_g", "add water", "g", 0), added.water())
+        told.put(new Name("add_solvent_ml", "add of the same spirit", "mL at 20 °C", 0), amount(added.solvent()))
+                .put(new Name("add_spirit_ml", "add of the strong spirit", "mL at 20 °C", 0), amount(added.spirit()))
+                .put(new Name("add_sugar_g", "add sugar", "g", 0), amount(added.sugar()))
+                .put(new Name("add_water_g", "add water", "g", 0), amount(added.water()))
                 .put(new Name("made_ml", "makes", "mL at 20 °C", 0), added.volume())
                 .putStrength(new Name("made_vol_percent", "strength then", "% vol at 20 °C", 1), added.strength());
+    }
+
+    /** An amount in its doubt, which is never less than none. */
+    private static Bounded amount(Estimate estimate) {
+        return Bounded.within(estimate, 0.0, Double.POSITIVE_INFINITY);
     }
 
     /** What comes grows in proportion to plant and solvent together, so that one trial tells how much to take. */
@@ -276,7 +301,7 @@ final class MacerateQuestion extends DeskQuestion {
                         : new Macerate.Sugaring(factor * sugaring.grams(), sugaring.order(), factor * sugaring.first()),
                 trial.way(),
                 trial.celsius(),
-                trial.steeping(),
+                trial.samples(),
                 trial.end());
     }
 }

@@ -62,13 +62,27 @@ public record Asked(List<AskedField> fields, @Nullable Told told, List<Workings.
                 : words.number(estimate.value(), row.name().decimalsOf(estimate.value()));
     }
 
-    /** Returns the half-width of the central 90 %, in one decimal more where it would vanish; empty where there is none. */
+    /** Returns the half-width of the central 90 %, or its ends where they are not alike to both sides. */
     public String doubt(Told.Row row, Words words) {
+        Estimate estimate = row.estimate();
+        Told.Ends uneven = row.uneven();
+        if (estimate == null || uneven == null) {
+            return halfWidth(row, words);
+        }
+        int decimals = row.name().decimalsOf(estimate.value());
+        String low = words.number(uneven.low(), decimals);
+        return uneven.isOpen()
+                ? words.say("tables.orMore", low)
+                : words.say("tables.from", low, words.number(uneven.high(), decimals));
+    }
+
+    /** Returns the half-width of the central 90 %, in one decimal more where it would vanish; empty where there is none. */
+    private static String halfWidth(Told.Row row, Words words) {
         Estimate estimate = row.estimate();
         if (estimate == null || estimate.doubt() == 0.0) {
             return "";
         }
-        int decimals = row.name().decimals();
+        int decimals = row.name().decimalsOf(estimate.value());
         boolean vanishes = estimate.doubt() < 0.5 * Math.pow(10, -decimals);
         return "± " + words.number(estimate.doubt(), vanishes ? decimals + 1 : decimals);
     }
