@@ -1,7 +1,9 @@
 package org.stillroom.core.extraction;
 
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import org.stillroom.core.reference.Table;
 import org.stillroom.core.reference.Tables;
 
@@ -35,6 +37,44 @@ public record PlantSort(
             throw new IllegalStateException("extraction/sorts.csv has no sort " + key);
         }
         return sort;
+    }
+
+    /** Returns the sort of a key, or null when there is none. */
+    public static @Nullable PlantSort find(String key) {
+        return ALL.get(key);
+    }
+
+    /** Returns all sorts by their keys. */
+    public static List<PlantSort> list() {
+        return List.copyOf(ALL.values());
+    }
+
+    /**
+     * Returns the sort that a plant of no table most likely is, by the words of its name and its water.
+     *
+     * @param water part of its mass
+     */
+    public static PlantSort guess(String name, double water) {
+        List<String> words = List.of(PlantWords.key(name).split(" ", -1));
+        boolean dry = water < 1.0 / 3.0;
+        if (words.contains("nut") || words.contains("kernel")) {
+            return of("nuts");
+        }
+        if (words.contains("leaf") || words.contains("herb") || words.contains("flower")) {
+            return of(dry ? "dried_leaf" : "fresh_herb");
+        }
+        if (dry) {
+            return of("dried_root");
+        }
+        return of(
+                words.contains("peel") || words.contains("zest")
+                        ? "fresh_peel"
+                        : words.contains("root") ? "fresh_root" : "fresh_fruit");
+    }
+
+    /** Returns whether it is a fresh fruit, with sugar in its juice. */
+    public boolean isFruit() {
+        return key.equals("fresh_fruit");
     }
 
     /** Returns whether the plant brings juice of its own. */

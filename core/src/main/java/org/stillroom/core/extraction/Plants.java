@@ -1,11 +1,15 @@
 package org.stillroom.core.extraction;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.aroma.BotanicalNames;
 import org.stillroom.core.reference.Standing;
 import org.stillroom.core.reference.Table;
 import org.stillroom.core.reference.Tables;
@@ -17,6 +21,8 @@ public final class Plants {
     /** How far a lot may lie from the table's sugar, part of that sugar; own estimate. */
     private static final double LOTS_SUGAR = 0.25;
 
+    private static final int MOST_LIKE = 6;
+
     private static final List<Plant> ALL = read(Tables.open("extraction/plants.csv"));
     private static final Map<String, Plant> BY_NAME = byName(ALL);
 
@@ -26,26 +32,52 @@ public final class Plants {
         return ALL;
     }
 
-    /** Returns the plant of a name or alias, in capitals or not, or null when there is none. */
+    /**
+     * Returns the plant that a name means, or null when none does: by the same words, in whatever order, in one or many, with or without
+     * what says nothing ("of", "whole"); "dried" and "fresh" may be left out or added only where the plant is so. A word more is another plant.
+     */
     public static @Nullable Plant find(String name) {
-        return BY_NAME.get(key(name));
-    }
-
-    /** Returns plants whose names hold one of the words, for a person who may mean one of them. */
-    public static List<String> like(String name) {
-        List<String> like = new ArrayList<>();
-        for (Plant plant : ALL) {
-            for (String word : key(name).split(" ", -1)) {
-                if (word.length() > 3 && key(plant.name()).contains(word) && !like.contains(plant.name())) {
-                    like.add(plant.name());
-                }
+        for (String reading : BotanicalNames.readings(name)) {
+            Plant plant = BY_NAME.get(PlantWords.key(reading));
+            if (plant != null) {
+                return plant;
+            }
+            Plant stated = BY_NAME.get(PlantWords.withoutState(reading));
+            if (stated != null && PlantWords.state(reading) == PlantWords.stateOf(stated)) {
+                return stated;
             }
         }
-        return like;
+        return null;
     }
 
-    private static String key(String name) {
-        return String.join(" ", name.toLowerCase(Locale.ROOT).strip().split("\\s+"));
+    /** Returns plants whose names share a word with a name, for a person who may mean one of them; those that share most first. */
+    public static List<String> like(String name) {
+        Set<String> words = new TreeSet<>();
+        BotanicalNames.readings(name).forEach(reading -> words.addAll(PlantWords.tellingWords(reading)));
+        Set<String> all = new TreeSet<>(List.of(PlantWords.key(name).split(" ", -1)));
+        return ALL.stream()
+                .filter(plant -> shared(plant, words) > 0)
+                .sorted(Comparator.comparingInt((Plant plant) -> -shared(plant, words))
+                        .thenComparingInt(plant -> -shared(plant, all)))
+                .limit(MOST_LIKE)
+                .map(Plant::name)
+                .toList();
+    }
+
+    /** Returns how many of the words a name of the plant holds, by the name that holds most. */
+    private static int shared(Plant plant, Set<String> words) {
+        return names(plant).stream()
+                .mapToInt(name -> (int) Arrays.stream(PlantWords.key(name).split(" ", -1))
+                        .filter(words::contains)
+                        .count())
+                .max()
+                .orElse(0);
+    }
+
+    private static List<String> names(Plant plant) {
+        List<String> names = new ArrayList<>(plant.aliases());
+        names.add(plant.name());
+        return names;
     }
 
     static List<Plant> read(Table table) {
@@ -63,9 +95,10 @@ public final class Plants {
                     PlantSort.of(row.text("sort")),
                     row.number("water_percent") / 100.0,
                     doubt,
+                    Plant.By.TABLE,
                     ofSugar,
                     LOTS_SUGAR * ofSugar,
-                    sugar,
+                    sugar ? Plant.By.TABLE : Plant.By.NOBODY,
                     standing));
         }
         return List.copyOf(all);
@@ -74,10 +107,8 @@ public final class Plants {
     private static Map<String, Plant> byName(List<Plant> all) {
         Map<String, Plant> byName = new TreeMap<>();
         for (Plant plant : all) {
-            List<String> names = new ArrayList<>(plant.aliases());
-            names.add(plant.name());
-            for (String name : names) {
-                @Nullable Plant other = byName.put(key(name), plant);
+            for (String name : names(plant)) {
+                @Nullable Plant other = byName.put(PlantWords.key(name), plant);
                 if (other != null && !other.equals(plant)) {
                     throw new IllegalStateException(
                             "extraction/plants.csv: " + name + " means both " + other.name() + " and " + plant.name());

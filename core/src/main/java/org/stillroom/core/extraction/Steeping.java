@@ -24,8 +24,8 @@ public record Steeping(double perDay, double slowest, double quickest) {
 
     public Steeping {
         if (!(slowest >= 0.0 && perDay > 0.0 && slowest <= perDay && perDay <= quickest)) {
-            throw new IllegalArgumentException("a rate lies above zero between its bounds, not " + slowest + ", " + perDay
-                    + " and " + quickest + " per day");
+            throw new IllegalArgumentException("a rate lies above zero between its bounds, not " + slowest + ", "
+                    + perDay + " and " + quickest + " per day");
         }
     }
 

@@ -76,14 +76,13 @@ public record SteepingFit(
                 .sorted(Comparator.comparingDouble(Sample::days).thenComparingDouble(Sample::found))
                 .toList();
         Search search = new Search(inOrder);
-        Sample highest = inOrder.stream()
-                .max(Comparator.comparingDouble(Sample::found))
-                .orElseThrow();
+        Sample highest =
+                inOrder.stream().max(Comparator.comparingDouble(Sample::found)).orElseThrow();
         Sample last = inOrder.get(inOrder.size() - 1);
         double fallen = 1.0 - last.found() / highest.found();
         if (fallen > FALLS && search.slope() < 0.0) {
-            throw new IllegalArgumentException("the samples fall, from " + said(highest) + " to " + said(last)
-                    + ", and an extraction only rises");
+            throw new IllegalArgumentException(
+                    "the samples fall, from " + said(highest) + " to " + said(last) + ", and an extraction only rises");
         }
         return search.fit(fallen > FALLS ? fallen : 0.0);
     }

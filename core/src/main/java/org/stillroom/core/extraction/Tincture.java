@@ -12,6 +12,7 @@ import org.stillroom.core.reference.Tables;
  * A tincture as a pharmacopoeia or a handbook makes it.
  *
  * @param name the name that we show
+ * @param plants names of what it is made of; empty where any plant is
  * @param plantPerMillilitre g of plant per mL of solvent
  * @param solvent strength of the solvent, % vol
  * @param found strength that the finished tincture must have, % vol, from and to; empty where none is stated
@@ -21,6 +22,7 @@ import org.stillroom.core.reference.Tables;
  */
 public record Tincture(
         String name,
+        List<String> plants,
         double plantPerMillilitre,
         double solvent,
         List<Double> found,
@@ -30,6 +32,7 @@ public record Tincture(
     private static final List<Tincture> ALL = read(Tables.open("extraction/tinctures.csv"));
 
     public Tincture {
+        plants = List.copyOf(plants);
         found = List.copyOf(found);
     }
 
@@ -47,12 +50,19 @@ public record Tincture(
         return null;
     }
 
+    /** Returns whether it is made of a plant, or of whatever it is named after. */
+    public boolean isOf(Plant plant) {
+        return plants.isEmpty() || plants.contains(plant.name());
+    }
+
     private static List<Tincture> read(Table table) {
         List<Tincture> all = new ArrayList<>();
         for (Table.Row row : table.rows()) {
             boolean stated = !row.textOrEmpty("found_low").isEmpty();
+            String plants = row.textOrEmpty("plants");
             all.add(new Tincture(
                     row.text("name"),
+                    plants.isEmpty() ? List.of() : List.of(plants.split(";", -1)),
                     row.number("plant_g") / row.number("solvent_ml"),
                     row.number("solvent_percent"),
                     stated ? List.of(row.number("found_low"), row.number("found_high")) : List.of(),

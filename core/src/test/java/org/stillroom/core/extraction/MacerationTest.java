@@ -162,5 +162,9 @@ class MacerationTest {
         assertThat(plant("rhubarb").withWater(0.995).sugar()).isCloseTo(0.005, within(1e-12));
         assertThat(Tincture.find("Lemon tincture")).isNotNull();
         assertThat(Tincture.list()).hasSizeGreaterThan(20);
+        assertThat(Tincture.list().stream().flatMap(each -> each.plants().stream()))
+                .filteredOn(plant -> Plants.find(plant) == null)
+                .as("plants that no row of the table answers")
+                .containsOnly("calamus root, dried", "buckbean, dried", "centaury, dried", "myrrh", "benzoin");
     }
 }

@@ -141,7 +141,8 @@ class SteepingTest {
     @Test
     void twoSamplesTellNoRate() {
         assertThatThrownBy(() -> SteepingFit.of(samples(1, 1, 2, 2))).hasMessageContaining("three samples");
-        assertThatThrownBy(() -> SteepingFit.of(samples(1, 1, 2, 2, 2, 3))).hasMessageContaining("three different days");
+        assertThatThrownBy(() -> SteepingFit.of(samples(1, 1, 2, 2, 2, 3)))
+                .hasMessageContaining("three different days");
         assertThatThrownBy(() -> new Sample(0, 1)).hasMessageContaining("0.0 days");
     }
 }

@@ -121,7 +121,8 @@ public final class Told {
     public Told put(org.stillroom.core.liquid.Figure figure, Interval interval) {
         Estimate estimate = new Estimate(interval.value(), interval.halfWidth());
         Ends ends = new Ends(interval.low(), interval.high());
-        rows.add(new Row(Name.of(figure, Temperature.TWENTY_CELSIUS), estimate, DoubtWord.of(figure, estimate), ends, null));
+        rows.add(new Row(
+                Name.of(figure, Temperature.TWENTY_CELSIUS), estimate, DoubtWord.of(figure, estimate), ends, null));
         return this;
     }
 

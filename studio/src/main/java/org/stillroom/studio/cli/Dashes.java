@@ -16,7 +16,12 @@ enum Dashes implements Manner {
     @Override
     public String write(List<Given> given) {
         return given.stream()
-                .map(each -> name(each.part()) + " " + each.value())
+                .map(each -> name(each.part()) + " " + quoted(each.value()))
                 .collect(Collectors.joining(" "));
+    }
+
+    /** A value with blanks is one text to a shell only within quotes. */
+    private static String quoted(String value) {
+        return value.indexOf(' ') < 0 ? value : '"' + value + '"';
     }
 }

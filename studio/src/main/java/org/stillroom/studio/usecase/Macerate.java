@@ -1,5 +1,6 @@
 package org.stillroom.studio.usecase;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
@@ -112,9 +113,7 @@ public final class Macerate {
      * @param pressure over that of the room, bar
      */
     public record Bath(
-            @Nullable Bounded tasteFrom,
-            @Nullable Bounded littleLeft,
-            Estimate pressure) {}
+            @Nullable Bounded tasteFrom, @Nullable Bounded littleLeft, Estimate pressure) {}
 
     /**
      * A cream siphon.
@@ -241,7 +240,8 @@ public final class Macerate {
         Estimate volume = new Estimate(comes.millilitres(), heldDoubt);
         Bounded bounded = Bounded.within(volume, 0.0, Double.POSITIVE_INFINITY);
         double plants = 1000.0 * last.plants();
-        List<Finding> findings = MacerateFindings.of(asked, course);
+        List<Finding> findings = new ArrayList<>(MacerateSafety.of(asked));
+        findings.addAll(MacerateFindings.of(asked, course));
         return new Found(
                 bounded,
                 new Estimate(comes.strength(), doubt.strength()),

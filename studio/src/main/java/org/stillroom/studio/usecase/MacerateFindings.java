@@ -39,8 +39,8 @@ final class MacerateFindings {
         for (Charge charge : asked.charges()) {
             onPlant(charge.plant(), solvent, findings);
         }
-        boolean fruit = asked.charges().stream()
-                .anyMatch(each -> each.plant().sort().key().equals("fresh_fruit"));
+        boolean fruit =
+                asked.charges().stream().anyMatch(each -> each.plant().sort().isFruit());
         if (fruit) {
             inSpiritAlone(asked, course).stream()
                     .filter(strength -> strength < LEAST_FOR_FRUIT)
@@ -130,21 +130,59 @@ final class MacerateFindings {
     }
 
     private static void onPlant(Plant plant, double solvent, List<Finding> findings) {
-        if (plant.standing() == Standing.FROM_MEMORY) {
+        PlantSort sort = plant.sort();
+        if (plant.standing() == Standing.OWN) {
+            findings.add(plantOfNoTable(plant));
+        }
+        if (plant.waterBy() == Plant.By.MAKER) {
+            findings.add(own(plant, "water", plant.water()));
+        } else if (plant.standing() == Standing.FROM_MEMORY) {
             findings.add(note(
                     "plant-from-memory",
                     plant.name(),
                     "Its water is recalled, not read: " + QuantityWords.fixed(100.0 * plant.water(), 0) + " %.",
                     "Give your own, if you dried a sample."));
         }
-        PlantSort sort = plant.sort();
-        if (!plant.sugarKnown() && sort.fresh()) {
+        if (plant.sugarBy() == Plant.By.MAKER) {
+            findings.add(own(plant, "sugar", plant.sugar()));
+        } else if (plant.sugarBy() == Plant.By.NOBODY && plant.sugarDoubt() > 0.0) {
+            findings.add(note(
+                    "plant-sugar-unknown",
+                    plant.name(),
+                    "Its sugar is not known; from none to " + QuantityWords.fixed(200.0 * plant.sugar(), 0)
+                            + " % is counted as possible.",
+                    "Give its sugar, from a refractometer or a table of foods."));
+        } else if (plant.sugarBy() == Plant.By.NOBODY && sort.fresh()) {
             findings.add(note(
                     "plant-sugar-unknown", plant.name(), "The source states no sugar for it, so none is counted.", ""));
         }
         if (solvent < sort.strengthLow() - 1e-6 || solvent > sort.strengthHigh() + 1e-6) {
             findings.add(strengthOff(plant, solvent));
         }
+    }
+
+    private static Finding own(Plant plant, String what, double part) {
+        return note(
+                "plant-own",
+                plant.name(),
+                "Its " + what + " is your own: " + QuantityWords.plain(Math.round(1e5 * part) / 1e3)
+                        + " %, taken as exact.",
+                "");
+    }
+
+    private static Finding plantOfNoTable(Plant plant) {
+        return new Finding(
+                "plant-of-no-table",
+                Severity.NOTE,
+                plant.name(),
+                "",
+                "by your word",
+                "No table has it. What its marc holds, how fast it gives and what strength suits it are those of "
+                        + plant.sort().words() + ".",
+                "The sort is yours, or else guessed from its name and its water.",
+                "Say another sort where that is wrong, and weigh what your marc holds.",
+                null,
+                Source.RETAINED);
     }
 
     private static Finding weakDays(double celsius) {

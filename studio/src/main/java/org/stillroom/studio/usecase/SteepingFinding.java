@@ -52,7 +52,8 @@ final class SteepingFinding {
             case STRAIGHT ->
                 note(
                         "samples-no-end",
-                        "Up to day " + day + " your samples rise as a straight line does, or faster, and show no end: neither how much there "
+                        "Up to day " + day
+                                + " your samples rise as a straight line does, or faster, and show no end: neither how much there "
                                 + "is to gain nor a day can be told.",
                         "not known",
                         later(fit.last()));
@@ -66,11 +67,14 @@ final class SteepingFinding {
     }
 
     private static String ends(@Nullable Bounded end) {
-        return end == null ? "" : " to between " + QuantityWords.figures(end.low()) + " and " + QuantityWords.figures(end.high());
+        return end == null
+                ? ""
+                : " to between " + QuantityWords.figures(end.low()) + " and " + QuantityWords.figures(end.high());
     }
 
     private static String later(double last) {
-        return "Taste again on day " + QuantityWords.plain(Math.ceil(2.0 * last)) + " or later, and give that sample too.";
+        return "Taste again on day " + QuantityWords.plain(Math.ceil(2.0 * last))
+                + " or later, and give that sample too.";
     }
 
     private static Finding note(String rule, String message, String verdict, String remedy) {

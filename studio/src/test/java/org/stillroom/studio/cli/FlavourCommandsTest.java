@@ -313,7 +313,8 @@ class FlavourCommandsTest {
     @Test
     void samplesSayWhatTheyLeaveOpen() {
         String herbs = "macerate --plant dried~herbs --mass 100g --solvent 1L --strength 60%";
-        Desk.Run bounded = Desk.ask(herbs + " --sample 1=18 --sample 3=45 --sample 7=75 --sample 14,0=94 --sample 21=99");
+        Desk.Run bounded =
+                Desk.ask(herbs + " --sample 1=18 --sample 3=45 --sample 7=75 --sample 14,0=94 --sample 21=99");
         assertThat(rules(bounded.json())).contains("samples-level-off").doesNotContain("steeping-weak");
         JsonNode days = bounded.json().get("spread").get("little_left_from_day");
         assertThat(days.get("low").doubleValue()).isPositive().isLessThan(bounded.number("little_left_from_day"));
@@ -321,21 +322,75 @@ class FlavourCommandsTest {
         JsonNode reached = bounded.json().get("spread").get("reached_percent");
         assertThat(reached.get("high").doubleValue()).isBetween(bounded.number("reached_percent"), 100.0);
         assertThat(bounded.number("samples_end")).isCloseTo(100, within(2.0));
-        JsonNode bent = Desk.ask(herbs + " --sample 1=10 --sample 2=19 --sample 3=26").json();
-        assertThat(bent.get("spread").get("little_left_from_day").get("high").isNull()).isTrue();
+        JsonNode bent =
+                Desk.ask(herbs + " --sample 1=10 --sample 2=19 --sample 3=26").json();
+        assertThat(bent.get("spread").get("little_left_from_day").get("high").isNull())
+                .isTrue();
         assertThat(bent.get("doubt").get("samples_end").isNull()).isTrue();
-        assertThat(Desk.type(herbs + " --sample 1=10 --sample 2=19 --sample 3=26").out())
+        assertThat(Desk.type(herbs + " --sample 1=10 --sample 2=19 --sample 3=26")
+                        .out())
                 .containsPattern("little left to gain from day .* or more");
-        JsonNode line = Desk.ask(herbs + " --sample 1=10 --sample 2=20 --sample 3=30").json();
+        JsonNode line =
+                Desk.ask(herbs + " --sample 1=10 --sample 2=20 --sample 3=30").json();
         assertThat(rules(line)).contains("samples-no-end");
         assertThat(line.get("little_left_from_day").isNull()).isTrue();
-        assertThat(rules(Desk.ask(herbs + " --sample 1=10 --sample 2=10 --sample 3=10").json()))
+        assertThat(rules(Desk.ask(herbs + " --sample 1=10 --sample 2=10 --sample 3=10")
+                        .json()))
                 .contains("samples-stand");
-        assertThat(rules(Desk.ask(herbs + " --sample 1=10 --sample 3=70 --sample 7=60").json()))
+        assertThat(rules(Desk.ask(herbs + " --sample 1=10 --sample 3=70 --sample 7=60")
+                        .json()))
                 .contains("samples-fall");
         Desk.Run falls = Desk.type(herbs + " --sample 1=50 --sample 3=40 --sample 7=20");
         assertThat(falls.exit()).isEqualTo(2);
         assertThat(falls.err()).contains("--sample", "from 50 on day 1 to 20 on day 7");
+    }
+
+    @Test
+    void aPresetSaysWhatToPourAndWhatIsAskedOtherwise() {
+        Desk.Run lemon = Desk.ask("macerate --tincture lemon~tincture --mass 100g");
+        assertThat(lemon.number("solvent_ml")).isCloseTo(180, within(1e-9)); // USP 28: 500 g in 900 mL of 95 % vol
+        assertThat(lemon.number("solvent_vol_percent")).isCloseTo(95, within(1e-9));
+        assertThat(rules(lemon.json())).contains("tincture").doesNotContain("tincture-otherwise");
+        Desk.Run weaker = Desk.type(
+                "macerate --tincture lemon~tincture --plant orange~peel --mass 100g --strength 40% --ratio 1:3");
+        assertThat(weaker.out())
+                .contains("It is made of lemon peel there, not of orange peel.")
+                .contains("95 % vol there, yours of 40.0 % vol")
+                .containsPattern("On so much plant go 180 mL of solvent there, with you\\s+300\\s+mL");
+        Desk.Run both = Desk.type("macerate --plant plum --mass 1kg --strength 60% --solvent 1L --ratio 1:3");
+        assertThat(both.exit()).isEqualTo(2);
+        assertThat(both.err()).contains("--ratio", "Leave one of the two out");
+    }
+
+    @Test
+    void whatTheMakerKnowsIsNamedAsOwnAndGoesToItsPlant() {
+        String two = "macerate --plant plum --mass 1kg --plant gentian~root --mass 10g --solvent 1L --strength 60%";
+        Desk.Run run = Desk.type(two + " --water plum=80%");
+        assertThat(run.out())
+                .contains("Its water is your own: 80 %", "gentian root, dried: Its water is recalled, not read: 10 %");
+        Desk.Run whose = Desk.type(two + " --water 80%");
+        assertThat(whose.exit()).isEqualTo(2);
+        assertThat(whose.err()).contains("--water", "not said of which", "plum=80%");
+        assertThat(Desk.type(two + " --water peach=80%").err()).contains("none of your plants");
+        Desk.Run unknown = Desk.type("macerate --plant yuzu --mass 1kg --solvent 1L --strength 60%");
+        assertThat(unknown.err()).contains("--water yuzu=80%").containsPattern("--own-sugar\\s+yuzu=9%");
+        Desk.Run yuzu = Desk.ask("macerate --plant yuzu --mass 1kg --solvent 1L --strength 60% --water 88%");
+        assertThat(rules(yuzu.json())).contains("plant-of-no-table", "plant-own", "plant-sugar-unknown");
+        assertThat(yuzu.json().get("doubt").get("own_sugar_g_per_l").doubleValue())
+                .isCloseTo(yuzu.number("own_sugar_g_per_l"), within(1e-9));
+        assertThat(Desk.type("macerate --plant yuzu --mass 1kg --solvent 1L --strength 60% --water 88% --sort moss")
+                        .err())
+                .contains("fresh-peel");
+    }
+
+    @Test
+    void plantsThatHarmAreStoppedOrMindedHereToo() {
+        String plant = "macerate --mass 20g --solvent 1L --strength 60% --water 10% --plant ";
+        assertThat(Desk.type(plant + "tonka~bean").out()).contains("coumarin", "Stop:");
+        assertThat(Desk.type(plant + "dried~woodruff").out()).contains("coumarin", "lily of the valley");
+        Desk.Run foxglove = Desk.type(plant + "foxglove~leaves");
+        assertThat(foxglove.out()).contains("Stop: foxglove leaves");
+        assertThat(foxglove.exit()).isEqualTo(1);
     }
 
     /** The rates of the table are in doubt by a factor, and no day lies before the first. */

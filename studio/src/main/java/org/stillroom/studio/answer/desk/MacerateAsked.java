@@ -10,8 +10,6 @@ import org.jspecify.annotations.Nullable;
 import org.stillroom.core.extraction.Finishing;
 import org.stillroom.core.extraction.Maceration.Charge;
 import org.stillroom.core.extraction.Maceration.Pressing;
-import org.stillroom.core.extraction.Plant;
-import org.stillroom.core.extraction.Plants;
 import org.stillroom.core.extraction.SteepingFit;
 import org.stillroom.core.extraction.Tincture;
 import org.stillroom.core.liquid.Essentials;
@@ -50,7 +48,19 @@ final class MacerateAsked {
                     "Give the strength of the spirit, such as " + asked.write("strength", "70%") + ".");
         }
         OptionalDouble perMillilitre = perMillilitre(asked, tincture);
-        List<Charge> charges = charges(asked, perMillilitre);
+        if (asked.has("yield") && (perMillilitre.isEmpty() || asked.has("mass") || asked.has("solvent"))) {
+            asked.object(
+                    "yield",
+                    "a yield is asked for with a ratio, in place of mass and solvent.",
+                    "Write for instance " + asked.write("ratio", "1:5", "yield", "1L") + ".");
+        }
+        if (asked.has("ratio") && asked.has("solvent")) {
+            asked.object(
+                    "ratio",
+                    "the ratio says how much spirit there is, and so does the volume.",
+                    "Leave one of the two out.");
+        }
+        List<Charge> charges = MacerateCharges.read(asked, tincture);
         Optional<Double> solvent = solvent(asked, perMillilitre, charges);
         OptionalDouble held = held(asked);
         List<Double> again = again(asked);
@@ -118,57 +128,6 @@ final class MacerateAsked {
             return OptionalDouble.of(ratio.get().leftPerRight());
         }
         return tincture.isPresent() ? OptionalDouble.of(tincture.get().plantPerMillilitre()) : OptionalDouble.empty();
-    }
-
-    private static List<Charge> charges(AskedTexts asked, OptionalDouble perMillilitre) {
-        List<String> names = asked.texts("plant");
-        List<String> masses = asked.has("yield") && !asked.has("mass")
-                ? names.stream().map(each -> "100 g").toList()
-                : asked.texts("mass");
-        if (names.isEmpty() || names.size() != masses.size()) {
-            asked.object(
-                    "plant",
-                    "each plant is wanted with its mass; there are " + names.size() + " and " + masses.size() + ".",
-                    "Write for instance " + asked.write("plant", "lemon peel", "mass", "500g") + ".");
-            return List.of();
-        }
-        if (asked.has("yield") && (perMillilitre.isEmpty() || asked.has("mass") || asked.has("solvent"))) {
-            asked.object(
-                    "yield",
-                    "a yield is asked for with a ratio, in place of mass and solvent.",
-                    "Write for instance " + asked.write("ratio", "1:5", "yield", "1L") + ".");
-        }
-        List<Charge> charges = new ArrayList<>();
-        for (int i = 0; i < names.size(); i++) {
-            Optional<Plant> plant = plant(asked, names.get(i));
-            Optional<Mass> mass = asked.read("mass", masses.get(i), TEXT::mass);
-            mass.filter(each -> each.grams() == 0.0)
-                    .ifPresent(none -> asked.object("mass", "there is no plant in 0 g.", "Give its mass."));
-            plant.ifPresent(each -> mass.filter(grams -> grams.grams() > 0.0)
-                    .ifPresent(grams -> charges.add(new Charge(each, grams.grams()))));
-        }
-        return charges;
-    }
-
-    private static Optional<Plant> plant(AskedTexts asked, String name) {
-        Plant plant = Plants.find(name);
-        if (plant == null) {
-            List<String> like = Plants.like(name);
-            asked.object(
-                    "plant",
-                    "\"" + name + "\" is not in the table of plants.",
-                    (like.isEmpty() ? "" : "Did you mean " + String.join(", ", like) + "? ")
-                            + "Otherwise take \"dried herbs\" or \"dried botanicals\" and give its water.");
-            return Optional.empty();
-        }
-        Optional<Double> water = asked.read("water", TEXT::percent);
-        Optional<Double> sugar = asked.read("own-sugar", TEXT::percent);
-        if (water.isPresent() && sugar.isPresent() && water.get() + sugar.get() > 100.0) {
-            asked.object("own-sugar", "water and sugar together are more than the plant.", "Give less of one.");
-            return Optional.empty();
-        }
-        Plant wet = water.isPresent() ? plant.withWater(water.get() / 100.0) : plant;
-        return Optional.of(sugar.isPresent() ? wet.withSugar(sugar.get() / 100.0) : wet);
     }
 
     private static Macerate.@Nullable Sugaring sugaring(AskedTexts asked, Optional<Double> solvent) {

@@ -9,7 +9,9 @@ import org.stillroom.core.extraction.Steeping;
 import org.stillroom.core.extraction.SteepingFit;
 import org.stillroom.core.extraction.Tincture;
 import org.stillroom.core.liquid.Bounded;
+import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.liquid.Estimate;
+import org.stillroom.core.liquid.MadeUp;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.answer.Told;
 import org.stillroom.studio.answer.Told.Name;
@@ -40,8 +42,12 @@ final class MacerateQuestion extends DeskQuestion {
     @Override
     public List<Part> parts() {
         return List.of(
-                new Part("plant", "such as \"lemon peel\" or \"dried herbs\"; once per plant", null, Part.Form.TEXTS),
-                new Part("mass", "of the plant as used, such as 500g; once per plant", null, Part.Form.TEXTS),
+                new Part(
+                        "plant",
+                        "such as \"lemon peel\" or \"dried herbs\"; once per plant",
+                        null,
+                        Part.Form.TEXTS_AS_TYPED),
+                new Part("mass", "of the plant as used, such as 500g; once per plant", null, Part.Form.TEXTS_AS_TYPED),
                 Part.text("solvent", "how much spirit, such as 900ml"),
                 Part.text("strength", "of the spirit, such as 95%"),
                 new Part("pressed", "the marc goes through a press", null, Part.Form.FLAG),
@@ -66,9 +72,23 @@ final class MacerateQuestion extends DeskQuestion {
                 Part.text("to", "strength of the liqueur, such as 28%").in(OF_IT),
                 Part.text("sugar", "of the liqueur, such as 220g/L").in(OF_IT),
                 Part.usual("with", "96%", "spirit to fortify the liqueur with").in(OF_IT),
-                Part.text("water", "water in the plant, where you know it, such as 12%")
+                new Part(
+                                "water",
+                                "water in the plant, where you know it, such as 12%; of several plants \"plum=84%\"",
+                                null,
+                                Part.Form.NAMED_TEXTS)
                         .in(KNOWN),
-                Part.text("own-sugar", "sugar in the plant, where you know it, such as 9%")
+                new Part(
+                                "own-sugar",
+                                "sugar in the plant, where you know it, such as 9%; of several plants \"plum=9%\"",
+                                null,
+                                Part.Form.NAMED_TEXTS)
+                        .in(KNOWN),
+                new Part(
+                                "sort",
+                                "of a plant that no table has, such as fresh-fruit, fresh-peel, fresh-herb, dried-leaf, dried-root",
+                                null,
+                                Part.Form.NAMED_TEXTS)
                         .in(KNOWN),
                 Part.text("held", "what a gram of the plant holds back, where you know it, such as 1.2ml")
                         .in(KNOWN),
@@ -90,7 +110,7 @@ final class MacerateQuestion extends DeskQuestion {
                                 "again",
                                 "more of the same spirit on the marc, such as 300ml; once per time",
                                 null,
-                                Part.Form.TEXTS)
+                                Part.Form.TEXTS_AS_TYPED)
                         .in(OTHERWISE),
                 Part.text("percolate", "more of the same spirit that runs slowly through the marc, such as 500ml")
                         .in(OTHERWISE),
@@ -156,6 +176,7 @@ final class MacerateQuestion extends DeskQuestion {
                 "as_a_year_days",
                 "plant_g",
                 "solvent_ml",
+                "solvent_vol_percent",
                 "add_solvent_ml",
                 "add_spirit_ml",
                 "add_sugar_g",
@@ -192,13 +213,22 @@ final class MacerateQuestion extends DeskQuestion {
         if (asked.has("yield")) {
             double plants =
                     question.charges().stream().mapToDouble(Charge::grams).sum();
-            told.put(new Name("plant_g", "plant to take", "g", 0), new Estimate(plants, 0.0))
-                    .put(new Name("solvent_ml", "solvent to take", "mL", 0), new Estimate(question.solvent(), 0.0));
+            told.put(new Name("plant_g", "plant to take", "g", 0), new Estimate(plants, 0.0));
+        }
+        if (!asked.has("solvent")) {
+            double strength =
+                    Essentials.of(MadeUp.spirit(question.strength()).toGrams()).strength();
+            told.put(
+                            new Name("solvent_ml", "spirit to pour on it", "mL at 20 °C", 0),
+                            new Estimate(question.solvent(), 0.0))
+                    .put(
+                            new Name("solvent_vol_percent", "strength of that spirit", "% vol at 20 °C", 1),
+                            new Estimate(strength, 0.0));
         }
         putAdded(told, found.end());
         told.findings(found.findings());
-        tincture.ifPresent(
-                each -> told.finding(TinctureFinding.of(each, found.strength().value())));
+        tincture.ifPresent(each -> told.findings(
+                TinctureFinding.of(each, question, found.strength().value())));
         return told;
     }
 
@@ -207,7 +237,8 @@ final class MacerateQuestion extends DeskQuestion {
         if (bath != null) {
             told.putOrNone(new Name("taste_from_hour", "taste from hour", "", 0), bath.tasteFrom())
                     .putOrNone(
-                            new Name("little_left_from_hour", "little left to gain from hour", "", 0), bath.littleLeft())
+                            new Name("little_left_from_hour", "little left to gain from hour", "", 0),
+                            bath.littleLeft())
                     .put(new Name("pressure_bar", "pressure in the jar, over the room's", "bar", 2), bath.pressure());
         }
         Macerate.Siphon siphon = found.siphon();

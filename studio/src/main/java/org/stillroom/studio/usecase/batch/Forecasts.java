@@ -64,7 +64,9 @@ public final class Forecasts {
         for (Line line : recipe == null ? List.<Line>of() : recipe.lines()) {
             Plant plant = Plants.find(line.use());
             if (plant != null) {
-                double days = Steeping.of(plant.sort(), ROOM).daysTo(Macerate.TASTE_FROM).value();
+                double days = Steeping.of(plant.sort(), ROOM)
+                        .daysTo(Macerate.TASTE_FROM)
+                        .value();
                 offers.add(new Offer(Waiting.What.MACERATING, days, line.use(), Kind.TASTE));
             }
         }

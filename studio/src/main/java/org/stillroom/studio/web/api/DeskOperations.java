@@ -96,18 +96,28 @@ final class DeskOperations {
     static Map<String, Object> told(DeskQuestion question) {
         Schemas.Group answer = Schemas.group();
         Schemas.Group doubts = Schemas.group();
+        Schemas.Group spreads = Schemas.group();
         for (String key : question.figures()) {
             Map<String, Object> number = Schemas.number(unit(key));
             answer.maybe(key, Schemas.orNull(question.spans().contains(key) ? span(number) : number));
             doubts.maybe(key, Schemas.orNull(Schemas.number("")));
+            spreads.maybe(key, ends(number));
         }
         question.tables().forEach(key -> answer.maybe(key, Schemas.list(Schemas.named(Map.of(), "one row"))));
         question.further().forEach(key -> answer.with(key.name(), Schemas.of(key.shape())));
         if (!question.figures().isEmpty()) {
-            answer.with("doubt", doubts.schema());
+            answer.with("doubt", doubts.schema()).maybe("spread", spreads.schema());
         }
         return answer.with("findings", Schemas.list(Schemas.ref("Finding")))
                 .maybe("steps", Schemas.list(Schemas.ref("Step")))
+                .schema();
+    }
+
+    /** The ends of the central 90 % where no half-width says them; the upper is null where nothing bounds it. */
+    private static Map<String, Object> ends(Map<String, Object> number) {
+        return Schemas.group()
+                .with("low", number)
+                .with("high", Schemas.orNull(number))
                 .schema();
     }
 
