@@ -17,6 +17,9 @@ import org.stillroom.core.reference.Tables;
  * limonene means d-limonene, as in the trade. Sources stand beside each figure in the table.
  */
 public final class Constituents {
+    /** What is one thing with its parts, by CAS numbers: citral is geranial and neral together. */
+    public static final Map<String, List<String>> WHOLES = Map.of("5392-40-5", List.of("141-27-5", "106-26-3"));
+
     private static final List<Constituent> ALL = read(Tables.open("aroma/constituents.csv"));
     private static final Map<String, Constituent> BY_NAME = byName(ALL);
 

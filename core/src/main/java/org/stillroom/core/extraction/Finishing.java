@@ -18,6 +18,28 @@ import org.stillroom.core.quantity.Volume;
  * @param made the liqueur
  */
 public record Finishing(double spirit, double sugar, double water, Contents made) {
+    private static final int HALVINGS = 50;
+
+    /** Says that a liqueur cannot be so strong, for want of room for spirit, and how strong it can be. */
+    public static final class TooStrong extends IllegalArgumentException {
+        private static final long serialVersionUID = 1L;
+
+        private final double most;
+
+        private TooStrong(Wanted wanted, double most) {
+            super(QuantityWords.fixed(wanted.strength(), 1) + " % vol cannot be reached: "
+                    + QuantityWords.fixed(wanted.volume(), 0) + " mL filled up with the spirit alone come to "
+                    + QuantityWords.fixed(most, 1) + " % vol, " + QuantityWords.fixed(wanted.strength() - most, 1)
+                    + " % vol less");
+            this.most = most;
+        }
+
+        /** Returns the strength that can be reached, % vol. */
+        public double most() {
+            return most;
+        }
+    }
+
     /**
      * What the liqueur is to be.
      *
@@ -50,9 +72,30 @@ public record Finishing(double spirit, double sugar, double water, Contents made
         double litres = Math.max(0.0, lacking) / litreOfSpirit.grams(Substance.ETHANOL);
         double sugar = sugar(macerate, wanted);
         Contents strong = macerate.plus(litreOfSpirit.times(litres)).plus(Contents.of(Substance.SUCROSE, sugar));
+        Contents sweet = macerate.plus(Contents.of(Substance.SUCROSE, sugar));
+        if (millilitres(strong) > wanted.volume() && millilitres(sweet) < wanted.volume()) {
+            throw new TooStrong(wanted, strengthFilledUp(sweet, wanted.volume(), litreOfSpirit));
+        }
         Contents made = toTheMark(strong, wanted.volume());
         double water = made.grams(Substance.WATER) - strong.grams(Substance.WATER);
         return new Finishing(1000.0 * litres, sugar, water, made);
+    }
+
+    /** Returns the strength of what is filled up with spirit alone, % vol. */
+    private static double strengthFilledUp(Contents sweet, double volume, Contents litreOfSpirit) {
+        double low = 0.0;
+        double high = volume / 1000.0 + 1.0;
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = 0.5 * (low + high);
+            boolean over = millilitres(sweet.plus(litreOfSpirit.times(middle))) > volume;
+            low = over ? low : middle;
+            high = over ? middle : high;
+        }
+        return Essentials.of(sweet.plus(litreOfSpirit.times(low)).toGrams()).strength();
+    }
+
+    private static double millilitres(Contents contents) {
+        return VolumeModel.atTwenty().millilitres(contents.toGrams());
     }
 
     private static double sugar(Contents macerate, Wanted wanted) {
@@ -72,7 +115,7 @@ public record Finishing(double spirit, double sugar, double water, Contents made
     }
 
     private static Contents toTheMark(Contents strong, double millilitres) {
-        double already = VolumeModel.atTwenty().millilitres(strong.toGrams());
+        double already = millilitres(strong);
         if (already > millilitres) {
             throw new IllegalArgumentException(
                     "there is no room for water: what goes in takes " + QuantityWords.fixed(already, 0) + " mL of "

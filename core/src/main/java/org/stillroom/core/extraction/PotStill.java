@@ -95,7 +95,11 @@ public final class PotStill {
      * @throws IllegalArgumentException when it never runs so strong, with a text for people
      */
     public Stand whenRunning(double percent) {
-        if (!(percent < running(charged) && percent > 0.0)) {
+        if (!(percent > 0.0)) {
+            throw new IllegalArgumentException(
+                    "0 % vol runs only when no alcohol is left in the pot, which no still comes to");
+        }
+        if (!(percent < running(charged))) {
             throw new IllegalArgumentException("the first drop runs at " + Math.round(running(charged))
                     + " % vol; it falls from there, and cannot be at "
                     + QuantityWords.fixed(percent, 1) + " % vol");
@@ -113,9 +117,9 @@ public final class PotStill {
         double least = Strengths.byVolume(new MassFraction(byMass(charged)), VolumeBasis.AT_20C)
                 .percent();
         if (!(percent < most && percent > least)) {
-            throw new IllegalArgumentException(
-                    "what is collected lies between " + Math.round(least) + " % vol, all of the charge, and "
-                            + Math.round(most) + " % vol, its first drop; not at " + percent + " % vol");
+            throw new IllegalArgumentException("what is collected lies between " + Math.round(least)
+                    + " % vol, all of the charge, and " + Math.round(most) + " % vol, its first drop; not at "
+                    + QuantityWords.fixed(percent, 1) + " % vol");
         }
         return at(falling(x -> at(x).strength() - percent));
     }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.aroma.Constituents;
 import org.stillroom.core.aroma.Materials;
 
 /**
@@ -71,6 +72,10 @@ final class Amounts {
         Range own = Range.NOTHING;
         for (String member : watched.members()) {
             String key = Materials.keyOf(member);
+            if (settled.stream().anyMatch(whole -> isPartOf(key, whole))) {
+                settled.add(member); // counted with the whole: citral is geranial and neral
+                continue;
+            }
             Double stated = key == null ? null : portion.stated().get(key);
             @Nullable Range part = stated == null ? analyses.part(portion.name(), member) : new Range(stated, stated);
             if (part != null) {
@@ -78,10 +83,26 @@ final class Amounts {
                 own = own.plus(part);
             }
         }
+        watched.members().stream().filter(whole -> isWholeOf(whole, settled)).forEach(settled::add);
         if (!settled.isEmpty()) {
             take(portion, portion.grams().times(own), RowStatus.READ, LotAnalyses.BASIS);
         }
         return settled;
+    }
+
+    /** Returns whether all parts of something are settled, and it with them. */
+    private static boolean isWholeOf(String whole, Set<String> settled) {
+        List<String> parts = Constituents.WHOLES.getOrDefault(String.valueOf(Materials.keyOf(whole)), List.of());
+        return !parts.isEmpty()
+                && parts.stream()
+                        .allMatch(part -> settled.stream().anyMatch(each -> part.equals(Materials.keyOf(each))));
+    }
+
+    private static boolean isPartOf(@Nullable String key, String whole) {
+        return key != null
+                && Constituents.WHOLES
+                        .getOrDefault(String.valueOf(Materials.keyOf(whole)), List.of())
+                        .contains(key);
     }
 
     /** @param settled what an analysis of the lot has said already; of the rest the tables speak */

@@ -42,7 +42,7 @@ public final class AromaContents {
                 key,
                 other -> content(part / WITHOUT_RANGE, part, Math.min(1.0, part * WITHOUT_RANGE))
                         .times(amount)));
-        return contents;
+        return once(contents);
     }
 
     /**
@@ -54,6 +54,24 @@ public final class AromaContents {
         Map<String, Content> contents = new TreeMap<>();
         parts.forEach((key, part) -> contents.put(
                 key, new Content(part.low(), 0.5 * (part.low() + part.high()), part.high()).times(amount)));
+        return once(contents);
+    }
+
+    /**
+     * Counts under one key what is one thing by two names: citral is geranial and neral together. What states the parts is taken for
+     * the whole where it comes to more than what states that.
+     */
+    private static Map<String, Content> once(Map<String, Content> contents) {
+        Constituents.WHOLES.forEach((whole, parts) -> {
+            Content together = null;
+            for (String part : parts) {
+                Content one = contents.remove(part);
+                together = one == null ? together : together == null ? one : together.plus(one);
+            }
+            if (together != null) {
+                contents.merge(whole, together, (a, b) -> a.typical() >= b.typical() ? a : b);
+            }
+        });
         return contents;
     }
 

@@ -49,6 +49,25 @@ class LotAnalysesTest {
                 .strong("neutral spirit", Kind.SPIRIT, 40.0, KILOGRAM - 0.02);
     }
 
+    /** 0.1 g of lemongrass oil in a kilogram with 75 % citral: 75 mg/kg, not that and its two halves once more. */
+    @Test
+    void citralIsCountedOnceWhicheverNamesTheAnalysisHas() {
+        for (String names : List.of(
+                "citral,75\ngeranial,43\nneral,32\nlinalool,1\ncitronellol,0\nlinalyl acetate,0\ngeranyl acetate,0",
+                "geranial,43\nneral,32\nlinalool,1\ncitronellol,0\nlinalyl acetate,0\ngeranyl acetate,0",
+                "citral,75\nlinalool,1\ncitronellol,0\nlinalyl acetate,0\ngeranyl acetate,0")) {
+            Amount family = new Bench()
+                    .grams("lemongrass oil", Kind.ESSENTIAL_OIL, 0.1)
+                    .strong("neutral spirit", Kind.SPIRIT, 40.0, KILOGRAM - 0.1)
+                    .analysed("lemongrass oil", List.of(parts(names)))
+                    .amount("citral family");
+            assertThat(family.perKilogram().least()).as(names).isCloseTo(76.0, within(1e-6));
+            assertThat(family.perKilogram().most())
+                    .as(names)
+                    .isBetween(76.0, 76.5); // traces of the three that are none
+        }
+    }
+
     @Test
     void whatTheLotHoldsStandsInPlaceOfTheRange() {
         assertThat(sage().verdicts("eu-maximum")).contains("STOP EU above the limit at worst");

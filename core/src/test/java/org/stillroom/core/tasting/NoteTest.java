@@ -88,6 +88,25 @@ class NoteTest {
                 .isEqualTo(new Content(25, 50, 75));
     }
 
+    /** Citral is geranial and neral together (contract of names): counted once, whichever names state it. */
+    @Test
+    void citralIsCountedOnce() {
+        String citral = "5392-40-5";
+        String geranial = "141-27-5";
+        String neral = "106-26-3";
+        Map<String, Content> thrice = AromaContents.analysed(
+                100, Map.of(citral, Span.exactly(0.03), geranial, Span.exactly(0.018), neral, Span.exactly(0.012)));
+        assertThat(thrice).containsOnlyKeys(citral);
+        assertThat(Objects.requireNonNull(thrice.get(citral)).typical()).isCloseTo(3, within(1e-9));
+        Map<String, Content> parts =
+                AromaContents.analysed(100, Map.of(geranial, Span.exactly(0.018), neral, Span.exactly(0.012)));
+        assertThat(parts).containsOnlyKeys(citral);
+        assertThat(Objects.requireNonNull(parts.get(citral)).typical()).isCloseTo(3, within(1e-9));
+        assertThat(AromaContents.of("lemongrass", 1.0, Map.of()))
+                .containsKey(citral)
+                .doesNotContainKeys(geranial, neral);
+    }
+
     @Test
     void aLadderGoesByEqualFactors() {
         assertThat(DoseLadder.around(10, DoseLadder.COARSE, 3)).containsExactly(5.0, 10.0, 20.0);

@@ -26,16 +26,16 @@ final class AnalysisFiles {
     private Map<String, Path> files = new LinkedHashMap<>();
 
     /**
-     * Returns the parts of each oil by CAS number, 0 to 1, by the name of the ingredient.
+     * Returns the parts of each oil by CAS number, 0 to 1, from the least to the most, by the name of the ingredient.
      *
      * @throws Refusal when a file is not there or not understood
      */
-    Map<String, Map<String, Double>> read() {
-        Map<String, Map<String, Double>> read = new LinkedHashMap<>();
+    Map<String, List<Map<String, Double>>> read() {
+        Map<String, List<Map<String, Double>>> read = new LinkedHashMap<>();
         List<Finding> problems = new ArrayList<>();
         files.forEach((ingredient, path) -> {
             ReadAnalysis.Outcome analysis = ReadAnalysis.answer(text(path));
-            Map<String, Double> parts = analysis.parts();
+            List<Map<String, Double>> parts = analysis.parts();
             if (parts == null) {
                 problems.addAll(analysis.problems());
             } else {

@@ -1,10 +1,7 @@
 package org.stillroom.studio.cli;
 
 import java.nio.file.Path;
-import java.util.List;
-import java.util.Map;
 import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.plan.Plan;
 import org.stillroom.core.reference.Workings;
@@ -51,8 +48,6 @@ final class LotsOptions {
      */
     Grounds grounds() {
         Grounds kept = data == null ? Grounds.SHIPPED : StudioFolder.ask(DataFolder.chosenOr(data), MakersGrounds::of);
-        Map<String, List<Map<String, Double>>> lots = analyses.read().entrySet().stream()
-                .collect(Collectors.toMap(Map.Entry::getKey, each -> List.of(each.getValue())));
-        return kept.with(kept.analyses().and(LotAnalyses.of(lots)));
+        return kept.with(kept.analyses().and(LotAnalyses.of(analyses.read())));
     }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -14,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import org.stillroom.core.aroma.Constituent;
 import org.stillroom.core.aroma.Constituents;
 import org.stillroom.core.aroma.Materials;
+import org.stillroom.core.quantity.Span;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 
@@ -28,19 +30,29 @@ public record OilAnalysis(List<Part> parts, double percent, List<LineProblem> pr
     /** Analyses round each part: parts that come to so much are let pass. */
     private static final double ROUNDED = 100.5;
 
-    private static final Pattern SHARE = Pattern.compile("[<≤~]?\\s*(\\d{1,3}(?:[.,]\\d+)?)\\s*%?");
+    private static final Pattern SHARE = Pattern.compile("([<≤~]?)\\s*(\\d{1,3}(?:[.,]\\d+)?)\\s*%?");
     private static final Pattern CAS = Pattern.compile("\\d{2,7}-\\d{2}-\\d");
     private static final Set<String> TRACES = Set.of("tr", "tr.", "trace", "traces", "spur", "spuren", "nd", "n.d.");
     private static final Map<String, Column> COLUMNS = Map.ofEntries(
             Map.entry("constituent", Column.NAME),
             Map.entry("name", Column.NAME),
+            Map.entry("component", Column.NAME),
+            Map.entry("compound", Column.NAME),
+            Map.entry("substance", Column.NAME),
             Map.entry("bestandteil", Column.NAME),
+            Map.entry("komponente", Column.NAME),
+            Map.entry("stoff", Column.NAME),
+            Map.entry("cas no", Column.CAS),
+            Map.entry("cas no.", Column.CAS),
             Map.entry("cas", Column.CAS),
             Map.entry("cas number", Column.CAS),
             Map.entry("cas-nummer", Column.CAS),
             Map.entry("percent", Column.SHARE),
             Map.entry("share", Column.SHARE),
             Map.entry("%", Column.SHARE),
+            Map.entry("area %", Column.SHARE),
+            Map.entry("content", Column.SHARE),
+            Map.entry("gehalt", Column.SHARE),
             Map.entry("prozent", Column.SHARE),
             Map.entry("anteil", Column.SHARE));
 
@@ -62,21 +74,42 @@ public record OilAnalysis(List<Part> parts, double percent, List<LineProblem> pr
      * @param written name or CAS number as given
      * @param constituent what is known of it, or null when it is no single one of the table's
      * @param key by which it is reckoned with: its CAS number, or the name of a sum; null when it is not known
-     * @param percent of the oil by mass, as analyses by chromatography give it
+     * @param least of the oil by mass, per cent, as analyses by chromatography give it; none where only a bound is given, such as &lt;0.5
+     * @param percent the same, or the bound
      */
     public record Part(
             int line,
             String written,
             @Nullable Constituent constituent,
             @Nullable String key,
-            double percent) {}
+            double least,
+            double percent) {
+        /** Returns whether it is anything from none to its per cent. */
+        public boolean isBound() {
+            return least < percent;
+        }
 
-    /** Returns what is known of it, parts of the oil from 0 to 1 by their keys. */
+        double middle() {
+            return 0.5 * (least + percent);
+        }
+    }
+
+    /** Returns what is known of it, parts of the oil from 0 to 1 by their keys; of what is bounded the middle. */
     public Map<String, Double> shares() {
+        return shares(Part::middle);
+    }
+
+    /** Returns the same from the least to the most: once where nothing is only bounded, else twice. */
+    public List<Map<String, Double>> ends() {
+        boolean bounded = parts.stream().anyMatch(Part::isBound);
+        return bounded ? List.of(shares(Part::least), shares(Part::percent)) : List.of(shares());
+    }
+
+    private Map<String, Double> shares(ToDoubleFunction<Part> percent) {
         Map<String, Double> shares = new LinkedHashMap<>();
         for (Part part : parts) {
             if (part.key() != null) {
-                shares.merge(part.key(), part.percent() / 100.0, Math::max);
+                shares.merge(part.key(), percent.applyAsDouble(part) / 100.0, Math::max);
             }
         }
         return shares;
@@ -105,17 +138,52 @@ public record OilAnalysis(List<Part> parts, double percent, List<LineProblem> pr
             boolean headed = !rows.isEmpty()
                     && rows.get(0).cells().stream().anyMatch(cell -> COLUMNS.containsKey(Headings.plain(cell)));
             List<@Nullable Column> columns = headed ? columns(rows.get(0)) : List.of();
+            if (!rows.isEmpty() && isUnread(rows.get(0), columns)) {
+                return new OilAnalysis(parts, 0.0, problems);
+            }
             rows.stream().skip(headed ? 1 : 0).forEach(row -> part(row, columns));
-            double together = parts.stream().mapToDouble(Part::percent).sum();
-            if (together > ROUNDED) {
+            double least = together(Part::least);
+            if (least > ROUNDED) {
                 tell(
                         0,
                         "analysis-beyond-whole",
                         "not possible",
-                        String.format(Locale.ROOT, "The parts make %.1f %% together.", together),
+                        String.format(Locale.ROOT, "The parts make %.1f %% together.", least),
                         "They come to 100 % at most; look for a part that is listed twice or a slip in a number.");
             }
-            return new OilAnalysis(parts, together, problems);
+            return new OilAnalysis(parts, together(Part::middle), problems);
+        }
+
+        /** Adds the parts up; what is a part of another that stands there too counts once. */
+        private double together(ToDoubleFunction<Part> percent) {
+            return parts.stream()
+                    .filter(part -> Constituents.WHOLES.entrySet().stream()
+                            .noneMatch(whole -> whole.getValue().contains(String.valueOf(part.key()))
+                                    && parts.stream()
+                                            .anyMatch(each -> whole.getKey().equals(each.key()))))
+                    .mapToDouble(percent)
+                    .sum();
+        }
+
+        /** Tells where headings do not say what is a constituent and what its share, and returns whether that is so. */
+        private boolean isUnread(CsvTable.Row first, List<@Nullable Column> columns) {
+            boolean named = columns.contains(Column.NAME) || columns.contains(Column.CAS);
+            boolean unheaded =
+                    columns.isEmpty() && first.cells().stream().anyMatch(cell -> guess(cell.strip()) == Column.SHARE);
+            boolean numberless = columns.isEmpty() && first.cells().size() < 2;
+            if ((named && columns.contains(Column.SHARE)) || unheaded || numberless) {
+                return false;
+            }
+            String missing = columns.isEmpty()
+                    ? "None of the headings is known: "
+                    : named ? "No heading is one of how much there is: " : "No heading is one of the constituents: ";
+            tell(
+                    first.line(),
+                    "analysis-heading",
+                    "not understood",
+                    missing + String.join(", ", first.cells()) + ".",
+                    "Write the first line as constituent;cas;percent, where one of the first two may be left out.");
+            return true;
         }
 
         private List<@Nullable Column> columns(CsvTable.Row heading) {
@@ -166,7 +234,7 @@ public record OilAnalysis(List<Part> parts, double percent, List<LineProblem> pr
             if (key(constituent, written) == null) {
                 unknown(line, written);
             }
-            Double percent = percent(line, written, share);
+            Span percent = percent(line, written, share);
             String same = constituent == null ? Headings.plain(written) : constituent.cas();
             if (!seen.add(same)) {
                 tell(
@@ -177,7 +245,8 @@ public record OilAnalysis(List<Part> parts, double percent, List<LineProblem> pr
                         "Keep one line of it, or add the two up.");
             }
             if (percent != null) {
-                parts.add(new Part(line, written, constituent, key(constituent, written), percent));
+                parts.add(
+                        new Part(line, written, constituent, key(constituent, written), percent.low(), percent.high()));
             }
         }
 
@@ -208,15 +277,16 @@ public record OilAnalysis(List<Part> parts, double percent, List<LineProblem> pr
                     "Write its CAS number or another of its names; else it is kept and nothing is reckoned with it.");
         }
 
-        private @Nullable Double percent(int line, String written, String share) {
+        private @Nullable Span percent(int line, String written, String share) {
             Matcher number = SHARE.matcher(share);
             if (TRACES.contains(share.toLowerCase(Locale.ROOT))) {
-                return 0.0;
+                return Span.exactly(0.0);
             }
             if (number.matches()) {
-                double percent = Double.parseDouble(number.group(1).replace(',', '.'));
+                double percent = Double.parseDouble(number.group(2).replace(',', '.'));
+                boolean bound = number.group(1).equals("<") || number.group(1).equals("≤");
                 if (percent <= 100.0) {
-                    return percent;
+                    return bound ? new Span(0.0, percent) : Span.exactly(percent);
                 }
             }
             tell(

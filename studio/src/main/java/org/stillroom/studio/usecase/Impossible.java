@@ -1,6 +1,8 @@
 package org.stillroom.studio.usecase;
 
 import java.util.function.Supplier;
+import org.stillroom.core.extraction.Finishing;
+import org.stillroom.core.quantity.QuantityWords;
 
 /** Ends a question that has no answer: which part of it cannot be, why, and what to ask instead. */
 public final class Impossible extends RuntimeException {
@@ -26,6 +28,12 @@ public final class Impossible extends RuntimeException {
     static <T> T unless(String part, String remedy, Supplier<T> computation) {
         try {
             return computation.get();
+        } catch (Finishing.TooStrong beyond) {
+            throw new Impossible(
+                    "to",
+                    String.valueOf(beyond.getMessage()),
+                    "Ask for " + QuantityWords.fixed(Math.floor(10.0 * beyond.most()) / 10.0, 1)
+                            + " % vol at most, or fortify with stronger spirit.");
         } catch (IllegalArgumentException refused) {
             String reason = refused.getMessage();
             throw new Impossible(part, reason == null ? "this cannot be computed" : reason, remedy);

@@ -90,12 +90,14 @@ public final class RunStill {
         Strength collected = asked.collected();
         if (running != null) {
             return Impossible.unless(
-                    "to", "", () -> still.whenRunning(percent(running).percent()));
+                    "to",
+                    "Ask for less than the first drop has, and more than 0 % vol.",
+                    () -> still.whenRunning(percent(running).percent()));
         }
         if (collected != null) {
             return Impossible.unless(
                     "to-average",
-                    "",
+                    "Ask for a strength between the two; for a stronger one charge the still with a stronger liquid.",
                     () -> still.whenCollected(percent(collected).percent()));
         }
         throw new Impossible("to", "it is not said when collection stops.", "Give the strength that still runs then.");

@@ -393,6 +393,25 @@ class FlavourCommandsTest {
         assertThat(foxglove.exit()).isEqualTo(1);
     }
 
+    @Test
+    void whatCannotBeReachedSaysByHowMuchAndWhatWould() {
+        Desk.Run combine = Desk.type("combine --macerate 300ml@62%@1:5 --ratio 1:8 --to 90% --with 80%");
+        assertThat(combine.exit()).isEqualTo(2);
+        assertThat(combine.err())
+                .contains("--to", "90.0 % vol cannot be reached", "% vol at most, or fortify with stronger spirit");
+        String most = combine.err().replaceAll("(?s).*Ask for ([0-9.]+) % vol.*", "$1");
+        assertThat(Desk.type("combine --macerate 300ml@62%@1:5 --ratio 1:8 --with 80% --to " + most + "%")
+                        .exit())
+                .isZero();
+        String plums = "macerate --plant plum --mass 1kg --solvent 1L --strength 60% --make-up-to 3L --with 80% --to ";
+        assertThat(Desk.type(plums + "90%").err()).contains("--to", "cannot be reached", "stronger spirit");
+        assertThat(Desk.type("still --charge 10L --strength 30% --to 0%").err())
+                .contains("no alcohol is left in the pot", "more than 0 % vol");
+        assertThat(Desk.type("still --charge 10L --strength 30% --to-average 90%")
+                        .err())
+                .contains("not at 90.0 % vol", "stronger liquid");
+    }
+
     /** The rates of the table are in doubt by a factor, and no day lies before the first. */
     @Test
     void noDayIsBelowZero() {

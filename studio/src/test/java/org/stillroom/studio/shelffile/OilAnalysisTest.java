@@ -33,6 +33,41 @@ class OilAnalysisTest {
     }
 
     @Test
+    void aBoundIsAnythingFromNoneToIt() {
+        OilAnalysis bound = OilAnalysis.read("constituent;percent\nlimonene;<0.5\nlinalool;31\n");
+        assertThat(bound.problems()).isEmpty();
+        assertThat(bound.ends())
+                .containsExactly(
+                        Map.of("5989-27-5", 0.0, "78-70-6", 0.31), Map.of("5989-27-5", 0.005, "78-70-6", 0.31));
+        assertThat(bound.shares()).isEqualTo(Map.of("5989-27-5", 0.0025, "78-70-6", 0.31));
+        assertThat(OilAnalysis.read("limonene;60\nlinalool;40\nneral;<1\n").problems())
+                .isEmpty();
+    }
+
+    @Test
+    void aWholeBesideItsPartsAddsUpOnce() {
+        assertThat(OilAnalysis.read("citral;75\ngeranial;43\nneral;32\nlimonene;20\n")
+                        .problems())
+                .isEmpty();
+    }
+
+    @Test
+    void headingsThatSayNothingAreToldOnceWithTheirLine() {
+        assertThat(OilAnalysis.read("what;how much\nlinalool;31\n").problems())
+                .singleElement()
+                .satisfies(problem -> {
+                    assertThat(problem.line()).isEqualTo(1);
+                    assertThat(problem.finding().message()).contains("what, how much");
+                    assertThat(problem.finding().remedy()).contains("constituent;cas;percent");
+                });
+        assertThat(OilAnalysis.read("constituent;amount\nlinalool;31\n").problems())
+                .singleElement()
+                .satisfies(problem -> assertThat(problem.finding().message()).contains("how much there is"));
+        assertThat(OilAnalysis.read("Component;Area %\nlinalool;31\n").problems())
+                .isEmpty();
+    }
+
+    @Test
     void aNumberThatIsOfAnotherSubstanceIsTold() {
         assertThat(OilAnalysis.read("name;cas;%\nlinalool;5989-27-5;3\n").problems())
                 .singleElement()

@@ -47,7 +47,7 @@ public final class MakersGrounds {
             boolean empty = Stock.isKnown(lot) && lot.left() <= 0;
             if (!lot.sheet().setAside() && !empty) {
                 byName.computeIfAbsent(lot.sheet().name().strip(), name -> new ArrayList<>())
-                        .add(oil(lot));
+                        .addAll(ends(lot));
             }
         }
         return LotAnalyses.of(byName);
@@ -58,9 +58,19 @@ public final class MakersGrounds {
      * no analysis, or one that does not hold together.
      */
     public static Map<String, Double> oil(Lot lot) {
-        String analysis = lot.sheet().analysis();
-        OilAnalysis read = OilAnalysis.read(analysis == null ? "" : analysis);
+        OilAnalysis read = read(lot);
         return isWhole(read) ? read.shares() : Map.of();
+    }
+
+    /** Returns the same from the least to the most, where the analysis only bounds some of it. */
+    private static List<Map<String, Double>> ends(Lot lot) {
+        OilAnalysis read = read(lot);
+        return isWhole(read) ? read.ends() : List.of(Map.of());
+    }
+
+    private static OilAnalysis read(Lot lot) {
+        String analysis = lot.sheet().analysis();
+        return OilAnalysis.read(analysis == null ? "" : analysis);
     }
 
     /** An analysis whose numbers do not hold together speaks for nothing; one that names what we do not know does. */

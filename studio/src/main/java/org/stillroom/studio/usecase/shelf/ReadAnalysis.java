@@ -16,10 +16,10 @@ public final class ReadAnalysis {
     /**
      * What was made of it.
      *
-     * @param parts of the oil by CAS number or by the name of a sum, 0 to 1; null when something is wrong with it
+     * @param parts of the oil by CAS number or by the name of a sum, 0 to 1, from the least to the most; null when something is wrong with it
      * @param problems everything that is wrong
      */
-    public record Outcome(@Nullable Map<String, Double> parts, List<Finding> problems) {
+    public record Outcome(@Nullable List<Map<String, Double>> parts, List<Finding> problems) {
         public Outcome {
             problems = List.copyOf(problems);
         }
@@ -39,6 +39,6 @@ public final class ReadAnalysis {
                     "The analysis says of nothing how much there is.",
                     "Write lines such as linalool,31.5."));
         }
-        return new Outcome(problems.isEmpty() ? read.shares() : null, problems);
+        return new Outcome(problems.isEmpty() ? read.ends() : null, problems);
     }
 }
