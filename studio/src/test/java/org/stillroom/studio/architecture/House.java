@@ -72,7 +72,8 @@ record House(String root) {
                             "com.password4j..",
                             "tools.jackson.core..",
                             "tools.jackson.databind.."),
-            "sheet", List.of("com.openhtmltopdf..", "org.apache.pdfbox..", "org.apache.fontbox..", "com.google.zxing.."),
+            "sheet",
+                    List.of("com.openhtmltopdf..", "org.apache.pdfbox..", "org.apache.fontbox..", "com.google.zxing.."),
             "cli", List.of("picocli..", "tools.jackson.core.."));
 
     /** What the core may use of the JDK: the language and its collections, so that it also compiles for a browser. */
