@@ -23,6 +23,9 @@ final class Allergens {
     /** Above this in all, as SO₂, sulphites are named, mg/L. Source: Regulation (EU) No 1169/2011, Annex II, 12. */
     private static final double NAMED_ABOVE = 10.0;
 
+    /** What is said of cereals, whey and nuts from which a spirit was distilled. */
+    static final String EXEMPT = "distilled: exempt in the EU";
+
     private static final double MILLIGRAMS = 1000.0;
     private static final String MEMORY = "general knowledge, from memory";
     private static final String LOOK = "Look at its label, and write on yours what it contains.";
@@ -184,7 +187,7 @@ final class Allergens {
         findings.add(finding(
                 row,
                 where,
-                "distilled: exempt in the EU",
+                EXEMPT,
                 places.contains(Place.US) ? law + ". How the USA takes it is not held here." : law + ".",
                 "Look at its label for what was added."));
     }

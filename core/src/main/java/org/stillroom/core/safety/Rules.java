@@ -79,6 +79,11 @@ public final class Rules {
         return GUIDANCE.contains(finding.rule()) ? "Guidance, no law" : "";
     }
 
+    /** Returns whether a finding tells of an allergen or of sulphites: that it is in there, that it is not known, or that it is exempt. */
+    public static boolean isOfAllergens(Finding finding) {
+        return finding.rule().startsWith("allergen") || finding.rule().equals(AllergenName.SULPHITES);
+    }
+
     /** Returns whether a finding of this name comes from one of these rules or from the tables of cautions. */
     public static boolean isOne(String name) {
         return ALL.stream().anyMatch(rule -> rule.name().equals(name))

@@ -74,7 +74,7 @@ public record Safety(Drink drink, Serving serving, List<Finding> findings) {
     }
 
     /**
-     * Returns what a plan tells: stops, cautions, what is not known and what has to stand in the cold; nothing where all is known and below the limits.
+     * Returns what a plan tells: stops, cautions, allergens, what is not known and what has to stand in the cold; nothing where all is known and below the limits.
      *
      * <p>How many a day somebody drinks is not the plan's to say, so that alcohol itself is left to the question that names it.
      */
@@ -85,6 +85,7 @@ public record Safety(Drink drink, Serving serving, List<Finding> findings) {
         return of(plan, grounds.serving(), grounds).findings().stream()
                 .filter(finding -> finding.severity() != Severity.NOTE
                         || finding.rule().equals(NotKnown.NAME)
+                        || (Rules.isOfAllergens(finding) && !finding.verdict().equals(Allergens.EXEMPT))
                         || asksForCold(finding))
                 .filter(finding -> !finding.rule().equals(AlcoholItself.GUIDANCE))
                 .toList();

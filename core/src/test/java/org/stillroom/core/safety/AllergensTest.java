@@ -43,6 +43,21 @@ class AllergensTest {
                 .toList();
     }
 
+    @Test
+    void aPlanTellsThemToo() {
+        assertThat(ofPlan(with("almond milk", Kind.OTHER))).contains("contains almond (nuts)");
+        assertThat(ofPlan(with("white wine", Kind.WINE))).contains("sulphites not known");
+        assertThat(ofPlan(with("hazelnut liqueur", Kind.LIQUEUR))).contains("allergens not known");
+        assertThat(ofPlan(with("malt whisky", Kind.SPIRIT))).isEmpty();
+    }
+
+    private static List<String> ofPlan(Bench bench) {
+        return Safety.ofPlan(bench.plan(), Grounds.SHIPPED).stream()
+                .filter(Rules::isOfAllergens)
+                .map(Finding::verdict)
+                .toList();
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

@@ -14,6 +14,7 @@ import org.stillroom.core.liquid.Figure;
 import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.safety.Knowledge;
+import org.stillroom.core.safety.Rules;
 import org.stillroom.studio.usecase.Impossible;
 import org.stillroom.studio.usecase.TellLabel;
 
@@ -133,15 +134,11 @@ final class LabelText {
         }
         // What nobody knows is said, since silence would say that there is none.
         found.findings().stream()
-                .filter(finding -> finding.verdict().contains("not known") && isOfAllergens(finding))
+                .filter(finding -> finding.verdict().contains("not known") && Rules.isOfAllergens(finding))
                 .map(finding -> sentence(look.saying().said(finding.rule(), finding.verdict())))
                 .distinct()
                 .forEach(all::add);
         return all;
-    }
-
-    private static boolean isOfAllergens(Finding finding) {
-        return finding.rule().startsWith("allergen") || finding.rule().equals("sulphites");
     }
 
     private List<String> statements() {

@@ -13,6 +13,7 @@ import org.stillroom.core.gauging.Shown;
 import org.stillroom.core.gauging.Thermometer;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Substance;
+import org.stillroom.core.liquid.VolumeModel;
 import org.stillroom.core.plan.Taken;
 import org.stillroom.core.reference.Source;
 import org.stillroom.core.reference.Workings;
@@ -99,7 +100,10 @@ public final class GaugeVessel {
         };
     }
 
-    /** Returns what went in, and how far each label and each measure may have been off. */
+    /**
+     * Returns what went in, and how far each label and each measure may have been off. Where it was made up to a mark, what another
+     * line or label brings more takes as much less of the last one, so that the volume is that of the mark.
+     */
     public static Poured poured(Measured measured) {
         Contents contents = Contents.NONE;
         List<Poured.Slip> slips = new ArrayList<>();
@@ -115,8 +119,35 @@ public final class GaugeVessel {
             }
             contents = contents.plus(line.exact().ingredient().perGram().times(taken.grams()));
             slips.add(new Poured.Slip("the label of " + line.exact().name(), label));
-            slips.add(new Poured.Slip("the measure of " + line.exact().name(), measure));
+            slips.add(new Poured.Slip(measureOf(line), measure));
+        }
+        for (MeasuredLine line : measured.lines()) {
+            if (PlanRecipe.isToTheMark(line)) {
+                double[] all = contents.toGrams();
+                slips.replaceAll(slip -> slip.what().equals(measureOf(line)) ? slip : upToTheMark(slip, all, line));
+            }
         }
         return new Poured(contents, slips);
+    }
+
+    private static String measureOf(MeasuredLine line) {
+        return "the measure of " + line.exact().name();
+    }
+
+    /** @param all grams of each substance in the vessel */
+    private static Poured.Slip upToTheMark(Poured.Slip slip, double[] all, MeasuredLine last) {
+        double[] moved = all.clone();
+        for (int i = 0; i < moved.length; i++) {
+            moved[i] = Math.max(0.0, moved[i] + slip.atItsEnd()[i]);
+        }
+        VolumeModel model = VolumeModel.atTwenty();
+        double less = (model.millilitres(moved) - model.millilitres(all))
+                * last.exact().ingredient().gramsPerMillilitre().orElse(1.0);
+        double[] perGram = last.exact().ingredient().perGram().toGrams();
+        double[] atItsEnd = slip.atItsEnd().clone();
+        for (int i = 0; i < atItsEnd.length; i++) {
+            atItsEnd[i] -= less * perGram[i];
+        }
+        return new Poured.Slip(slip.what(), atItsEnd);
     }
 }

@@ -142,13 +142,19 @@ public final class PlanRecipe {
     /** Returns how far the amount of a line may be off, g; also where it is made up to a mark. */
     public static double gramsInDoubt(MeasuredLine line) {
         double half = taken(line).halfWidth();
-        boolean toTheMark = line.exact().line().amount() instanceof LineAmount.MakeUp;
-        return toTheMark ? half * line.exact().ingredient().gramsPerMillilitre().orElse(1.0) : half;
+        return isToTheMark(line)
+                ? half * line.exact().ingredient().gramsPerMillilitre().orElse(1.0)
+                : half;
+    }
+
+    /** Returns whether a line is poured until the vessel stands at a mark. */
+    static boolean isToTheMark(MeasuredLine line) {
+        return line.exact().line().amount() instanceof LineAmount.MakeUp;
     }
 
     static Taken taken(MeasuredLine line) {
         Resolved ingredient = line.exact().ingredient();
-        if (line.exact().line().amount() instanceof LineAmount.MakeUp) {
+        if (isToTheMark(line)) {
             double perMillilitre = ingredient.gramsPerMillilitre().orElse(1.0);
             return new Taken(line.grams(), line.toleranceGrams() / perMillilitre);
         }

@@ -42,7 +42,7 @@ public final class TellLabel {
     public static final String NOT_FOR_SALE = "Homemade – not for sale";
 
     /** Rules whose findings belong on a label. */
-    private static final Set<String> SAID_ON_LABELS = Set.of("eu-statement", "honey", "sulphites", "allergens");
+    private static final Set<String> SAID_ON_LABELS = Set.of("eu-statement", "honey");
 
     private TellLabel() {}
 
@@ -320,6 +320,6 @@ public final class TellLabel {
     }
 
     private static boolean isSaidOnLabels(Finding finding) {
-        return SAID_ON_LABELS.contains(finding.rule()) || finding.rule().startsWith("allergen-");
+        return SAID_ON_LABELS.contains(finding.rule()) || Rules.isOfAllergens(finding);
     }
 }

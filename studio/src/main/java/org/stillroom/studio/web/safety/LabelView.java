@@ -98,17 +98,17 @@ public record LabelView(
     }
 
     /** Returns the duty of a bottle by country, with the date of its rate. */
-    public List<Row> duty(TellLabel.Found of) {
+    public List<Duty> duty(TellLabel.Found of) {
         return of.duty().stream()
-                .map(each -> new Row(
+                .map(each -> new Duty(
                         words.told(LABEL, each.country()).text(),
-                        words.say(
-                                each.recalled() ? "safety.dutyRecalled" : "safety.dutyRead",
-                                words.number(each.perBottle(), 2),
-                                each.currency(),
-                                each.asOf())))
+                        words.number(each.perBottle(), 2) + " " + each.currency(),
+                        words.say(each.recalled() ? "safety.dutyRecalled" : "safety.dutyRead", each.asOf())))
                 .toList();
     }
+
+    /** What the duty of a country on a bottle is, and by which rates. */
+    public record Duty(String country, String perBottle, String rates) {}
 
     /** Returns by how much a figure misses a name, and what would do. */
     public String told(Miss miss) {

@@ -14,8 +14,12 @@ public record AskedField(Part part, String typed, String example) {
         return label(part.name());
     }
 
+    /** A name is said with a capital and spaces, but for pH, which is written so everywhere. */
     static String label(String name) {
-        return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1).replace('-', ' ');
+        return name.equals("ph")
+                ? "pH"
+                : name.substring(0, 1).toUpperCase(Locale.ROOT)
+                        + name.substring(1).replace('-', ' ');
     }
 
     public boolean isFlag() {
