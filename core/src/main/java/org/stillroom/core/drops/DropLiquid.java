@@ -60,7 +60,7 @@ public record DropLiquid(
     }
 
     /** Returns whether a name says that it is something else that is made of a plant, such as lemon tincture: it drops as its spirit does. */
-    private static boolean isMadeOfPlants(String name) {
+    public static boolean isMadeOfPlants(String name) {
         return Stream.of(name.toLowerCase(Locale.ROOT).split("\\W+")).anyMatch(NO_OIL::contains);
     }
 

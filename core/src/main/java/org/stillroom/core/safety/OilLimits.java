@@ -36,6 +36,8 @@ import org.stillroom.core.reference.Source;
 public record OilLimits(List<OfOil> oils, Map<String, Maximum> maxima) {
     /** The dose at which an oil is judged, g/L. */
     private static final double TRIAL = 0.01;
+    /** Strength of a drink where none is asked; what is said of names does not depend on it. */
+    private static final AlcoholByVolume ANY = AlcoholByVolume.at20(30.0);
 
     public OilLimits {
         oils = List.copyOf(oils);
@@ -99,6 +101,26 @@ public record OilLimits(List<OfOil> oils, Map<String, Maximum> maxima) {
         return new OilLimits(oils, maxima);
     }
 
+    /**
+     * Returns what is said of oils by their names alone, however little of them is taken: not for drinking, banned, left out by a rule of
+     * the house, on no list, not known. That an oil is listed is not said here, and silence clears none: amounts are judged in the drink.
+     *
+     * @param names of essential oils, at which the findings are
+     */
+    public static List<Finding> told(List<String> names, Grounds grounds) {
+        List<Finding> told = new ArrayList<>();
+        for (String name : names) {
+            Drink drink = drink(name, ANY, grounds);
+            List<Finding> its = against(drink);
+            its.addAll(UsListing.judge(drink, grounds.serving()));
+            its.addAll(NotKnown.judge(drink, grounds.serving()));
+            its.removeIf(
+                    finding -> UsListing.isListed(finding) || finding.rule().equals(NotKnown.OF_FLAVOUR));
+            its.forEach(finding -> told.add(finding.at(finding.where().replace("line 1, " + name, name))));
+        }
+        return told.stream().distinct().toList();
+    }
+
     static Maximum stricter(Maximum one, Maximum other) {
         return one.milligramsPerKilogram() <= other.milligramsPerKilogram() ? one : other;
     }
@@ -122,12 +144,18 @@ public record OilLimits(List<OfOil> oils, Map<String, Maximum> maxima) {
     }
 
     private static List<Finding> stops(Drink drink) {
-        List<Finding> stops = new ArrayList<>(NotForDrinking.judge(drink, Serving.USUAL));
-        stops.addAll(UsLaw.prohibited(drink, Serving.USUAL));
-        stops.addAll(EuLaw.restrictedPlants(drink, Serving.USUAL));
-        stops.addAll(HouseRules.leftOut(drink));
+        List<Finding> stops = against(drink);
         stops.removeIf(finding -> finding.severity() != Severity.STOP);
         return stops;
+    }
+
+    /** Returns what speaks against an oil at any dose. */
+    private static List<Finding> against(Drink drink) {
+        List<Finding> against = new ArrayList<>(NotForDrinking.judge(drink, Serving.USUAL));
+        against.addAll(UsLaw.prohibited(drink, Serving.USUAL));
+        against.addAll(EuLaw.restrictedPlants(drink, Serving.USUAL));
+        against.addAll(HouseRules.leftOut(drink));
+        return against;
     }
 
     private static Drink drink(String name, AlcoholByVolume strength, Grounds grounds) {

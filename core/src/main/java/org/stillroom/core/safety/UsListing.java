@@ -28,7 +28,15 @@ final class UsListing {
     private static final String NAME_ALONE =
             " Our copy of 182.60 holds names alone, and nothing of 172.515 is held: that was not checked.";
 
+    private static final String LISTED = "listed";
+    private static final String LISTED_FROM_MEMORY = "listed, from memory";
+
     private UsListing() {}
+
+    /** Returns whether a finding says no more than that a list names it, as we read or remember it; that clears nothing. */
+    static boolean isListed(Finding finding) {
+        return finding.verdict().equals(LISTED) || finding.verdict().equals(LISTED_FROM_MEMORY);
+    }
 
     /** How a line of the lists speaks of what a name means; the best first. */
     enum Fit {
@@ -131,7 +139,7 @@ final class UsListing {
         return finding(
                 portion,
                 Severity.NOTE,
-                read ? "listed" : "listed, from memory",
+                read ? LISTED : LISTED_FROM_MEMORY,
                 says + (read ? "" : " Our copy of that line is from memory.") + (isNameAlone(entry) ? NAME_ALONE : ""),
                 read ? "" : "Compare with the text of the clause.",
                 Sources.usLists(entry.status()));

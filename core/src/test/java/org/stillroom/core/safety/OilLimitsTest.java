@@ -43,6 +43,39 @@ class OilLimitsTest {
         assertThat(wintergreen.stops()).extracting(Finding::rule).contains("not-for-drinking");
     }
 
+    @Test
+    void whatIsSaidOfNamesIsWhatADrinkOfThemIsTold() {
+        List<Finding> told = OilLimits.told(List.of("lemon", "wintergreen", "moon dust"), Grounds.SHIPPED);
+        assertThat(told).noneMatch(finding -> finding.where().startsWith("lemon"));
+        assertThat(told)
+                .filteredOn(Rules::isNotForDrinking)
+                .extracting(Finding::where)
+                .containsExactly("wintergreen");
+        assertThat(told)
+                .filteredOn(finding -> finding.where().equals("moon dust"))
+                .extracting(Finding::verdict)
+                .contains("not listed", "not known");
+        List<Finding> drink = new Bench()
+                .grams("moon dust", Kind.ESSENTIAL_OIL, 0.01)
+                .strong("spirit", Kind.SPIRIT, 30, 965)
+                .safety()
+                .findings();
+        assertThat(drink)
+                .extracting(Finding::message)
+                .containsAll(told.stream()
+                        .filter(finding -> finding.where().equals("moon dust"))
+                        .map(Finding::message)
+                        .toList());
+    }
+
+    @Test
+    void anOilThatTheHouseLeavesOutIsSaidSo() {
+        HouseRules house = HouseRules.read("no sage", Knowledge.SHIPPED).rules();
+        assertThat(OilLimits.told(List.of("sage"), Grounds.SHIPPED.with(house)))
+                .extracting(Finding::jurisdiction)
+                .contains(HouseRule.JURISDICTION);
+    }
+
     /** The bound of one oil alone, used to its end, is what the rules of a drink let pass; a hair more is stopped. */
     @Test
     @Tag("property")

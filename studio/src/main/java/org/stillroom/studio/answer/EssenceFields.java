@@ -1,6 +1,7 @@
 package org.stillroom.studio.answer;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.stillroom.core.aroma.Constituent;
@@ -13,6 +14,9 @@ import org.stillroom.studio.usecase.essence.PlanEssence;
 
 /** The plan of an essence as fields. */
 public final class EssenceFields {
+    /** Less than this rounds to nothing where grams per litre are shown, g/L. */
+    private static final double LISTED = 0.005;
+
     private EssenceFields() {}
 
     /** Returns the plan for scripts; lists of numbers are in the order of the oils. */
@@ -67,6 +71,19 @@ public final class EssenceFields {
                 .put("strength_vol_percent", made.strength())
                 .putNumbers("oils_g_per_l", made.oils())
                 .put("constituents", constituents(made.constituents()));
+    }
+
+    /** Returns the constituents that are worth a line, g/L by their names, the largest first. */
+    public static Map<String, Double> listed(PlanEssence.Made made) {
+        Map<String, Double> listed = new LinkedHashMap<>();
+        made.constituents().entrySet().stream()
+                .filter(each -> each.getValue() >= LISTED)
+                .sorted(Map.Entry.<String, Double>comparingByValue().reversed())
+                .forEach(each -> {
+                    Constituent constituent = Constituents.find(each.getKey());
+                    listed.put(constituent == null ? each.getKey() : constituent.name(), each.getValue());
+                });
+        return listed;
     }
 
     private static List<Fields> constituents(Map<String, Double> gramsPerLitre) {

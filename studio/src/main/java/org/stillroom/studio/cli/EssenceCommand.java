@@ -5,6 +5,7 @@ import java.util.List;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.core.safety.Grounds;
 import org.stillroom.planner.drops.Choice;
 import org.stillroom.planner.drops.PreDilution;
 import org.stillroom.studio.answer.EssenceFields;
@@ -32,7 +33,7 @@ final class EssenceCommand extends Subcommand {
         }
         EssenceSheet sheet = ((EssenceReading.Understood) reading).sheet();
         try {
-            return new Planned(PlanEssence.answer(sheet, workings));
+            return new Planned(PlanEssence.answer(sheet, Grounds.SHIPPED, workings));
         } catch (Impossible impossible) {
             throw new Refusal(
                     Exit.WRONG_INPUT,
@@ -53,11 +54,20 @@ final class EssenceCommand extends Subcommand {
         }
 
         @Override
+        public Exit exit() {
+            return found.isStopped() ? Exit.OUT_OF_REACH : Exit.DONE;
+        }
+
+        @Override
         public void print(Page page) {
             page.heading(found.title());
             page.paragraph("Drops for " + Figure.decimals(found.batch() / 1000.0, 2) + " L at a time; each takes "
                     + Figure.decimals(found.asked().dose(), 2) + " mL of the essence.");
             page.table(table());
+            page.blank();
+            page.heading("In the first of them, g/L");
+            page.table(contents(found.choices().get(0)));
+            page.paragraph("Constituents as the typical composition of each oil has them; your lot may differ.");
             Choice manifold = found.manifold();
             if (manifold != null) {
                 page.blank();
@@ -85,7 +95,7 @@ final class EssenceCommand extends Subcommand {
             found.asked().oils().forEach(oil -> table.figure(oil.name()));
             table.figure("batches")
                     .figure("carrier mL")
-                    .figure("% vol")
+                    .figure("% vol with oils")
                     .figure("worst off %")
                     .figure("left over mL");
             for (PlanEssence.Made made : found.choices()) {
@@ -102,6 +112,18 @@ final class EssenceCommand extends Subcommand {
                 cells[at] = Figure.decimals(choice.leftOver(), 2);
                 table.row(cells);
             }
+            return table;
+        }
+
+        private Table contents(PlanEssence.Made made) {
+            Table table = new Table().text("").figure("g/L");
+            for (int i = 0; i < made.oils().size(); i++) {
+                table.row(
+                        found.asked().oils().get(i).name(),
+                        Figure.decimals(made.oils().get(i), 2));
+            }
+            EssenceFields.listed(made)
+                    .forEach((name, gramsPerLitre) -> table.row("  " + name, Figure.decimals(gramsPerLitre, 2)));
             return table;
         }
 

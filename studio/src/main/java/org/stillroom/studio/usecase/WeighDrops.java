@@ -20,6 +20,8 @@ import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Source;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.core.safety.Grounds;
+import org.stillroom.core.safety.OilLimits;
 
 /** Tells what a drop weighs: by the maker's own weighings, else by the official dropper; and restates a dose by it. */
 public final class WeighDrops {
@@ -35,6 +37,7 @@ public final class WeighDrops {
      * The question.
      *
      * @param liquid what drops; its density may be unknown
+     * @param oil what the maker calls it where it is an oil or may be one, or null
      * @param weighings the maker's own, or null
      * @param own the maker's dropper by its drop of water, or null; other drops follow by their surface tension
      * @param dose an amount to restate, or null
@@ -42,6 +45,7 @@ public final class WeighDrops {
      */
     public record Asked(
             DropLiquid liquid,
+            @Nullable String oil,
             @Nullable DropWeighings weighings,
             @Nullable OwnDropper own,
             @Nullable Amount dose,
@@ -179,6 +183,9 @@ public final class WeighDrops {
     private static List<Finding> findings(Asked asked, @Nullable Restated dose) {
         List<Finding> findings = new ArrayList<>();
         DropLiquid liquid = asked.liquid();
+        if (asked.oil() != null) {
+            OilLimits.told(List.of(asked.oil()), Grounds.SHIPPED).forEach(each -> findings.add(weighedOnly(each)));
+        }
         if (asked.weighings() != null) {
             findings.addAll(ofWeighings(liquid, asked.weighings()));
         } else {
@@ -192,6 +199,23 @@ public final class WeighDrops {
             Slips.ofDose(liquid.name(), asked.dose(), gramsPerLitre).ifPresent(findings::add);
         }
         return findings;
+    }
+
+    /** What is weighed is not drunk yet: what stops a drink is a caution here. */
+    private static Finding weighedOnly(Finding told) {
+        return told.severity() != Severity.STOP
+                ? told
+                : new Finding(
+                        told.rule(),
+                        Severity.CAUTION,
+                        told.where(),
+                        told.jurisdiction(),
+                        told.verdict(),
+                        told.message(),
+                        told.howSure(),
+                        told.remedy(),
+                        told.limit(),
+                        told.source());
     }
 
     private static List<Finding> ofWeighings(DropLiquid liquid, DropWeighings weighings) {

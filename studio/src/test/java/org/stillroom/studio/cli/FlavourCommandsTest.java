@@ -90,7 +90,7 @@ class FlavourCommandsTest {
         assertThat(drops.json().get("doubt").get("dose_g").doubleValue()).isBetween(0.09, 0.12);
         assertThat(planned("yuzu oil", "1 ml/L").get("mass_g").doubleValue())
                 .isCloseTo(drops.number("dose_g"), within(1e-12));
-        assertThat(rules(drops.json())).containsExactly("drop-weighed", "oil-density");
+        assertThat(rules(drops.json())).containsExactly("us-listed", "not-known", "drop-weighed", "oil-density");
         assertThat(Desk.ask("drops --count 50 --mass 1g --liquid moon~dust")
                         .json()
                         .get("drops_per_ml")
@@ -170,6 +170,37 @@ class FlavourCommandsTest {
         assertThat(Desk.type("essence ../examples/essences/bay-pepper-lemon.yml")
                         .out())
                 .contains("For a single batch");
+    }
+
+    @Test
+    void anEssenceTellsGramsPerLitreAndStopsAtAnOilThatIsNotForDrinking() throws IOException {
+        String text = Files.readString(Path.of("../examples/essences/bay-pepper-lemon.yml"));
+        String told =
+                Desk.type("essence ../examples/essences/bay-pepper-lemon.yml").out();
+        assertThat(told)
+                .contains("% vol with oils")
+                .containsPattern("lemon +53\\.20")
+                .contains("limonene");
+        Path wintergreen =
+                Files.writeString(folder.resolve("wintergreen.yml"), text.replace("oil: laurel", "oil: wintergreen"));
+        Desk.Run stopped = Desk.type("essence " + wintergreen);
+        assertThat(stopped.exit()).isEqualTo(1);
+        assertThat(stopped.out()).contains("Stop: wintergreen", "aspirin");
+        Path unknown = Files.writeString(folder.resolve("dust.yml"), text.replace("oil: laurel", "oil: moon dust"));
+        assertThat(Desk.type("essence " + unknown).out()).contains("on none of the US lists", "whether it is fit");
+    }
+
+    @Test
+    void dropsSayWhatIsNotForDrinkingAndWeighItAllTheSame() {
+        Desk.Run wintergreen = Desk.type("drops --liquid wintergreen");
+        assertThat(wintergreen.exit()).isZero();
+        assertThat(wintergreen.out()).contains("Caution: wintergreen", "aspirin");
+        assertThat(Desk.type("drops --liquid moon~dust --count 50 --mass 1g").out())
+                .contains("on none of the US lists", "Caution: moon dust");
+        assertThat(Desk.type("drops --liquid 40%").out()).doesNotContain("US lists");
+        assertThat(Desk.type("drops --liquid wintergreen~tincture --count 50 --mass 1g")
+                        .out())
+                .doesNotContain("aspirin");
     }
 
     @Test

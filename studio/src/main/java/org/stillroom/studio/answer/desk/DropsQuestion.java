@@ -97,6 +97,7 @@ final class DropsQuestion extends DeskQuestion {
         Found found = WeighDrops.answer(
                 new WeighDrops.Asked(
                         liquid.orElseThrow(),
+                        oil(asked),
                         weighings.orElse(null),
                         waterDrop
                                 .map(drop -> new OwnDropper("dropper", drop, 0.0))
@@ -151,6 +152,14 @@ final class DropsQuestion extends DeskQuestion {
         return asked.read("density", TEXT::density)
                 .map(density -> named.map(each -> each.withDensity(density.kilogramsPerCubicMetre() / 1000.0)))
                 .orElse(named);
+    }
+
+    /** Returns what was typed where it is an oil or nothing says that it is none. */
+    private static @Nullable String oil(AskedTexts asked) {
+        String text = String.valueOf(asked.text("liquid")).strip();
+        Optional<DropLiquid> known = known(text).or(() -> ofStrength(text));
+        boolean other = known.map(liquid -> liquid.oil() == null).orElse(DropLiquid.isMadeOfPlants(text));
+        return other ? null : text;
     }
 
     private static boolean saysOil(String name) {

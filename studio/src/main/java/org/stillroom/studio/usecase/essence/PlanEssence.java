@@ -1,6 +1,7 @@
 package org.stillroom.studio.usecase.essence;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -9,8 +10,11 @@ import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.MadeUp;
 import org.stillroom.core.plan.Slips;
 import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Source;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.core.safety.Grounds;
+import org.stillroom.core.safety.OilLimits;
 import org.stillroom.planner.drops.Choice;
 import org.stillroom.planner.drops.Essence;
 import org.stillroom.planner.drops.OilDrop;
@@ -27,10 +31,12 @@ public final class PlanEssence {
 
     private final EssenceSheet sheet;
     private final Contents carrier;
+    private final Grounds grounds;
     private final List<Finding> findings = new ArrayList<>();
 
-    private PlanEssence(EssenceSheet sheet) {
+    private PlanEssence(EssenceSheet sheet, Grounds grounds) {
         this.sheet = sheet;
+        this.grounds = grounds;
         this.carrier = MadeUp.spirit(sheet.carrier().value());
     }
 
@@ -57,6 +63,11 @@ public final class PlanEssence {
             choices = List.copyOf(choices);
             findings = List.copyOf(findings);
         }
+
+        /** Returns whether an oil of it must not go into a drink. */
+        public boolean isStopped() {
+            return findings.stream().anyMatch(finding -> finding.severity() == Severity.STOP);
+        }
     }
 
     /**
@@ -82,14 +93,18 @@ public final class PlanEssence {
     /**
      * Returns the plan.
      *
+     * @param grounds what is known of oils, and the rules of the house
      * @throws Impossible when the essence cannot be asked so
      */
-    public static Found answer(EssenceSheet sheet, Workings workings) {
-        return new PlanEssence(sheet).found(workings);
+    public static Found answer(EssenceSheet sheet, Grounds grounds, Workings workings) {
+        return new PlanEssence(sheet, grounds).found(workings);
     }
 
     private Found found(Workings workings) {
         EssenceOils oils = EssenceOils.of(sheet);
+        OilLimits.told(oils.drops().stream().map(OilDrop::name).toList(), grounds).stream()
+                .sorted(Comparator.comparing(Finding::severity).reversed())
+                .forEach(findings::add);
         if (!oils.byRule().isEmpty()) {
             findings.add(EssenceFindings.byRule(oils.byRule()));
         }

@@ -88,14 +88,14 @@ final class FlavourOperations {
                                 .schema()));
     }
 
-    private static Reply essence(Body body) {
+    private Reply essence(Body body) {
         EssenceReading reading = EssenceReader.read(given(body));
         if (reading instanceof EssenceReading.Refused refused) {
             throw new WrongInput(refused.problems());
         }
         try {
-            return Reply.of(
-                    EssenceFields.of(PlanEssence.answer(((EssenceReading.Understood) reading).sheet(), Workings.NONE)));
+            return Reply.of(EssenceFields.of(
+                    PlanEssence.answer(((EssenceReading.Understood) reading).sheet(), texts.grounds(), Workings.NONE)));
         } catch (Impossible impossible) {
             throw new WrongInput(List.of(Finding.of(
                     "essence-impossible",

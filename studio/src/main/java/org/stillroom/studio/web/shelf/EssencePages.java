@@ -20,6 +20,7 @@ import org.stillroom.studio.usecase.Impossible;
 import org.stillroom.studio.usecase.essence.PlanEssence;
 import org.stillroom.studio.usecase.essence.ShelfOils;
 import org.stillroom.studio.usecase.essence.ShelveEssence;
+import org.stillroom.studio.usecase.shelf.MakersGrounds;
 import org.stillroom.studio.web.frame.Doors;
 import org.stillroom.studio.web.frame.Visit;
 
@@ -84,7 +85,8 @@ final class EssencePages {
         }
         EssenceSheet sheet = ((EssenceReading.Understood) reading).sheet();
         try {
-            return new Planned(sheet, PlanEssence.answer(sheet, Workings.NONE), List.of());
+            return new Planned(
+                    sheet, PlanEssence.answer(sheet, MakersGrounds.of(desk.store()), Workings.NONE), List.of());
         } catch (Impossible impossible) {
             Finding finding = Finding.of(
                     "essence-impossible",

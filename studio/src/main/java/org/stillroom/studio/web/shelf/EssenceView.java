@@ -8,12 +8,11 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.stillroom.core.aroma.Constituent;
-import org.stillroom.core.aroma.Constituents;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.planner.drops.Choice;
 import org.stillroom.planner.drops.PreDilution;
+import org.stillroom.studio.answer.EssenceFields;
 import org.stillroom.studio.recipefile.EssenceForm;
 import org.stillroom.studio.recipefile.EssenceSheet;
 import org.stillroom.studio.usecase.essence.EssenceRecipe;
@@ -39,9 +38,6 @@ public record EssenceView(
     private static final int FREE_ROWS = 2;
 
     private static final int FEWEST_ROWS = 4;
-
-    /** A constituent below this part of a gram per litre is not listed. */
-    private static final double LISTED = 0.005;
 
     private static final Pattern OF_OIL = Pattern.compile("oils\\.(\\d|1[01])\\.(oil|parts|drop|density)");
     private static final Set<String> KEYS =
@@ -156,16 +152,9 @@ public record EssenceView(
 
     /** Returns the constituents by their content, the largest first. */
     public List<Part> constituents(PlanEssence.Made made) {
-        return made.constituents().entrySet().stream()
-                .filter(each -> each.getValue() >= LISTED)
-                .sorted(Map.Entry.<String, Double>comparingByValue().reversed())
-                .map(each -> new Part(name(each.getKey()), words.number(each.getValue(), 2), ""))
+        return EssenceFields.listed(made).entrySet().stream()
+                .map(each -> new Part(each.getKey(), words.number(each.getValue(), 2), ""))
                 .toList();
-    }
-
-    private static String name(String key) {
-        Constituent constituent = Constituents.find(key);
-        return constituent == null ? key : constituent.name();
     }
 
     /** Returns the recipe that makes it, as the text of a recipe file. */

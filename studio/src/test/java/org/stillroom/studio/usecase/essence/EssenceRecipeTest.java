@@ -18,6 +18,7 @@ import org.stillroom.core.plan.Planning;
 import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.recipe.Making;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.core.safety.Grounds;
 import org.stillroom.studio.recipefile.EssenceForm;
 import org.stillroom.studio.recipefile.EssenceReader;
 import org.stillroom.studio.recipefile.EssenceReading;
@@ -32,7 +33,7 @@ class EssenceRecipeTest {
     private static final EssenceForm FORM = form();
 
     private final EssenceSheet sheet = ((EssenceReading.Understood) EssenceReader.read(FORM)).sheet();
-    private final PlanEssence.Found found = PlanEssence.answer(sheet, Workings.NONE);
+    private final PlanEssence.Found found = PlanEssence.answer(sheet, Grounds.SHIPPED, Workings.NONE);
     private final PlanEssence.Made made = found.choices().get(0);
 
     private static EssenceForm form() {

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.core.safety.Grounds;
 import org.stillroom.studio.recipefile.EssenceReader;
 import org.stillroom.studio.recipefile.EssenceReading;
 import org.stillroom.studio.recipefile.EssenceSheet;
@@ -32,7 +33,7 @@ class PlanEssenceTest {
             throw new AssertionError(refused.problems().toString());
         }
         EssenceSheet sheet = ((EssenceReading.Understood) reading).sheet();
-        return PlanEssence.answer(sheet, Workings.NONE);
+        return PlanEssence.answer(sheet, Grounds.SHIPPED, Workings.NONE);
     }
 
     @Test

@@ -397,6 +397,13 @@ class ShelfRoomTest {
     }
 
     @Test
+    void thePageOfAnEssenceSaysWhatIsNotForDrinking() throws Exception {
+        String page = get("/shelf/essence?" + ESSENCE.replace("laurel", "wintergreen"))
+                .body();
+        assertThat(page).contains("aspirin-equivalent");
+    }
+
+    @Test
     void anEssenceThatIsNotUnderstoodComesBackWithWhatIsWrong() throws Exception {
         HttpResponse<String> answer = get("/shelf/essence?title=Winter&oils.0.oil=lemon&oils.0.parts=ten&dose=5");
         assertThat(answer.statusCode()).isEqualTo(422);
