@@ -12,8 +12,12 @@ import org.jspecify.annotations.Nullable;
  * @param choice drops of each oil, or of its dilution, for one batch
  */
 public record PreDilution(List<Dilution> dilutions, Choice choice) {
-    /** The weakest that is offered: one part of oil in so many. */
-    private static final int WEAKEST = 100;
+    /** One part of oil in so many: what is offered, 10 % and 1 %. */
+    private static final int[] OFFERED = {10, 100};
+    /** Half a drop of fewer is more than a tenth of them. Common practice, no source. */
+    private static final int FEWEST = 5;
+    /** More are hard to count. Common practice, no source. */
+    private static final int MOST = 60;
     /** A dilution weighs at least so much, g, so that a pocket scale makes it to 2 %. Common practice, no source. */
     private static final double LEAST_GRAMS = 2.0;
 
@@ -25,14 +29,21 @@ public record PreDilution(List<Dilution> dilutions, Choice choice) {
      * @param drops of neat oil that go into it
      * @param spirit g of strong spirit that they are made up with
      */
-    public record Dilution(int oil, int oneIn, int drops, double spirit) {}
+    public record Dilution(int oil, int oneIn, int drops, double spirit) {
+        /** Returns what all of it weighs, g. */
+        public double total() {
+            return spirit * oneIn / (oneIn - 1);
+        }
+    }
 
     public PreDilution {
         dilutions = List.copyOf(dilutions);
     }
 
     /**
-     * Returns how one batch is dosed with dilutions, or null where whole drops do without or no dilution keeps the tolerance.
+     * Returns how one batch is dosed with dilutions, or null where whole drops do without, or where dilutions come no nearer.
+     *
+     * <p>Drops of a dilution are {@value #FEWEST} to {@value #MOST}. Where so many cannot keep the tolerance, the nearest is offered.
      *
      * @param spiritDrop what a drop of the dilution weighs, g
      */
@@ -48,22 +59,43 @@ public record PreDilution(List<Dilution> dilutions, Choice choice) {
             return null;
         }
         List<Choice> choices = WholeDrops.choices(essence.of(oils), 1);
-        if (choices.isEmpty() || !choices.get(0).toleranceKept()) {
+        if (choices.isEmpty() || !isBetter(essence, oneIn, choices.get(0))) {
             return null;
         }
         return new PreDilution(dilutions(essence, oneIn, choices.get(0), spiritDrop), choices.get(0));
     }
 
+    private static boolean isBetter(Essence essence, List<Integer> oneIn, Choice choice) {
+        for (int i = 0; i < oneIn.size(); i++) {
+            if (oneIn.get(i) > 1 && !isCountable(choice.drops().get(i))) {
+                return false;
+            }
+        }
+        List<Choice> neat = WholeDrops.choices(essence.upTo(1), 1);
+        return choice.toleranceKept()
+                || neat.isEmpty()
+                || choice.worstError() < neat.get(0).worstError();
+    }
+
+    private static boolean isCountable(double drops) {
+        return drops >= FEWEST && drops <= MOST;
+    }
+
+    /** Returns 1 for an oil that is counted neat, else the dilution of it that comes nearest, the stronger where both keep the tolerance. */
     private static int weakEnough(Essence essence, OilDrop oil, double spiritDrop) {
         double grams = oil.part() * essence.gramsPerBatch();
-        if (error(grams, oil.gramsPerDrop()) <= 0.5 * essence.tolerance()) {
-            return 1;
+        int nearest = 1;
+        double least = error(grams, oil.gramsPerDrop());
+        for (int times : OFFERED) {
+            double perDrop = spiritDrop / times;
+            if (least > 0.5 * essence.tolerance()
+                    && isCountable(Math.rint(grams / perDrop))
+                    && error(grams, perDrop) < least) {
+                nearest = times;
+                least = error(grams, perDrop);
+            }
         }
-        int times = 10;
-        while (times < WEAKEST && error(grams, spiritDrop / times) > 0.5 * essence.tolerance()) {
-            times *= 10;
-        }
-        return times;
+        return nearest;
     }
 
     private static double error(double grams, double perDrop) {

@@ -155,6 +155,30 @@ class WholeDropsTest {
     }
 
     @Test
+    void aDilutionIsCountedInFiveToSixtyDropsHoweverNarrowTheTolerance() {
+        Random random = new Random(11);
+        int offered = 0;
+        for (int run = 0; run < 100; run++) {
+            Essence essence = essence(
+                    random.doubles(3, 1.0, 10.0).toArray(),
+                    random.doubles(3, 15.0, 30.0).toArray(),
+                    0.05 + 0.5 * random.nextDouble(),
+                    0.001 + 0.03 * random.nextDouble(),
+                    3);
+            PreDilution diluted = PreDilution.of(essence, 0.0158);
+            if (diluted != null) {
+                offered++;
+                assertThat(diluted.dilutions())
+                        .as("seed 11, run " + run)
+                        .allMatch(each -> each.oneIn() == 10 || each.oneIn() == 100)
+                        .extracting(each -> diluted.choice().drops().get(each.oil()))
+                        .allMatch(drops -> drops >= 5 && drops <= 60);
+            }
+        }
+        assertThat(offered).isBetween(20, 100);
+    }
+
+    @Test
     void whereWholeDropsDoNothingIsDiluted() {
         Essence even = essence(new double[] {2, 1}, new double[] {20, 20}, 0.6, 0.01, 5);
         assertThat(PreDilution.of(even, 0.0158)).isNull();

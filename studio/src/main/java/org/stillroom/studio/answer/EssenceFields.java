@@ -48,7 +48,7 @@ public final class EssenceFields {
         if (diluted == null) {
             fields.putNone("pre_dilution");
         } else {
-            fields.put("pre_dilution", preDilution(diluted, asked));
+            fields.put("pre_dilution", preDilution(diluted, found));
         }
         return fields.put("findings", FindingFields.of(found.findings()));
     }
@@ -98,14 +98,16 @@ public final class EssenceFields {
         return all;
     }
 
-    private static Fields preDilution(PreDilution diluted, Essence asked) {
+    private static Fields preDilution(PreDilution diluted, PlanEssence.Found found) {
         List<Fields> dilutions = new ArrayList<>();
         for (PreDilution.Dilution each : diluted.dilutions()) {
             dilutions.add(new Fields()
-                    .put("oil", asked.oils().get(each.oil()).name())
+                    .put("oil", found.asked().oils().get(each.oil()).name())
                     .putCount("one_in", each.oneIn())
                     .putCount("drops", each.drops())
-                    .put("spirit_g", each.spirit()));
+                    .put("spirit_g", each.spirit())
+                    .put("spirit_ml", each.spirit() / found.carrierDensity())
+                    .put("total_g", each.total()));
         }
         return new Fields()
                 .put("dilutions", dilutions)

@@ -131,7 +131,8 @@ final class EssenceCommand extends Subcommand {
             String name = found.asked().oils().get(each.oil()).name();
             return name + " 1 in " + each.oneIn() + ": " + each.drops() + (each.drops() == 1 ? " drop" : " drops")
                     + " and " + Figure.decimals(each.spirit(), 2)
-                    + " g of the carrier; count its drops below from this.";
+                    + " g (" + Figure.decimals(each.spirit() / found.carrierDensity(), 2) + " mL) of the carrier, "
+                    + Figure.decimals(each.total(), 2) + " g in all; count its drops below from this.";
         }
 
         private static String drops(Choice choice) {

@@ -31,6 +31,12 @@ public final class WeighDrops {
     /** Drops of a run from which a pocket scale tells their weight to a few per cent. Common practice, no source. */
     private static final int FEW = 20;
 
+    /** Half a drop of fewer is more than a tenth of them. Common practice, no source. */
+    private static final double FEWEST = 5.0 * (1.0 - 1e-9);
+
+    /** A dose of a dilution weighs so much at least, g, so that a pocket scale shows it to 10 %. Common practice, no source. */
+    private static final double WEIGHABLE = 0.1;
+
     private WeighDrops() {}
 
     /**
@@ -194,11 +200,37 @@ public final class WeighDrops {
         if (liquid.oil() != null) {
             findings.add(liquid.oil().told(liquid.name()));
         }
+        if (dose != null && dose.drops().value() > 0.0 && dose.drops().value() < FEWEST) {
+            findings.add(tooFew(dose));
+        }
         if (dose != null && dose.milligramsPerLitre() != null) {
             double gramsPerLitre = dose.milligramsPerLitre().value() / 1000.0;
             Slips.ofDose(liquid.name(), asked.dose(), gramsPerLitre).ifPresent(findings::add);
         }
         return findings;
+    }
+
+    private static Finding tooFew(Restated dose) {
+        double grams = dose.grams().value();
+        int oneIn = 10;
+        while (oneIn < 1000 && oneIn * grams < WEIGHABLE) {
+            oneIn *= 10;
+        }
+        return new Finding(
+                "dose-too-small",
+                Severity.CAUTION,
+                "dose",
+                "",
+                "too small to repeat",
+                "Half a drop is " + QuantityWords.fixed(50.0 / dose.drops().value(), 0) + " % of "
+                        + QuantityWords.fixed(dose.drops().value(), 1)
+                        + " drops, and drops cannot be split: a dose so small cannot be repeated to 10 %.",
+                "",
+                "Dilute it in strong spirit first, 1 g made up to " + oneIn + " g, and weigh "
+                        + QuantityWords.fixed(oneIn * grams, 2)
+                        + " g of that; or count its drops once you have weighed them.",
+                "10 %",
+                Source.TRADE);
     }
 
     /** What is weighed is not drunk yet: what stops a drink is a caution here. */

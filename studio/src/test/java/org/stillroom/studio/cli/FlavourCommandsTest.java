@@ -191,6 +191,27 @@ class FlavourCommandsTest {
     }
 
     @Test
+    void aDoseOfFewerThanFiveDropsIsSaidToBeTooSmallToRepeat() {
+        String few = Desk.type("drops --liquid lemon~oil --dose 2drops").out();
+        assertThat(few).containsPattern("Half a drop is 25 %").containsPattern("1 g made up to 10\\s+g");
+        assertThat(rules(Desk.ask("drops --liquid lemon~oil --dose 5drops").json()))
+                .doesNotContain("dose-too-small");
+        assertThat(rules(Desk.ask("drops --liquid lemon~oil --dose 4.9drops").json()))
+                .contains("dose-too-small");
+    }
+
+    @Test
+    void aDilutionIsToldWithItsCarrierInMillilitresItsTotalAndItsDoubt() {
+        Desk.Run run = Desk.ask("essence ../examples/essences/bay-pepper-lemon.yml");
+        JsonNode first = run.json().get("pre_dilution").get("dilutions").get(0);
+        double spirit = first.get("spirit_g").doubleValue();
+        // 96 % vol weighs 0.807 g/mL at 20 °C (OIML R 22)
+        assertThat(spirit / first.get("spirit_ml").doubleValue()).isCloseTo(0.807, within(0.001));
+        assertThat(first.get("total_g").doubleValue()).isCloseTo(spirit / 0.9, within(1e-9));
+        assertThat(rules(run.json())).contains("dilution-by-rule");
+    }
+
+    @Test
     void dropsSayWhatIsNotForDrinkingAndWeighItAllTheSame() {
         Desk.Run wintergreen = Desk.type("drops --liquid wintergreen");
         assertThat(wintergreen.exit()).isZero();

@@ -27,6 +27,21 @@ final class EssenceFindings {
                 Source.SURFACE_TENSION);
     }
 
+    static Finding dilutionByRule(double gramsPerDrop) {
+        return new Finding(
+                "dilution-by-rule",
+                Severity.NOTE,
+                "",
+                "",
+                "estimated",
+                "A drop of a dilution is taken to weigh " + QuantityWords.fixed(1000.0 * gramsPerDrop, 1)
+                        + " mg, as the carrier drops from the official dropper.",
+                "Within 30 % for ordinary droppers; what is dosed is as far off.",
+                "Weigh 50 drops of the dilution from its own dropper, or weigh the dose of it.",
+                null,
+                Source.SURFACE_TENSION);
+    }
+
     static Finding onMark(double dose, double wanted) {
         return Finding.of(
                 "dose-on-mark",

@@ -48,7 +48,8 @@ public final class PlanEssence {
      * @param asked the essence as the search saw it
      * @param choices best first
      * @param manifold the essence for the fewest batches where one batch alone does not come out whole, or null
-     * @param preDilution how to dose a single batch, or null where whole drops do without
+     * @param preDilution how to dose a single batch, or null where whole drops do without or no dilution comes nearer
+     * @param carrierDensity of the carrier, g/mL at 20 °C
      * @param findings what to know
      */
     public record Found(
@@ -58,6 +59,7 @@ public final class PlanEssence {
             List<Made> choices,
             @Nullable Choice manifold,
             @Nullable PreDilution preDilution,
+            double carrierDensity,
             List<Finding> findings) {
         public Found {
             choices = List.copyOf(choices);
@@ -140,13 +142,19 @@ public final class PlanEssence {
         }
         tell(asked, choices.get(0), filled.get(0));
         Choice smallest = WholeDrops.smallest(asked);
+        double spiritDrop = OfficialDropper.gramsPerDrop(carrier);
+        PreDilution diluted = PreDilution.of(asked, spiritDrop);
+        if (diluted != null) {
+            findings.add(EssenceFindings.dilutionByRule(spiritDrop));
+        }
         return new Found(
                 sheet.title(),
                 sheet.batch().millilitres(),
                 asked,
                 made,
                 smallest == null || smallest.batches() == 1 ? null : smallest,
-                PreDilution.of(asked, OfficialDropper.gramsPerDrop(carrier)),
+                diluted,
+                carrier.total() / 1000.0,
                 findings);
     }
 

@@ -193,7 +193,9 @@ public record EssenceView(
                         there().asked().oils().get(each.oil()).name(),
                         String.format(Locale.ROOT, "%d", 100 / each.oneIn()),
                         "" + each.drops(),
-                        words.number(each.spirit(), 2)));
+                        words.number(each.spirit(), 2),
+                        words.number(each.spirit() / there().carrierDensity(), 2),
+                        words.number(each.total(), 2)));
             }
             said.add(words.say(
                     "essence.diluted",

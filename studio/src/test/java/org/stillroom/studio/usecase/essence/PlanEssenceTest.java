@@ -53,7 +53,7 @@ class PlanEssenceTest {
     @Test
     void dropsThatCannotBeSplitAreToldWithWhatToDo() {
         PlanEssence.Found found = planned(example());
-        assertThat(found.findings()).extracting(Finding::rule).containsExactly("drops-not-whole");
+        assertThat(found.findings()).extracting(Finding::rule).containsExactly("drops-not-whole", "dilution-by-rule");
         assertThat(found.findings().get(0).message()).contains("13.01, 3.48, 2.48");
         assertThat(Objects.requireNonNull(found.preDilution()).choice().batches())
                 .isEqualTo(1);
