@@ -39,6 +39,8 @@ final class StudioPages {
                 "/shelf/match?want=lime%3D90mg&have=lemon",
                 "/tables",
                 "/tables/drops",
+                "/tables/materials?kind=any",
+                "/tables/materials?name=orange",
                 "/tables/macerate?example=yes",
                 "/tables/calibrate?example=yes",
                 "/compose",

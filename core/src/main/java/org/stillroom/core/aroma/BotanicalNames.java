@@ -19,7 +19,7 @@ import org.stillroom.core.reference.Tables;
  * of a hybrid are passed over. A species that is not in the table is taken for its genus where that is, and its own name stays in the
  * text, so that nobody takes it for known. Names: aroma/botanical_names.csv, in part from memory.
  */
-public final class BotanicalNames {
+final class BotanicalNames {
     private static final Set<String> BOTANISTS = botanists(Tables.open("aroma/botanists.csv"));
     private static final Set<String> BETWEEN_BOTANISTS = Set.of("et", "ex", "and", "in");
     private static final Set<String> RANKS = Set.of("var", "subsp");
@@ -47,7 +47,7 @@ public final class BotanicalNames {
      * Returns a text with common names in place of botanical ones, in each way in which it can be meant; the text itself where it
      * holds none.
      */
-    public static List<String> readings(String text) {
+    static List<String> readings(String text) {
         List<String> words = words(text);
         List<String> readings = List.of("");
         boolean found = false;

@@ -21,6 +21,7 @@ import org.stillroom.core.reference.Standing;
  * @param cas CAS number of the material, or empty
  * @param standard that describes it, or empty
  * @param density relative density or g/mL near 20 °C, or null where none is known
+ * @param densityBasis what the density is: "d20/20" and "SG" are relative to water of the same temperature, "d20" is g/mL; or empty
  * @param densityStanding how density and refraction came to us, or null where there are none
  * @param refraction refractive index at 20 °C, or null where none is known
  * @param note what else is to know
@@ -37,6 +38,7 @@ public record Material(
         String cas,
         String standard,
         @Nullable Range density,
+        String densityBasis,
         @Nullable Standing densityStanding,
         @Nullable Range refraction,
         String note,

@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.aroma.Material.Analysis;
 import org.stillroom.core.aroma.Material.Range;
@@ -17,6 +20,7 @@ import org.stillroom.core.reference.Tables;
 /** The materials that ship with the program: oils, plants and extracts, with what is stated of their composition. */
 public final class Materials {
     private static final Map<String, String> OTHER_NAMES = otherNames(Tables.open("aroma/other_names.csv"));
+    private static final Map<String, String> NAMES_OF_OTHERS = namesOfOthers(Tables.open("aroma/other_names.csv"));
     private static final List<Material> ALL =
             read(Tables.open("aroma/materials.csv"), Tables.open("aroma/material_compositions.csv"));
     private static final Map<String, Material> BY_NAME = byName(ALL);
@@ -36,6 +40,24 @@ public final class Materials {
                 .orElse(null);
     }
 
+    /** Returns the materials whose names share a word with a name, for a person who may mean one of them. */
+    public static List<Material> like(String name) {
+        Set<String> words = new TreeSet<>();
+        PlainName.readings(name).forEach(reading -> words.addAll(List.of(reading.split(" ", -1))));
+        words.remove("");
+        return ALL.stream()
+                .filter(material -> names(material).stream()
+                        .flatMap(each -> Stream.of(PlainName.of(each).split(" ", -1)))
+                        .anyMatch(words::contains))
+                .toList();
+    }
+
+    private static List<String> names(Material material) {
+        List<String> names = new ArrayList<>(material.aliases());
+        names.add(material.name());
+        return names;
+    }
+
     /**
      * Returns the one key of a constituent: its CAS number, or the name of a sum such as "furocoumarins (sum)"; null when the
      * name has no partner.
@@ -47,6 +69,18 @@ public final class Materials {
         return constituent != null
                 ? constituent.cas()
                 : OTHER_NAMES.get(name.strip().toLowerCase(Locale.ROOT));
+    }
+
+    /** Returns the name of a constituent or a sum by its key. */
+    public static String nameOf(String key) {
+        Constituent constituent = Constituents.find(key);
+        return constituent == null ? NAMES_OF_OTHERS.getOrDefault(key, key) : constituent.name();
+    }
+
+    private static Map<String, String> namesOfOthers(Table table) {
+        Map<String, String> names = new TreeMap<>();
+        table.rows().forEach(row -> names.put(row.text("key"), row.text("name")));
+        return names;
     }
 
     private static Map<String, String> otherNames(Table table) {
@@ -111,6 +145,7 @@ public final class Materials {
                 row.textOrEmpty("cas"),
                 row.textOrEmpty("standard"),
                 range(row, "density_min", "density_max"),
+                row.textOrEmpty("density_basis"),
                 status.isEmpty() ? null : row.standing("density_status"),
                 range(row, "n20_min", "n20_max"),
                 row.textOrEmpty("note"),
@@ -124,9 +159,7 @@ public final class Materials {
     private static Map<String, Material> byName(List<Material> all) {
         Map<String, Material> byName = new TreeMap<>();
         for (Material material : all) {
-            List<String> names = new ArrayList<>(material.aliases());
-            names.add(material.name());
-            for (String name : names) {
+            for (String name : names(material)) {
                 @Nullable Material other = byName.put(PlainName.of(name), material);
                 if (other != null && !other.equals(material)) {
                     throw new IllegalStateException(

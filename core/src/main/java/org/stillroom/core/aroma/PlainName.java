@@ -14,7 +14,7 @@ final class PlainName {
 
     /** Returns the forms in which to look for a name: with common names in place of botanical ones, else the one of the name itself. */
     static List<String> readings(String name) {
-        return BotanicalNames.readings(name).stream().map(PlainName::of).toList();
+        return CommonNames.readings(name).stream().map(PlainName::of).toList();
     }
 
     static String of(String name) {

@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.aroma.CommonNames;
 import org.stillroom.core.aroma.Material;
 import org.stillroom.core.aroma.Materials;
 import org.stillroom.core.aroma.OilDensity;
@@ -61,7 +62,9 @@ public record DropLiquid(
 
     /** Returns whether a name says that it is something else that is made of a plant, such as lemon tincture: it drops as its spirit does. */
     public static boolean isMadeOfPlants(String name) {
-        return Stream.of(name.toLowerCase(Locale.ROOT).split("\\W+")).anyMatch(NO_OIL::contains);
+        return CommonNames.readings(name).stream()
+                .flatMap(reading -> Stream.of(reading.toLowerCase(Locale.ROOT).split("\\W+")))
+                .anyMatch(NO_OIL::contains);
     }
 
     /** Returns an oil: where no table knows its name, with the usual tension of oils and the range in which their densities lie. */

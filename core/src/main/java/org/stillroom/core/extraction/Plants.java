@@ -9,7 +9,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
-import org.stillroom.core.aroma.BotanicalNames;
+import org.stillroom.core.aroma.CommonNames;
 import org.stillroom.core.reference.Standing;
 import org.stillroom.core.reference.Table;
 import org.stillroom.core.reference.Tables;
@@ -37,7 +37,7 @@ public final class Plants {
      * what says nothing ("of", "whole"); "dried" and "fresh" may be left out or added only where the plant is so. A word more is another plant.
      */
     public static @Nullable Plant find(String name) {
-        for (String reading : BotanicalNames.readings(name)) {
+        for (String reading : CommonNames.readings(name)) {
             Plant plant = BY_NAME.get(PlantWords.key(reading));
             if (plant != null) {
                 return plant;
@@ -53,7 +53,7 @@ public final class Plants {
     /** Returns plants whose names share a word with a name, for a person who may mean one of them; those that share most first. */
     public static List<String> like(String name) {
         Set<String> words = new TreeSet<>();
-        BotanicalNames.readings(name).forEach(reading -> words.addAll(PlantWords.tellingWords(reading)));
+        CommonNames.readings(name).forEach(reading -> words.addAll(PlantWords.tellingWords(reading)));
         Set<String> all = new TreeSet<>(List.of(PlantWords.key(name).split(" ", -1)));
         return ALL.stream()
                 .filter(plant -> shared(plant, words) > 0)

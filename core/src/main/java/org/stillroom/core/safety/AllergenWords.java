@@ -7,7 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.stillroom.core.aroma.BotanicalNames;
+import org.stillroom.core.aroma.CommonNames;
 
 /**
  * Finds the names of a table of allergens in a text, whole words and of one allergen the longest first: almond milk is no milk, but
@@ -36,7 +36,7 @@ final class AllergenWords {
     static List<AllergenName> in(String text, List<AllergenName> rows) {
         Set<AllergenName> named = new LinkedHashSet<>();
         Set<String> readings = new LinkedHashSet<>(List.of(text));
-        readings.addAll(BotanicalNames.readings(text));
+        readings.addAll(CommonNames.readings(text));
         Map<String, List<AllergenName>> ofOne = new LinkedHashMap<>();
         rows.forEach(row ->
                 ofOne.computeIfAbsent(row.allergen(), any -> new ArrayList<>()).add(row));

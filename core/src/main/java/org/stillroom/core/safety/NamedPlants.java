@@ -5,7 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
-import org.stillroom.core.aroma.BotanicalNames;
+import org.stillroom.core.aroma.CommonNames;
 
 /**
  * The plants that a name means, and what of the name means nothing here.
@@ -25,7 +25,7 @@ record NamedPlants(List<Plant> plants, List<String> unread) {
     static NamedPlants of(String name, List<Plant> known) {
         Set<Plant> plants = new LinkedHashSet<>();
         Set<String> unread = new LinkedHashSet<>();
-        for (String reading : BotanicalNames.readings(name)) {
+        for (String reading : CommonNames.readings(name)) {
             Words.Named<Plant> named = Words.read(Words.plain(reading), known, Plant::names);
             plants.addAll(named.things());
             unread.addAll(unread(named.rest()));

@@ -6,7 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
-import org.stillroom.core.aroma.BotanicalNames;
+import org.stillroom.core.aroma.CommonNames;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
@@ -157,7 +157,7 @@ final class UsListing {
 
     /** Returns what the lists say of a name; where a botanical name leaves open which plant it is, the worst of them counts. */
     static Listing find(String name, boolean isOil, List<Knowledge.UsEntry> entries) {
-        return BotanicalNames.readings(name).stream()
+        return CommonNames.readings(name).stream()
                 .map(reading -> ofReading(reading, isOil, entries))
                 .max(Comparator.comparing(Listing::fit))
                 .orElseThrow();

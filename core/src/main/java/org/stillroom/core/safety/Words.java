@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
-import org.stillroom.core.aroma.BotanicalNames;
+import org.stillroom.core.aroma.CommonNames;
 
 /**
  * Finds known names as whole words in what a maker wrote, the longest first, so that star anise is not anise.
@@ -52,7 +52,7 @@ final class Words {
     static List<String> readings(String text) {
         Set<String> readings = new LinkedHashSet<>();
         readings.add(plain(text));
-        BotanicalNames.readings(text).forEach(reading -> readings.add(plain(reading)));
+        CommonNames.readings(text).forEach(reading -> readings.add(plain(reading)));
         return List.copyOf(readings);
     }
 

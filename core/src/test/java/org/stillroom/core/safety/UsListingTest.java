@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.stillroom.core.aroma.BotanicalNames;
+import org.stillroom.core.aroma.CommonNames;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.safety.UsListing.Fit;
 
@@ -441,7 +441,7 @@ class UsListingTest {
      * that are left over, so that both can be wrong alone.
      */
     private static boolean isMeantAsAWhole(String said) {
-        Set<String> told = NameWords.of(BotanicalNames.readings(said).get(0));
+        Set<String> told = NameWords.of(CommonNames.readings(said).get(0));
         told.removeAll(NEUTRAL);
         return KNOWN.usLists().stream().anyMatch(entry -> {
             Set<String> rest = new TreeSet<>(told);

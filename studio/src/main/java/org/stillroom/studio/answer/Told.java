@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.gauging.Gauged.Interval;
 import org.stillroom.core.liquid.Bounded;
@@ -21,20 +22,29 @@ public final class Told {
     private final List<Finding> findings = new ArrayList<>();
     private final List<Series> series = new ArrayList<>();
     private final List<Section> sections = new ArrayList<>();
+    private final List<Next> next = new ArrayList<>();
+    private final List<Series> shown = new ArrayList<>();
     private boolean doubtOfReadings;
     private final List<Consumer<Fields>> further = new ArrayList<>();
 
     /**
      * What a figure is called, and how it is shown.
      *
-     * @param decimals places after the point, or {@link #IN_FIGURES}
+     * @param decimals places after the point, {@link #IN_FIGURES} or {@link #AS_STATED}
      */
     public record Name(String key, String label, String unit, int decimals) {
         /** In about three figures, however large or small it is. */
         public static final int IN_FIGURES = -1;
+        /** With the digits that a table has. */
+        public static final int AS_STATED = -2;
 
         /** Returns the places after the point in which a number is shown. */
         public int decimalsOf(double number) {
+            if (decimals == AS_STATED) {
+                String digits = QuantityWords.plain(number);
+                int point = digits.indexOf('.');
+                return point < 0 ? 0 : digits.length() - point - 1;
+            }
             int figures = number == 0.0 ? 0 : QuantityWords.places(Math.abs(number));
             return decimals == IN_FIGURES ? figures : decimals;
         }
@@ -77,6 +87,26 @@ public final class Told {
         public Section {
             sentences = List.copyOf(sentences);
         }
+    }
+
+    /**
+     * What can be asked next, one part of the same question.
+     *
+     * @param part its name
+     * @param each the texts that can be typed into it, with what each is about
+     */
+    public record Next(String heading, String part, List<Pick> each) {
+        public Next {
+            each = List.copyOf(each);
+        }
+
+        /**
+         * One of them.
+         *
+         * @param text to type
+         * @param words what it is about
+         */
+        public record Pick(String text, String words) {}
     }
 
     /** Starts an answer; the heading says what was asked. */
@@ -160,6 +190,12 @@ public final class Told {
         return this;
     }
 
+    /** Adds what can be asked next, for people. */
+    public Told next(Next more) {
+        next.add(more);
+        return this;
+    }
+
     /** Adds a small difference of volumes: its doubt is judged by the volume that it belongs to. */
     public Told putDifference(Name name, Estimate estimate, Estimate volume) {
         return put(name, estimate, DoubtWord.ofPart(new Estimate(volume.value(), estimate.doubt())));
@@ -189,6 +225,12 @@ public final class Told {
     /** Adds a table of figures under one key: rows of numbers, one per column. */
     public Told table(Series more) {
         series.add(more);
+        return this;
+    }
+
+    /** Adds a table of figures for people; scripts are told them otherwise. */
+    public Told shown(Series more) {
+        shown.add(more);
         return this;
     }
 
@@ -296,12 +338,17 @@ public final class Told {
         return Collections.unmodifiableList(rows);
     }
 
+    /** Returns the tables of figures as people are shown them. */
     public List<Series> series() {
-        return Collections.unmodifiableList(series);
+        return Stream.concat(series.stream(), shown.stream()).toList();
     }
 
     public List<Section> sections() {
         return Collections.unmodifiableList(sections);
+    }
+
+    public List<Next> next() {
+        return Collections.unmodifiableList(next);
     }
 
     public List<Finding> findings() {

@@ -58,6 +58,13 @@ record ToldAnswer(Told told) implements Answer {
                 page.table(table(series));
             }
         }
+        for (Told.Next next : told.next()) {
+            page.blank();
+            page.heading(next.heading());
+            Table choices = new Table().text("").text("");
+            next.each().forEach(pick -> choices.row(pick.text(), pick.words()));
+            page.table(choices);
+        }
         for (Finding finding : told.findings()) {
             page.blank();
             page.finding(finding);

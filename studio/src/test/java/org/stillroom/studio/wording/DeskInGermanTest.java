@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.stillroom.core.aroma.Materials;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.answer.Told;
 import org.stillroom.studio.answer.desk.DeskQuestion;
@@ -108,6 +109,25 @@ class DeskInGermanTest {
         typed.put("order", List.of(order));
         assertThat(macerate.answer(typed, Labels.PLAIN, Workings.NONE).rows())
                 .extracting(row -> row.name().label())
+                .filteredOn(DeskInGermanTest::isEnglish)
+                .isEmpty();
+    }
+
+    @Test
+    void everyMaterialIsToldInGerman() {
+        DeskQuestion materials = questions().stream()
+                .filter(each -> each.name().equals("materials"))
+                .findFirst()
+                .orElseThrow();
+        List<String> texts = new ArrayList<>();
+        Materials.list().forEach(material -> {
+            Told told = materials.answer(Map.of("name", List.of(material.name())), Labels.PLAIN, Workings.NONE);
+            texts.add(told.heading());
+            told.sections().forEach(section -> texts.addAll(section.sentences()));
+            told.series().forEach(series -> texts.add(series.heading()));
+        });
+        assertThat(texts)
+                .hasSizeGreaterThan(500)
                 .filteredOn(DeskInGermanTest::isEnglish)
                 .isEmpty();
     }

@@ -24,6 +24,7 @@ public final class DeskQuestions {
                 new SyrupQuestion(),
                 new AcidQuestion(),
                 new DropsQuestion(),
+                new MaterialsQuestion(),
                 new MacerateQuestion(),
                 new ExtractQuestion(),
                 new CombineQuestion(),

@@ -1,5 +1,7 @@
 package org.stillroom.studio.web.tables;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -52,6 +54,11 @@ public record Asked(List<AskedField> fields, @Nullable Told told, List<Workings.
         return groups.entrySet().stream()
                 .map(group -> new Group(group.getKey(), group.getValue()))
                 .toList();
+    }
+
+    /** Returns the part of an address that asks with one text typed. */
+    public String query(String part, String text) {
+        return part + "=" + URLEncoder.encode(text, StandardCharsets.UTF_8);
     }
 
     /** Returns the value of a figure as the reader writes it. */
