@@ -44,7 +44,8 @@ public record Resolution(@Nullable Resolved resolved, List<Finding> findings) {
 
     /** Returns what the ingredient brings per gram. */
     public static Resolution of(Ingredient listed) {
-        Ingredient ingredient = Generics.completed(listed);
+        Ingredient completed = Generics.completed(listed);
+        Ingredient ingredient = FattyOils.asFat(completed);
         Finding missing = missing(ingredient);
         if (missing != null) {
             return new Resolution(null, List.of(missing));
@@ -52,7 +53,7 @@ public record Resolution(@Nullable Resolved resolved, List<Finding> findings) {
         try {
             Contents perGram = contents(ingredient, 0.0);
             Contents upper = ingredient.tolerance() == null ? perGram : atUpperLabel(ingredient, perGram);
-            return new Resolution(resolved(ingredient, perGram, upper), taken(ingredient));
+            return new Resolution(resolved(ingredient, perGram, upper), taken(completed));
         } catch (IllegalArgumentException impossible) {
             return new Resolution(null, List.of(impossible(ingredient, impossible)));
         }
@@ -302,6 +303,9 @@ public record Resolution(@Nullable Resolved resolved, List<Finding> findings) {
 
     private static List<Finding> taken(Ingredient ingredient) {
         List<Finding> all = new ArrayList<>(assumptions(ingredient));
+        if (FattyOils.isMeant(ingredient)) {
+            all.add(countedAsFat(ingredient));
+        }
         List<String> unknown = ingredient.aroma() == null
                 ? List.of()
                 : OilPart.of(ingredient).stream()
@@ -335,6 +339,20 @@ public record Resolution(@Nullable Resolved resolved, List<Finding> findings) {
             case SPIRIT, WINE, LIQUEUR, ESSENTIAL_OIL, ESSENCE, TINCTURE, MACERATE, DISTILLATE, HYDROSOL -> List.of();
             case SUGAR, SYRUP, HONEY, FRESH_PLANT, ACID, SALT, GLYCEROL, WATER, OTHER -> List.of();
         };
+    }
+
+    private static Finding countedAsFat(Ingredient ingredient) {
+        return new Finding(
+                "ingredient-assumed",
+                Severity.CAUTION,
+                ingredient.name(),
+                "",
+                "assumed",
+                "By its name it is a fatty oil: it is counted as fat, not as essential oil.",
+                "",
+                "Write contains: {fat: 100 %}; if an essential oil is in it, say so in its name or in aroma.",
+                null,
+                Source.TRADE);
     }
 
     private static Finding assumed(Ingredient ingredient, String asWhat) {

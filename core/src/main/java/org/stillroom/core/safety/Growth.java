@@ -2,6 +2,7 @@ package org.stillroom.core.safety;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.stillroom.core.ingredient.FattyOils;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.quantity.QuantityWords;
@@ -23,20 +24,6 @@ final class Growth {
     private static final String SURE =
             "water activity to about 0.02; bounds from memory and times by common practice, no"
                     + " source, on the cautious side";
-
-    private static final List<String> FATTY_OILS = List.of(
-            " olive oil",
-            " sunflower oil",
-            " rapeseed oil",
-            " canola oil",
-            " grapeseed oil",
-            " grape seed oil",
-            " walnut oil",
-            " hazelnut oil",
-            " vegetable oil",
-            " neutral oil",
-            " frying oil",
-            " coconut oil");
 
     private Growth() {}
 
@@ -133,11 +120,12 @@ final class Growth {
                 "can ferment again",
                 at(drink) + "and " + QuantityWords.fixed(Keeping.sugar(drink), 0)
                         + " g/L of sugar yeast from fruit, wine or honey can work again, and a closed bottle can burst: "
-                        + QuantityWords.fixed(keeping.delle(), 0) + " units of Delle, from 78 on yeast is held.",
+                        + QuantityWords.fixed(keeping.delle(), 0)
+                        + " units of Delle, from 78 on yeast is likely held, from memory.",
                 "below about 17 to 18 % vol by common practice, no source; the units from memory",
                 "Make it " + QuantityWords.plain(Yeast.STOPS)
                         + " % vol or stronger, or pasteurise it in closed bottles.",
-                "18 % vol, or 78 units of Delle",
+                "18 % vol",
                 Source.DELLE);
     }
 
@@ -162,7 +150,7 @@ final class Growth {
 
     /** A plant under fatty oil has neither air nor acid nor alcohol, whatever the drink is that it garnishes. */
     private static boolean isPlantUnderOil(Drink drink) {
-        boolean fatty = drink.lines().stream().anyMatch(line -> Words.any(line.name(), FATTY_OILS));
+        boolean fatty = drink.lines().stream().anyMatch(line -> Words.any(line.name(), FattyOils.NAMES));
         boolean fresh =
                 drink.lines().stream().anyMatch(line -> line.ingredient().kind() == Kind.FRESH_PLANT);
         return fatty && fresh && drink.strength() < Keeping.SPORES_HELD;

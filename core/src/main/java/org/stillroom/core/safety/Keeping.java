@@ -170,8 +170,8 @@ public record Keeping(
                 return found(
                         Where.COLD_ONCE_OPEN,
                         YEAR,
-                        "Alcohol and sugar together hold yeast: " + QuantityWords.fixed(delle, 0)
-                                + " units of Delle, from 78 on it is held.",
+                        "Nothing in it brings yeast, and alcohol and sugar together likely hold what falls in: "
+                                + QuantityWords.fixed(delle, 0) + " units of Delle, from 78 on, from memory.",
                         Source.DELLE);
             }
             return strength >= SPORES_HELD ? fermenting() : weak();

@@ -161,12 +161,17 @@ public record Knowledge(
     public record Poison(
             String plant, String botanical, String reason, RowStatus status, List<String> names, boolean stops) {}
 
-    /** A caution that follows from a name. */
+    /**
+     * A caution that follows from a name.
+     *
+     * @param unless verdict of another that, said of the same ingredient, stands in its place; or empty
+     */
     public record NamedCaution(
             String rule,
             List<String> names,
             String place,
             List<String> kinds,
+            String unless,
             Severity severity,
             String verdict,
             String message,

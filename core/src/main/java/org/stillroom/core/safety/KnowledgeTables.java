@@ -213,6 +213,7 @@ final class KnowledgeTables {
                 Words.names(row.text("names")),
                 row.text("where"),
                 Words.list(row.textOrEmpty("kinds")),
+                row.textOrEmpty("unless"),
                 Severity.valueOf(row.text("severity").toUpperCase(Locale.ROOT)),
                 row.text("verdict"),
                 row.text("message"),

@@ -35,11 +35,13 @@ final class NamedCautions {
                 .filter(which)
                 .forEach(row -> families.computeIfAbsent(row.rule(), any -> new ArrayList<>())
                         .add(row));
-        List<Finding> findings = new ArrayList<>();
-        families.values()
-                .forEach(rows -> Words.named(text, rows, Knowledge.NamedCaution::names)
-                        .forEach(row -> findings.add(finding(row, where))));
-        return findings;
+        List<Knowledge.NamedCaution> named = families.values().stream()
+                .flatMap(rows -> Words.named(text, rows, Knowledge.NamedCaution::names).stream())
+                .toList();
+        return named.stream()
+                .filter(row -> named.stream().noneMatch(other -> other.verdict().equals(row.unless())))
+                .map(row -> finding(row, where))
+                .toList();
     }
 
     private static boolean applies(Knowledge.NamedCaution row, Kind kind) {

@@ -295,6 +295,36 @@ class GrowthTest {
         });
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"olive oil", "extra virgin olive oil", "toasted sesame oil", "Rapsöl, kaltgepresst"})
+    void aFattyOilIsNoEssentialOilHoweverItIsWritten(String name) {
+        Bench garnish = new Bench().fresh("basil", 90.0, 20.0).holding(name, Kind.OTHER, Substance.OIL, 100.0, 200.0);
+        assertThat(garnish.safety().drink().gramsPerLitre(Substance.OIL)).isZero();
+        assertThat(garnish.findings("neat-oil")).isEmpty();
+        assertThat(garnish.findings("concentrate")).isEmpty();
+        assertThat(garnish.findings("growth"))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.message()).contains("under oil"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"peppermint oil in sunflower oil", "wintergreen olive oil", "neroli oil", "bitter almond oil"})
+    void anOilThatNamesMoreThanAFattyOneStaysAnEssentialOil(String name) {
+        Bench mixed = new Bench()
+                .holding(name, Kind.OTHER, Substance.OIL, 100.0, 1.0)
+                .strong("neutral spirit", Kind.SPIRIT, 40.0, 1000.0);
+        assertThat(mixed.findings("neat-oil")).isNotEmpty();
+    }
+
+    @Test
+    void aFattyOilKeepsItsAllergen() {
+        Bench washed = new Bench()
+                .holding("sesame oil", Kind.OTHER, Substance.OIL, 100.0, 100.0)
+                .strong("neutral spirit", Kind.SPIRIT, 40.0, 1000.0);
+        assertThat(washed.verdicts("allergen-sesame")).isNotEmpty();
+        assertThat(washed.findings("neat-oil")).isEmpty();
+    }
+
     /** Whatever is in it: below 20 % vol nothing is told to keep on the shelf, and without a known pH nothing weak keeps beyond two weeks. */
     @Test
     @Tag("property")

@@ -222,6 +222,33 @@ class RulesTest {
         assertThat(with(oil, Kind.ESSENTIAL_OIL, 0.1).verdicts("light-on-skin")).containsExactly("NOTE " + verdict);
     }
 
+    /** SKLM 2011, as read for the intake table: no furocoumarins were found in distilled oils. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "distilled lime oil | false",
+                "bergamot oil FCF | false",
+                "steam distilled grapefruit oil | false",
+                "bitter orange oil, furocoumarin free | false",
+                "lime oil | true",
+                "bergamot | true",
+                "expressed lime oil | true",
+                "grapefruit oil | true",
+                "bitter orange oil | true",
+                "pomelo oil | true",
+            })
+    void medicinesAreAskedOfUnlessTheOilIsNamedAsFreeOfFurocoumarins(String oil, boolean asked) {
+        assertThat(with(oil, Kind.ESSENTIAL_OIL, 0.1).verdicts("medicines"))
+                .isEqualTo(asked ? List.of("NOTE medicines") : List.of());
+        if (!asked) {
+            assertThat(with(oil, Kind.ESSENTIAL_OIL, 0.1).findings("light-on-skin"))
+                    .singleElement()
+                    .satisfies(finding -> assertThat(finding.message()).contains("medicines", "from memory"));
+        }
+        assertThat(with(oil, Kind.DRIED_PLANT, 0.1).verdicts("medicines")).containsExactly("NOTE medicines");
+    }
+
     @Test
     void bitterOrangeOilIsStillBitterOrange() {
         Bench drink = with("bitter orange oil", Kind.ESSENTIAL_OIL, 0.1);

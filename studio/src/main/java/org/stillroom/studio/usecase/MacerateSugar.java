@@ -31,6 +31,11 @@ final class MacerateSugar {
     private static final String BEFORE_SPIRIT = "Before the spirit goes on, at ";
     private static final String WITH_SUGAR = "With juice and sugar, at ";
 
+    /** What goes with every advice by units of Delle: they are from memory, and memory clears nothing. */
+    private static final String CLEARS_NOTHING =
+            " The 78 units of Delle are a figure from memory and common practice and clear nothing: below about 17 % vol"
+                    + " it can ferment again. ";
+
     private MacerateSugar() {}
 
     /** Returns what sugar on the plants comes to, or null where none is put on. */
@@ -126,21 +131,28 @@ final class MacerateSugar {
 
     private static Finding juiceFerments(Asked asked, Sugaring sugaring, Contents juice) {
         double first = leastSpirit(asked, sugaring);
-        String cold = "keep it in the fridge and put the spirit on as soon as the sugar has dissolved.";
         return ferments(
                 "juice-ferments",
                 "order",
                 BEFORE_SPIRIT,
                 Yeast.in(juice),
-                first > asked.solvent()
-                        ? "Take stronger spirit or more sugar, or " + cold
-                        : "Put " + QuantityWords.fixed(Math.ceil(first), 0)
-                                + " mL of the spirit on it from the start, or " + cold);
+                (first > asked.solvent()
+                                ? "Take stronger spirit or more sugar."
+                                : "Put at least " + QuantityWords.fixed(Math.ceil(first), 0)
+                                        + " mL of the spirit on it from the start, which comes to 78 units of Delle.")
+                        + CLEARS_NOTHING
+                        + "So keep it in the fridge, the lid loose, and put the rest of the spirit on as soon as the sugar"
+                        + " has dissolved.");
     }
 
     private static Finding fruitFerments(Yeast yeast) {
         return ferments(
-                "fruit-ferments", "solvent", WITH_SUGAR, yeast, "Take stronger spirit, less fruit or more sugar.");
+                "fruit-ferments",
+                "solvent",
+                WITH_SUGAR,
+                yeast,
+                "Take stronger spirit or less fruit, up to 18 % vol, or more sugar." + CLEARS_NOTHING
+                        + "So keep it in the fridge, the lid loose.");
     }
 
     /** The units of Delle are from memory, and memory clears nothing. */
@@ -156,7 +168,7 @@ final class MacerateSugar {
                         + QuantityWords.fixed(yeast.delle(), 0)
                         + " units of Delle, from 78 on; if it is not, a closed jar can burst.",
                 "from memory, so that it clears nothing",
-                "Keep it in the fridge, and the lid loose.",
+                "Below about 17 % vol it can ferment again: keep it in the fridge, the lid loose.",
                 "18 % vol",
                 Source.DELLE);
     }
@@ -171,14 +183,15 @@ final class MacerateSugar {
                 when + QuantityWords.fixed(yeast.strength(), 1) + " % vol and "
                         + QuantityWords.fixed(yeast.sugar(), 0)
                         + " g/L of sugar, yeast of the fruit can work, and a closed jar can burst: "
-                        + QuantityWords.fixed(yeast.delle(), 0) + " units of Delle, from 78 on yeast is held.",
+                        + QuantityWords.fixed(yeast.delle(), 0)
+                        + " units of Delle, from 78 on yeast is likely held, from memory.",
                 "below about 17 to 18 % vol by common practice, no source; the units from memory",
                 remedy,
-                "18 % vol, or 78 units of Delle",
+                "18 % vol",
                 Source.DELLE);
     }
 
-    /** Returns the least spirit on fruit and sugar from the start with which no yeast works, mL; more than there is where none is enough. */
+    /** Returns the least spirit on fruit and sugar from the start with which yeast is likely held, mL; more than there is where none is enough. */
     private static double leastSpirit(Asked asked, Sugaring sugaring) {
         double low = sugaring.first();
         double high = asked.solvent();
