@@ -3,6 +3,7 @@ package org.stillroom.core.quantity;
 /** Reads amounts: a mass, a volume, drops, a dose per litre, bottles. */
 final class AmountWords {
     private static final String DOSE = "24 drops/L or 0.4 g/L";
+    private static final String COUNTED = "20 x 0.6 g";
     private static final String BOTTLES = "3 x 350 ml";
 
     private AmountWords() {}
@@ -24,6 +25,9 @@ final class AmountWords {
     static Amount amount(Phrase phrase) throws NotUnderstood {
         String example = "300 g, 330 ml or 15 drops";
         TypedNumber number = phrase.number(example);
+        if (phrase.accept("x") || phrase.accept("×") || phrase.accept("*")) {
+            return times(number, phrase);
+        }
         if (phrase.isAtEnd()) {
             throw NotUnderstood.asking(
                     "the unit is missing; which is meant?", phrase.text() + " g", phrase.text() + " ml");
@@ -31,6 +35,14 @@ final class AmountWords {
         Unit unit = phrase.unit(example);
         phrase.end(example);
         return NotUnderstood.possible(() -> unit.amount(number.in(unit.scale())));
+    }
+
+    /** Reads what one of several weighs or holds: "20 x 0.6 g". */
+    private static Amount times(TypedNumber count, Phrase phrase) throws NotUnderstood {
+        TypedNumber each = phrase.number(COUNTED);
+        Unit unit = phrase.unit(COUNTED);
+        phrase.end(COUNTED);
+        return NotUnderstood.possible(() -> unit.amount(count.value() * each.in(unit.scale())));
     }
 
     static Dose dose(Phrase phrase) throws NotUnderstood {

@@ -1,6 +1,7 @@
 package org.stillroom.core.safety;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.plan.Plan;
@@ -32,6 +33,18 @@ final class Passages {
         Passages all = new Passages();
         all.plan(plan, "");
         return all.passages;
+    }
+
+    /** Returns what is noted of a line and of its ingredient, one after the other; empty where nothing is. */
+    static String notes(PlannedLine line) {
+        List<String> notes = new ArrayList<>();
+        for (String note : Arrays.asList(
+                line.ingredient().ingredient().note(), line.line().note())) {
+            if (note != null) {
+                notes.add(note);
+            }
+        }
+        return String.join(". ", notes);
     }
 
     /** @param stage name under which the result of a stage is used, with a colon behind; empty for the recipe itself */

@@ -48,7 +48,7 @@ final class Portions {
                 String where = from.isEmpty() ? "line " + (i + 1) + ", " + line.name() : from + ": " + line.name();
                 Plan.@Nullable StagePlan stage = stage(plan, line);
                 if (stage == null) {
-                    portion(line.ingredient(), where, part.times(line.grams()));
+                    portion(line, where, part.times(line.grams()));
                 } else {
                     add(stage.plan(), part.times(share(stage, line.grams())), where);
                 }
@@ -73,7 +73,8 @@ final class Portions {
                 : Range.NOTHING;
     }
 
-    private void portion(Resolved ingredient, String where, Range grams) {
+    private void portion(PlannedLine line, String where, Range grams) {
+        Resolved ingredient = line.ingredient();
         String name = ingredient.name();
         @Nullable Watched pure = pure(name);
         double oil = ingredient.perGram().grams(Substance.OIL);
@@ -81,7 +82,7 @@ final class Portions {
             add(where, ingredient, Portion.Form.SUBSTANCE, oil > 0.0 ? grams.times(oil) : grams, NONE, pure);
             return;
         }
-        NamedPlants plants = plants(ingredient.ingredient().plants());
+        NamedPlants plants = Kernels.withoutStones(plants(ingredient.ingredient().plants()), line);
         if (isPlant(ingredient.kind())) {
             boolean fresh = ingredient.kind() == Kind.FRESH_PLANT;
             double dry = fresh ? 1.0 - ingredient.perGram().grams(Substance.WATER) : 1.0;

@@ -19,6 +19,11 @@ public final class Rules {
                     NotForDrinking::judge),
             new Rule("plant", OF_ALL, "Poisonous plants stop the recipe; others ask for care.", PoisonousPlants::judge),
             new Rule("named", OF_ALL, "Names that call for a caution.", NamedCautions::judge),
+            new Rule(
+                    Kernels.NAME,
+                    OF_ALL,
+                    "Stones, kernels, seeds and leaves that set hydrogen cyanide free.",
+                    Kernels::judge),
             new Rule("allergens", OF_ALL, "Allergens and sulphites, known and not known.", Allergens::judge),
             new Rule("text", OF_ALL, "Materials and methods of which steps and notes speak.", TextCautions::judge),
             new Rule("eu-not-as-such", OF_ALL, "EU: fifteen substances must not be added as such.", EuLaw::notAsSuch),

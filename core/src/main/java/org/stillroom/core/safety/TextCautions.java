@@ -2,8 +2,6 @@ package org.stillroom.core.safety;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
-import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.plan.PlannedLine;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Source;
@@ -27,18 +25,8 @@ final class TextCautions {
     }
 
     private void line(PlannedLine line) {
-        Ingredient ingredient = line.ingredient().ingredient();
-        String whole = String.join(
-                ". ",
-                line.name(),
-                ingredient.kind().label(),
-                orEmpty(ingredient.note()),
-                orEmpty(line.line().note()));
+        String whole = String.join(". ", line.name(), line.ingredient().kind().label(), Passages.notes(line));
         find(whole, TextCaution.Of.INGREDIENTS, line.name());
-    }
-
-    private static String orEmpty(@Nullable String text) {
-        return text == null ? "" : text;
     }
 
     private void find(String text, TextCaution.Of of, String where) {

@@ -109,6 +109,16 @@ class AmountsAsTypedTest {
     }
 
     @Test
+    void aCountWantsTheWeightOfOne() {
+        assertThat(Answers.value(text.amount("20 x 0.6 g"))).isEqualTo(new Mass(12.0));
+        assertThat(Answers.value(text.amount("20 × 0,6 g"))).isEqualTo(new Mass(12.0));
+        assertThat(Answers.value(text.amount("3 x 350 ml"))).isEqualTo(new Volume(1050.0));
+        assertThat(Answers.reason(text.amount("20 pieces"))).contains("is a count").contains("20 x 0.6 g");
+        assertThat(Answers.reason(text.amount("20 Kerne"))).contains("hydrogen cyanide").contains("weight");
+        assertThat(Answers.reason(text.amount("20 x 3"))).contains("unit");
+    }
+
+    @Test
     void wordsThatPeopleUseForTwoUnitsAreAskedOrRefused() {
         assertThat(Answers.choices(text.mass("2 gr"))).containsExactly("2 g", "2 grain");
         assertThat(Answers.reason(text.mass("5 Mg"))).contains("tonne");

@@ -43,7 +43,7 @@ class NotKnownTest {
         return some;
     }
 
-    private static Knowledge fewer(Random random) {
+    static Knowledge fewer(Random random) {
         Knowledge all = Knowledge.SHIPPED;
         return new Knowledge(
                 all.watched(),

@@ -176,7 +176,7 @@ class RulesTest {
                 .grams("apricot kernels", Kind.DRIED_PLANT, 10.0)
                 .strong("neutral spirit", Kind.SPIRIT, 40.0, 999.0);
         assertThat(kernels.verdicts("eu-maximum")).containsExactly("STOP EU above the limit at worst");
-        assertThat(kernels.verdicts("stones-and-kernels")).containsExactly("CAUTION counts");
+        assertThat(kernels.verdicts("stones-and-kernels")).containsExactly("CAUTION kernels");
     }
 
     @Test

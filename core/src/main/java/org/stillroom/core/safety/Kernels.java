@@ -1,0 +1,98 @@
+package org.stillroom.core.safety;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.plan.PlannedLine;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
+import org.stillroom.core.reference.Source;
+
+/** Stones, kernels, seeds and leaves that set hydrogen cyanide free. */
+final class Kernels {
+    /** Name of the rule. */
+    static final String NAME = "stones-and-kernels";
+
+    private static final String CYANIDE = "hydrogen cyanide";
+
+    /** The row of plants for fruit that has its stones in until its maker says that they are out. */
+    private static final String STONE_FRUIT = "stone fruit";
+
+    /** Kinds that are pressed or cooked from the flesh of fruit. */
+    private static final Set<Kind> OF_FLESH = Set.of(Kind.JUICE, Kind.SYRUP, Kind.DAIRY, Kind.SUGAR, Kind.HONEY);
+
+    /** What says so in a name or a note. */
+    private static final List<TextWords.Phrase> STONES_OUT = TextCaution.phrases(
+            "pitted;stoned;destoned;stoneless;pitless;without stones;without pits;without their stones;without the stones;"
+                    + "no stones;no pits;stones removed;pits removed;entsteint*;entkernt*;ohne stein*;ohne kern*");
+
+    /** What a name calls flesh alone. */
+    private static final List<TextWords.Phrase> FLESH = TextCaution.phrases(
+            "flesh;pulp;puree*;juice;jam;fruchtfleisch;püree*;*püree;*saft;*mus;*konfitüre;*marmelade");
+
+    private Kernels() {}
+
+    /** Returns the plants of a line without stone fruit where it says that no stone is in it; where it says nothing, they stay. */
+    static NamedPlants withoutStones(NamedPlants named, PlannedLine line) {
+        boolean out = OF_FLESH.contains(line.ingredient().kind())
+                || says(line.words(), STONES_OUT)
+                || says(line.words(), FLESH)
+                || says(Passages.notes(line), STONES_OUT);
+        return out ? named.only(plant -> !plant.name().equals(STONE_FRUIT)) : named;
+    }
+
+    private static boolean says(String text, List<TextWords.Phrase> phrases) {
+        TextWords words = TextWords.of(text);
+        return phrases.stream().anyMatch(phrase -> !words.places(phrase).isEmpty());
+    }
+
+    static List<Finding> judge(Drink drink, Serving serving) {
+        List<Finding> findings = new ArrayList<>();
+        for (Portion portion : drink.portions()) {
+            List<Plant> plants = portion.plants().stream()
+                    .filter(plant -> plant.holds().contains(CYANIDE))
+                    .toList();
+            if (!plants.isEmpty() && portion.form() != Portion.Form.OIL) {
+                boolean fruit = plants.stream().allMatch(plant -> plant.name().equals(STONE_FRUIT));
+                findings.add(fruit ? stones(portion) : kernels(portion));
+            }
+        }
+        return findings;
+    }
+
+    private static Finding stones(Portion portion) {
+        return finding(
+                portion,
+                "stones",
+                "Unless its stones are taken out they set hydrogen cyanide free, the most where they are cracked or stand long;"
+                        + " how much comes into the drink is not known.",
+                "Take the stones out and say so in its name, such as pitted; else leave them whole, strain early, and have"
+                        + " the drink analysed.");
+    }
+
+    private static Finding kernels(Portion portion) {
+        return finding(
+                portion,
+                "kernels",
+                "Kernels, stones, seeds and leaves like these set hydrogen cyanide free, bitter and crushed ones the most."
+                        + " A count tells nothing without the weight of one, and what is counted by weight is the worst of a"
+                        + " wide band from memory.",
+                "Weigh them and write grams, or a count with the weight of one, such as 20 x 0.6 g. Never crush them into the"
+                        + " drink; nothing but an analysis of it tells how much is in it.");
+    }
+
+    private static Finding finding(Portion portion, String verdict, String message, String remedy) {
+        return new Finding(
+                NAME,
+                Severity.CAUTION,
+                portion.where(),
+                "",
+                verdict,
+                message,
+                "general knowledge, from memory",
+                remedy,
+                null,
+                Source.HANDLING_CAUTIONS);
+    }
+}

@@ -1,0 +1,126 @@
+package org.stillroom.core.safety;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
+
+/** Stones, kernels, seeds and leaves that set hydrogen cyanide free. Which do, and how much, is from memory. */
+class KernelsTest {
+    private static Bench with(String name, Kind kind) {
+        return new Bench().grams(name, kind, 2.0).strong("neutral spirit", Kind.SPIRIT, 40.0, 998.0);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "apricot kernels", "apricot stones", "peach pits", "cherry stones", "sour cherry kernels", "plum kernels",
+                "plum pits", "sloe stones", "apple seeds", "apple pips", "bitter almonds", "elder seeds", "elder leaves",
+                "cherry laurel leaves", "linseed", "fruit stones", "kernels", "Prunus armeniaca kernels",
+                "Aprikosenkerne", "Marillenkerne", "Pfirsichkerne", "Kirschkerne", "Kirschsteine", "Sauerkirschkerne",
+                "Pflaumenkerne", "Zwetschgenkerne", "Apfelkerne", "Bittermandeln", "Holunderblätter", "Kirschlorbeer",
+                "20 Kirschkerne, ganz", "Obstkerne"
+            })
+    void whatSetsCyanideFreeIsToldAtItsLineInPlansAndNeverWithin(String name) {
+        Bench drink = with(name, Kind.DRIED_PLANT);
+        List<Finding> plan = Safety.ofPlan(drink.plan(), Grounds.SHIPPED);
+        assertThat(plan).anySatisfy(finding -> {
+            assertThat(finding.rule()).isEqualTo("stones-and-kernels");
+            assertThat(finding.severity()).isEqualTo(Severity.CAUTION);
+            assertThat(finding.where()).isEqualTo("line 1, " + name);
+        });
+        assertThat(drink.amount("hydrogen cyanide").status().mayClear() && drink.amount("hydrogen cyanide").isKnown())
+                .isFalse();
+        assertThat(ofCyanide(drink)).isNotEmpty().noneMatch(verdict -> verdict.contains("within the limit"));
+    }
+
+    private static List<String> ofCyanide(Bench drink) {
+        return drink.safety().findings().stream()
+                .filter(finding -> finding.limit() != null && finding.limit().contains("hydrogen cyanide"))
+                .map(Finding::verdict)
+                .toList();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "sour cherries, true",
+        "cherries with stones, true",
+        "whole sloes, true",
+        "'cherries, not pitted', true",
+        "unpitted cherries, true",
+        "dried apricots, true",
+        "Sauerkirschen, true",
+        "Zwetschgen, true",
+        "pitted sour cherries, false",
+        "stoned plums, false",
+        "'Kirschen, entsteint', false",
+        "Zwetschgen ohne Steine, false",
+        "apricot flesh, false",
+        "apple, false",
+        "pine nuts, false",
+        "pumpkin seeds, false",
+        "sweet almonds, false",
+    })
+    void stoneFruitCountsUntilItsStonesAreSaidToBeOut(String name, boolean counts) {
+        Bench drink = with(name, Kind.DRIED_PLANT);
+        assertThat(drink.findings("stones-and-kernels").isEmpty()).isNotEqualTo(counts);
+        assertThat(drink.safety().drink().amount("hydrogen cyanide") != null).isEqualTo(counts);
+        if (counts) {
+            assertThat(drink.amount("hydrogen cyanide").isKnown()).isFalse();
+            assertThat(ofCyanide(drink)).contains("not known");
+        }
+    }
+
+    @Test
+    void aNoteThatSaysThatTheStonesAreOutIsHeardAndOneOfJuiceIsNot() {
+        Bench pitted = new Bench()
+                .strong("neutral spirit", Kind.SPIRIT, 40.0, 998.0)
+                .grams("sour cherries", Kind.DRIED_PLANT, 2.0)
+                .note("pitted at home");
+        assertThat(pitted.findings("stones-and-kernels")).isEmpty();
+        Bench pressed = new Bench()
+                .strong("neutral spirit", Kind.SPIRIT, 40.0, 998.0)
+                .grams("sour cherries", Kind.DRIED_PLANT, 2.0)
+                .note("press the juice out at the end");
+        assertThat(pressed.findings("stones-and-kernels")).isNotEmpty();
+    }
+
+    /** 2 g of kernels with 0.3 % at worst in a kilogram are 6 mg/kg; where no fruit is said the worst of all, 0.5 %, is 10. */
+    @ParameterizedTest
+    @CsvSource({"plum kernels, 6.0", "sour cherry kernels, 4.0", "apricot kernels, 8.0", "fruit kernels, 10.0"})
+    void kernelsByWeightCountWithTheWorst(String name, double worst) {
+        Amount amount = with(name, Kind.DRIED_PLANT).amount("hydrogen cyanide");
+        assertThat(amount.perKilogram().least()).isZero();
+        assertThat(amount.perKilogram().most()).isCloseTo(worst, within(0.02));
+        assertThat(amount.status()).isEqualTo(RowStatus.MEMORY);
+    }
+
+    /** With tables that miss rows kernels are still not known, or counted, or not recognised: never within a limit. */
+    @Test
+    @Tag("property")
+    void rowsThatAreMissingNeverClearKernels() {
+        long seed = 1806;
+        Random random = new Random(seed);
+        List<String> names = List.of("apricot kernels", "plum stones", "apple pips", "sour cherries", "cherry laurel");
+        for (int i = 0; i < 60; i++) {
+            String name = names.get(random.nextInt(names.size()));
+            Knowledge less = NotKnownTest.fewer(random);
+            Bench thin = with(name, Kind.DRIED_PLANT).knowing(less);
+            String what = "draw " + i + " of seed " + seed + ", " + name;
+            assertThat(ofCyanide(thin)).as(what).doesNotContain("within the limit");
+            List<String> told = new ArrayList<>(thin.verdicts("stones-and-kernels"));
+            told.addAll(thin.verdicts("not-known"));
+            assertThat(told).as(what).isNotEmpty();
+        }
+    }
+}
