@@ -1,6 +1,8 @@
 package org.stillroom.core.safety;
 
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * How much of a watched substance is in a drink.
@@ -42,6 +44,13 @@ public record Amount(
                 from,
                 RowStatus.DERIVED,
                 List.of());
+    }
+
+    /** Returns the same of which more can come from these places. */
+    Amount andNotKnownFrom(List<String> places) {
+        Set<String> all = new LinkedHashSet<>(notKnownFrom);
+        all.addAll(places);
+        return new Amount(watched, perKilogram, perLitre, List.copyOf(all), from, status, basis);
     }
 
     /** Returns whether the most that can be in it is known. */

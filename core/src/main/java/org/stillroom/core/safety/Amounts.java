@@ -55,7 +55,12 @@ final class Amounts {
         Watched substance = portion.substance();
         if (substance != null) {
             if (watched.equals(substance) || watched.members().contains(substance.name())) {
-                take(portion, portion.grams(), RowStatus.DERIVED, "the substance itself");
+                @Nullable Salt salt = Salt.find(portion.name());
+                take(
+                        portion,
+                        portion.grams(),
+                        salt == null ? RowStatus.DERIVED : RowStatus.MEMORY,
+                        salt == null ? "the substance itself" : salt.told());
             }
             return;
         }

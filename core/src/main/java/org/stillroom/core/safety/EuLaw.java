@@ -91,13 +91,7 @@ final class EuLaw {
         }
         String says = plant.name() + " (" + row.latinName() + "): " + row.condition() + ".";
         if (row.part().equals("A")) {
-            return annexIv(
-                    portion,
-                    Severity.STOP,
-                    "kind not known",
-                    "EU law on " + says + " Which form this is, is not said.",
-                    "Leave it out, or have the supplier state the diploid form in writing.",
-                    row.condition());
+            return bannedForm(portion, says, row.condition());
         }
         boolean onlyAlcoholic = row.condition().contains("only for alcoholic");
         if (onlyAlcoholic && !drink.isAlcoholic()) {
@@ -105,6 +99,42 @@ final class EuLaw {
                     portion, Severity.STOP, "not in this drink", "EU law on " + says, "Leave it out.", row.condition());
         }
         return annexIv(portion, Severity.NOTE, "restricted", "EU law on " + says, "", row.condition());
+    }
+
+    /** The tetraploid form is banned; a form that is not said is taken for it, and no name clears another. */
+    private static Finding bannedForm(Portion portion, String says, String condition) {
+        TextWords words = TextWords.of(portion.words());
+        String law = "EU law on " + says;
+        if (names(words, "tetraploid*")) {
+            return annexIv(
+                    portion,
+                    Severity.STOP,
+                    "banned",
+                    law + " By its name it is this form.",
+                    "Leave it out.",
+                    condition);
+        }
+        if (names(words, "diploid*;triploid*;acorus americanus")) {
+            return annexIv(
+                    portion,
+                    Severity.CAUTION,
+                    "form by its name",
+                    law + " By its name it is another form; a name alone clears nothing.",
+                    "Have the supplier state the form in writing; the maximum of beta-asarone holds all the same.",
+                    condition);
+        }
+        return annexIv(
+                portion,
+                Severity.STOP,
+                "kind not known",
+                law + " Which form this is, is not said, so that it is taken for the banned one.",
+                "Leave it out, or have the supplier state the diploid form in writing.",
+                condition);
+    }
+
+    private static boolean names(TextWords words, String phrases) {
+        return TextCaution.phrases(phrases).stream()
+                .anyMatch(phrase -> !words.places(phrase).isEmpty());
     }
 
     private static Finding annexIv(
@@ -130,7 +160,7 @@ final class EuLaw {
                     findings,
                     drink.amount("quinine"),
                     limit(
-                            spirit ? "spirit drinks, as quinine" : "drinks other than spirit drinks, as quinine",
+                            spirit ? "spirit drinks, as quinine base" : "drinks other than spirit drinks, as quinine base",
                             spirit ? QUININE_IN_SPIRIT_DRINKS : QUININE_IN_OTHER_DRINKS,
                             Limit.Basis.PER_KILOGRAM));
             if (addedAsSuch(drink, "camphor")) {

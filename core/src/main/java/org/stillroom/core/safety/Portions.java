@@ -76,10 +76,11 @@ final class Portions {
     private void portion(PlannedLine line, String where, Range grams) {
         Resolved ingredient = line.ingredient();
         String name = ingredient.name();
-        @Nullable Watched pure = pure(name);
+        @Nullable Pure pure = pure(name, isWeighedAsSalt(ingredient.kind()));
         double oil = ingredient.perGram().grams(Substance.OIL);
         if (pure != null && !isPlant(ingredient.kind())) {
-            add(where, ingredient, Portion.Form.SUBSTANCE, oil > 0.0 ? grams.times(oil) : grams, NONE, pure);
+            Range all = oil > 0.0 ? grams.times(oil) : grams;
+            add(where, ingredient, Portion.Form.SUBSTANCE, all.times(pure.part()), NONE, pure.watched());
             return;
         }
         NamedPlants plants = Kernels.withoutStones(plants(ingredient.ingredient().plants()), line);
@@ -111,10 +112,19 @@ final class Portions {
         double own = 0.0;
         for (OilPart each : ingredient.oilParts()) {
             Constituent constituent = each.constituent();
-            @Nullable Watched watched = constituent == null ? pure(each.name()) : null;
-            if (watched != null) {
-                String which = where + ": " + each.name();
-                add(which, ingredient, Portion.Form.SUBSTANCE, oil.times(each.part()), NONE, watched);
+            @Nullable Pure pure = constituent == null ? pure(each.name(), true) : null;
+            if (pure != null) {
+                portions.add(new Portion(
+                        where + ": " + each.name(),
+                        each.name(),
+                        each.name(),
+                        ingredient.kind(),
+                        Portion.Form.SUBSTANCE,
+                        oil.times(each.part()).times(pure.part()),
+                        List.of(),
+                        List.of(),
+                        pure.watched(),
+                        Map.of()));
             } else if (constituent != null) {
                 stated.merge(constituent.cas(), each.part(), Double::sum);
                 own += each.part();
@@ -196,14 +206,26 @@ final class Portions {
         return Words.any(name, FREED);
     }
 
-    private @Nullable Watched pure(String name) {
+    /** A watched substance by itself, with how much of it is in a gram of what is weighed. */
+    private record Pure(Watched watched, Range part) {}
+
+    /** @param salts whether a salt of it by that name is weighed too; a tincture of one holds nobody knows how much */
+    private @Nullable Pure pure(String name, boolean salts) {
         String bare = FORM.matcher(Words.plain(name)).replaceAll("");
+        @Nullable Salt salt = salts ? Salt.find(name) : null;
         for (Watched watched : knowledge.watched()) {
             if (watched.names().contains(bare)) {
-                return watched;
+                return new Pure(watched, new Range(1.0, 1.0));
+            }
+            if (salt != null && watched.name().equals(salt.watched())) {
+                return new Pure(watched, salt.base());
             }
         }
         return null;
+    }
+
+    private static boolean isWeighedAsSalt(Kind kind) {
+        return kind == Kind.SALT || kind == Kind.OTHER || kind == Kind.ACID;
     }
 
     private static boolean isPlant(Kind kind) {
@@ -219,10 +241,10 @@ final class Portions {
         };
     }
 
-    /** A spirit, wine, syrup, salt or cream that is named after a plant with watched substances brings some of them. */
+    /** A spirit, wine, syrup, water, salt or cream that is named after a plant with watched substances brings some of them. */
     private static boolean bringsSome(Kind kind, List<Plant> plants) {
         boolean flavoured = kind == Kind.SPIRIT || kind == Kind.WINE || kind == Kind.SYRUP || kind == Kind.DAIRY;
-        return (flavoured || kind == Kind.SALT)
+        return (flavoured || kind == Kind.SALT || kind == Kind.ACID || kind == Kind.WATER)
                 && plants.stream().anyMatch(plant -> !plant.holds().isEmpty());
     }
 }

@@ -57,14 +57,25 @@ final class UsLaw {
         if (serving.places().contains(Place.US)) {
             for (Knowledge.UsLimit row : drink.knowledge().usLimits()) {
                 @Nullable
-                Amount amount =
-                        row.watched().equals(ACETIC_ACID) ? addedAcetic(drink, row) : drink.amount(row.watched());
+                Amount amount = row.watched().equals(ACETIC_ACID) ? addedAcetic(drink, row) : counted(drink, row);
                 if (amount != null && row.isFor(drink)) {
                     findings.add(limit(row).judge(amount));
                 }
             }
         }
         return findings;
+    }
+
+    /** Of bark all its alkaloids count, and only quinine is known of them. */
+    private static @Nullable Amount counted(Drink drink, Knowledge.UsLimit row) {
+        @Nullable Amount amount = drink.amount(row.watched());
+        if (amount == null || !row.watched().equals("quinine")) {
+            return amount;
+        }
+        return amount.andNotKnownFrom(drink.portions().stream()
+                .filter(portion -> portion.is("cinchona"))
+                .map(Portion::where)
+                .toList());
     }
 
     /** Returns the strictest limit of a substance in any drink with alcohol, or null where there is none. */

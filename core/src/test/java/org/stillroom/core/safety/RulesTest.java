@@ -1,6 +1,7 @@
 package org.stillroom.core.safety;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Set;
@@ -127,6 +128,63 @@ class RulesTest {
                 .containsExactly("NOTE EU restricted");
         Bench tea = new Bench().grams("St John's wort", Kind.DRIED_PLANT, 1.0).grams("water", Kind.WATER, 1000.0);
         assertThat(tea.verdicts("eu-restricted-plant")).containsExactly("STOP EU not in this drink");
+    }
+
+    /** Annex IV part A names the tetraploid form; 21 CFR 189.110 every calamus. */
+    @ParameterizedTest
+    @Tag("published")
+    @CsvSource({
+        "calamus root, STOP EU kind not known",
+        "'calamus, not tetraploid', STOP EU kind not known",
+        "tetraploid calamus, STOP EU banned",
+        "Acorus calamus root (tetraploid), STOP EU banned",
+        "diploid calamus, CAUTION EU form by its name",
+        "triploid calamus root, CAUTION EU form by its name",
+        "Acorus americanus, CAUTION EU form by its name",
+    })
+    void aFormOfCalamusThatIsSaidIsKeptAndClearsNothing(String name, String verdict) {
+        Bench drink = with(name, Kind.DRIED_PLANT, 1.0);
+        assertThat(drink.verdicts("eu-restricted-plant")).containsExactly(verdict);
+        assertThat(drink.verdicts("us-prohibited")).containsExactly("STOP US prohibited");
+        assertThat(drink.amount("beta-asarone").perKilogram().most()).isGreaterThan(1.0);
+        assertThat(drink.verdicts("eu-maximum")).contains("STOP EU above the limit");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "wormwood, kind not said",
+        "dried wormwood herb, kind not said",
+        "Artemisia, kind not said",
+        "Artemisia spp., kind not said",
+        "common wormwood, kind said",
+        "Artemisia absinthium, kind said",
+        "A. absinthium, kind said",
+        "Roman wormwood, kind said",
+        "Artemisia pontica, kind said",
+        "mugwort, kind said",
+        "black genepi, kind said",
+        "Artemisia glacialis, kind said",
+    })
+    void aKindOfWormwoodIsKeptAndOneThatIsNotSaidIsTheWorst(String name, String verdict) {
+        Bench drink = with(name, Kind.DRIED_PLANT, 5.0);
+        assertThat(drink.verdicts("kind-not-said")).containsExactly("NOTE " + verdict);
+        assertThat(drink.findings("eu-maximum"))
+                .filteredOn(finding -> finding.message().startsWith("Thujone"))
+                .isNotEmpty()
+                .noneMatch(finding -> finding.verdict().equals("within the limit"));
+        if (verdict.equals("kind not said")) {
+            assertThat(drink.amount("thujone").perKilogram().most())
+                    .isEqualTo(with("common wormwood", Kind.DRIED_PLANT, 5.0)
+                            .amount("thujone")
+                            .perKilogram()
+                            .most());
+        }
+    }
+
+    @Test
+    void barkOfCinchonaIsNeverWithinWhatTheUsaAllowsOfAllItsAlkaloids() {
+        Bench little = with("cinchona bark", Kind.DRIED_PLANT, 0.1);
+        assertThat(little.verdicts("us-limit")).containsExactly("CAUTION US not known");
     }
 
     @Test
@@ -336,6 +394,65 @@ class RulesTest {
                 .strong("neutral spirit", Kind.SPIRIT, 40.0, 999.86);
         assertThat(bark.verdicts("us-limit")).containsExactly("STOP US above the limit at worst");
         assertThat(bark.verdicts("eu-use-limit")).containsExactly("NOTE EU not shown to be within");
+    }
+
+    /**
+     * Base in a gram of salt by the molar masses of the CRC handbook's quinine entries, from memory: base 324.42, hydrochloride 360.88, its
+     * dihydrate 396.91, dihydrochloride 397.34, sulfate 746.92, its dihydrate 782.95, bisulfate with seven of water 548.60 g/mol.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "quinine hydrochloride, 0.8174, 0.8990",
+        "quinine HCl, 0.8174, 0.8990",
+        "Chininhydrochlorid, 0.8174, 0.8990",
+        "quinine hydrochloride dihydrate, 0.8174, 0.8174",
+        "Chininhydrochlorid-Dihydrat, 0.8174, 0.8174",
+        "quinine dihydrochloride, 0.8165, 0.8165",
+        "Chinindihydrochlorid, 0.8165, 0.8165",
+        "quinine sulfate, 0.8287, 0.8687",
+        "quinine sulphate USP, 0.8287, 0.8687",
+        "Chininsulfat, 0.8287, 0.8687",
+        "quinine sulfate dihydrate, 0.8287, 0.8287",
+        "quinine bisulfate, 0.5914, 0.7679",
+        "quinine, 1.0, 1.0",
+        "Chinin, 1.0, 1.0",
+    })
+    void saltsOfQuinineCountAsTheirBase(String name, double least, double most) {
+        for (Kind kind : List.of(Kind.SALT, Kind.OTHER)) {
+            Bench drink = new Bench()
+                    .strong("neutral spirit", Kind.SPIRIT, 40.0, 999.0)
+                    .holding(name, kind, Substance.OTHER_SOLIDS, 100.0, 1.0);
+            Amount amount = drink.amount("quinine");
+            double grams = drink.safety().drink().kilograms();
+            assertThat(amount.perKilogram().least() * grams / 1000.0).isCloseTo(least, within(1e-4));
+            assertThat(amount.perKilogram().most() * grams / 1000.0).isCloseTo(most, within(1e-4));
+            assertThat(drink.findings("us-limit"))
+                    .singleElement()
+                    .satisfies(finding -> assertThat(finding.message()).contains("as quinine base"));
+            assertThat(drink.findings("eu-use-limit"))
+                    .singleElement()
+                    .satisfies(finding -> assertThat(finding.message()).contains("as quinine base"));
+            assertThat(drink.verdicts("medicines")).isNotEmpty();
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "quinine sulfate tincture, TINCTURE",
+        "quinine sulfate solution 5 %, OTHER",
+        "quinine hydrobromide, SALT",
+        "quinine salt of the pharmacy, SALT",
+        "tonic water, WATER",
+        "tonic syrup, SYRUP",
+    })
+    void whatHoldsQuinineAndSaysNotHowMuchIsNotKnown(String name, Kind kind) {
+        Bench drink = kind == Kind.TINCTURE
+                ? new Bench().strong(name, kind, 60.0, 10.0)
+                : new Bench().holding(name, kind, kind == Kind.WATER ? Substance.WATER : Substance.SUCROSE, 60.0, 10.0);
+        assertThat(drink.strong("neutral spirit", Kind.SPIRIT, 40.0, 999.0)
+                        .amount("quinine")
+                        .isKnown())
+                .isFalse();
     }
 
     @Test
