@@ -76,19 +76,22 @@ final class AlcoholItself {
                 "",
                 over ? "above low-risk guidance" : "beside low-risk guidance",
                 "Low risk in " + row.country() + " is up to " + limit + " ("
-                        + row.body() + (row.year().isEmpty() ? "" : ", " + row.year()) + "); this comes to "
+                        + row.body() + (row.year().isEmpty() ? "" : ", " + row.year()) + told(row.status())
+                        + "); this comes to "
                         + Range.figures(day) + " g a day, " + Range.figures(7.0 * day) + " g a week.",
-                howSure(row),
+                row.year().isEmpty() ? "of which year it is, is not known here" : "",
                 over && strictest ? "Serve less of it, or less often." : "",
                 limit,
                 Sources.drinks());
     }
 
-    private static String howSure(Knowledge.StandardDrink row) {
-        String read = row.status().mayClear()
-                ? ""
-                : row.status() == RowStatus.MIXED ? "read in part, the rest from memory" : "from memory";
-        return row.year().isEmpty() ? read + "; of which year is not known here" : read;
+    /** What nobody here has read whole says so in the sentence that compares with it. */
+    private static String told(RowStatus status) {
+        return switch (status) {
+            case READ, DERIVED -> "";
+            case MIXED -> "; read in part, the rest from memory";
+            case MEMORY -> "; from memory";
+        };
     }
 
     private static String upTo(Knowledge.StandardDrink row) {

@@ -298,6 +298,7 @@ class KnowledgeTest {
                         "juniper cone",
                         "absinthe",
                         "absinth",
+                        "common wormwood",
                         "bitter almond kernel",
                         "bay");
     }
