@@ -1,9 +1,11 @@
 package org.stillroom.core.plan;
 
 import java.util.OptionalDouble;
+import org.stillroom.core.ingredient.Aroma;
 import org.stillroom.core.ingredient.Resolved;
 import org.stillroom.core.liquid.VolumeModel;
 import org.stillroom.core.quantity.Temperature;
+import org.stillroom.core.quantity.Typed;
 import org.stillroom.core.recipe.Line;
 
 /**
@@ -19,10 +21,18 @@ public record PlannedLine(Line line, Resolved ingredient, double grams) {
         return line.use();
     }
 
-    /** Returns every word by which what is in it may be recognised: its name, and the plant that its maker says. */
+    /** Returns every word by which what is in it may be recognised: its name, and the plant and the oils that its maker says. */
     public String words() {
+        StringBuilder words = new StringBuilder(name());
         String plant = ingredient.ingredient().plant();
-        return plant == null ? name() : name() + ", " + plant;
+        if (plant != null) {
+            words.append(", ").append(plant);
+        }
+        Typed<Aroma> aroma = ingredient.ingredient().aroma();
+        if (aroma != null) {
+            aroma.value().parts().forEach(part -> words.append(", ").append(part.name()));
+        }
+        return words.toString();
     }
 
     /** Returns the volume at 20 °C in mL, or empty for what is weighed as a solid. */

@@ -20,8 +20,8 @@ final class NotKnown {
 
     static List<Finding> judge(Drink drink, Serving serving) {
         List<Finding> findings = new ArrayList<>();
-        List<String> strong = names(drink, portion -> portion.isNotRecognised() && isStrong(portion.kind()));
-        List<String> other = names(drink, portion -> portion.isNotRecognised() && !isStrong(portion.kind()));
+        List<String> strong = names(drink, portion -> portion.isNotRecognised() && isStrong(portion));
+        List<String> other = names(drink, portion -> portion.isNotRecognised() && !isStrong(portion));
         strong.forEach(name -> findings.add(finding(
                 NAME,
                 Severity.CAUTION,
@@ -67,8 +67,11 @@ final class NotKnown {
         }
     }
 
-    private static boolean isStrong(Kind kind) {
-        return kind == Kind.ESSENTIAL_OIL || kind == Kind.ESSENCE;
+    /** An oil is strong whatever it is dissolved in. */
+    private static boolean isStrong(Portion portion) {
+        return portion.form() == Portion.Form.OIL
+                || portion.kind() == Kind.ESSENTIAL_OIL
+                || portion.kind() == Kind.ESSENCE;
     }
 
     private static List<String> names(Drink drink, Predicate<Portion> test) {

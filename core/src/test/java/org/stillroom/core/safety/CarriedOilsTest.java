@@ -45,6 +45,30 @@ class CarriedOilsTest {
                 .isNotEmpty();
     }
 
+    /** What stops or is minded by its name is so too where it is named in an aroma, in safety and in plans alike. */
+    @ParameterizedTest
+    @CsvSource({
+        "oleander 1 g/L, plant, STOP poisonous",
+        "wintergreen 1 g/L, not-for-drinking, STOP not for drinking",
+        "fragrance oil 1 g/L, not-food-grade, STOP not for drinking",
+        "moonberry 1 g/L, not-known, CAUTION not known",
+        "peanut 1 g/L, allergen-peanut, NOTE contains",
+        "st john's wort 1 g/L, medicines, CAUTION medicines",
+        "bitter almonds 1 g/L, plant, CAUTION with care",
+    })
+    void whatIsNamedInAnAromaIsLookedAtAsALine(String aroma, String rule, String verdict) {
+        for (Kind kind : new Kind[] {Kind.ESSENCE, Kind.TINCTURE, Kind.DISTILLATE}) {
+            Bench drink = new Bench()
+                    .strong("spirit", Kind.SPIRIT, 40.0, 900.0)
+                    .carrying("number nine", kind, 90.0, aroma, 10.0);
+            assertThat(Safety.ofPlan(drink.plan(), Grounds.SHIPPED))
+                    .as(aroma + " in " + kind)
+                    .anyMatch(finding -> finding.rule().equals(rule)
+                            && (finding.severity() + " " + finding.verdict()).startsWith(verdict));
+            assertThat(drink.findings(rule)).isNotEmpty();
+        }
+    }
+
     /** Wormwood by the gram has a range, whether its oil is poured neat or comes in an essence. */
     @Test
     @Tag("property")
