@@ -35,6 +35,8 @@ public record AllergenName(
         MAY,
         /** It was distilled from it, which the law of the EU exempts. */
         EXEMPT,
+        /** It is refined, for which the law of the EU exempts it: from memory, so that it clears nothing. */
+        REFINED,
         /** It is another thing of a like name. */
         NONE
     }

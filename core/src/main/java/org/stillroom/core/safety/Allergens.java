@@ -41,6 +41,10 @@ final class Allergens {
     private static final List<TextWords.Phrase> SERVED =
             TextCaution.phrases("serve;served;serving;garnish*;goes with;servier*;reichen;garnier*;passt zu");
 
+    private static final String REFINED =
+            "From memory, the EU exempts fully refined soya oil and glucose syrup of wheat or barley; that was not read here and"
+                    + " clears nothing, and for the USA it is not held.";
+
     private final Drink drink;
     private final Set<Place> places;
     private final List<Finding> findings = new ArrayList<>();
@@ -53,24 +57,25 @@ final class Allergens {
 
     static List<Finding> judge(Drink drink, Serving serving) {
         Allergens all = new Allergens(drink, serving);
-        all.lines(drink.plan());
+        all.lines(drink.plan(), 1.0);
         Passages.of(drink.plan()).forEach(all::passage);
         return all.findings;
     }
 
-    private void lines(Plan plan) {
+    /** @param part how much of the plan goes in at most; of a stage often less than all is drawn */
+    private void lines(Plan plan, double part) {
         Set<String> made = new HashSet<>();
         plan.stages().forEach(stage -> made.add(stage.ingredient()));
         for (PlannedLine line : plan.lines()) {
             if (line.grams() > 0.0) {
-                line(line, made.contains(line.name()));
+                line(line, made.contains(line.name()), part);
             }
         }
-        plan.stages().forEach(stage -> lines(stage.plan()));
+        plan.stages().forEach(stage -> lines(stage.plan(), part * Portions.drawn(plan, stage).most()));
     }
 
     /** @param made whether its own lines are looked at, as those of a stage are */
-    private void line(PlannedLine line, boolean made) {
+    private void line(PlannedLine line, boolean made, double part) {
         Kind kind = line.ingredient().kind();
         List<AllergenName> rows = drink.knowledge().allergens().stream()
                 .filter(row -> row.holdsOf(kind))
@@ -82,7 +87,7 @@ final class Allergens {
         }
         for (AllergenName row : named) {
             if (!row.isAbout(AllergenName.ANY) || !made) {
-                add(row, line);
+                add(row, line, part);
             }
         }
     }
@@ -102,14 +107,14 @@ final class Allergens {
                 .orElse(null);
     }
 
-    private void add(AllergenName row, PlannedLine line) {
+    private void add(AllergenName row, PlannedLine line, double part) {
         String where = line.name();
         Kind kind = line.ingredient().kind();
         if (row.says() == AllergenName.Says.NONE) {
             return;
         }
         if (row.isAbout(AllergenName.SULPHITES)) {
-            sulphites(row, line);
+            sulphites(row, line, part);
         } else if (row.isAbout(AllergenName.ANY)) {
             findings.add(finding(
                     row,
@@ -119,6 +124,8 @@ final class Allergens {
                     LOOK));
         } else if (row.says() == AllergenName.Says.EXEMPT || isDistilled(row, kind)) {
             exempt(row, where);
+        } else if (row.says() == AllergenName.Says.REFINED) {
+            notKnown(row, where, REFINED, LOOK);
         } else if (row.says() == AllergenName.Says.MAY || (kind == Kind.SPIRIT && row.isAbout("nuts"))) {
             notKnown(row, where, "Whether there is " + row.what() + " in it is not known.", LOOK);
         } else {
@@ -192,9 +199,9 @@ final class Allergens {
                 "Look at its label for what was added."));
     }
 
-    private void sulphites(AllergenName row, PlannedLine line) {
+    private void sulphites(AllergenName row, PlannedLine line, double part) {
         if (row.sulphurDioxide() > 0.0) {
-            double most = line.grams() * row.sulphurDioxide() * MILLIGRAMS / drink.litres();
+            double most = part * line.grams() * row.sulphurDioxide() * MILLIGRAMS / drink.litres();
             findings.add(finding(
                     row,
                     line.name(),

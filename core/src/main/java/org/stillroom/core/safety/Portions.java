@@ -66,6 +66,15 @@ final class Portions {
                 .orElse(null);
     }
 
+    /** Returns how much of a stage goes in by all lines that take of it, part of the whole. */
+    static Range drawn(Plan plan, Plan.StagePlan stage) {
+        double grams = plan.lines().stream()
+                .filter(line -> line.name().equals(stage.ingredient()))
+                .mapToDouble(PlannedLine::grams)
+                .sum();
+        return share(stage, grams);
+    }
+
     private static Range share(Plan.StagePlan stage, double grams) {
         double before = stage.plan().liquid().total();
         return before > 0.0 && stage.yieldGrams() > 0.0

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.liquid.Substance;
+import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.reference.Finding;
 
 /** Names as makers write them, with the allergens that they bring, may bring and do not bring. */
@@ -223,6 +224,51 @@ class AllergensTest {
                 .satisfies(finding -> assertThat(finding.message()).contains("Cereals, whey and nuts"));
         assertThat(told(bench, Place.US))
                 .allSatisfy(finding -> assertThat(finding.verdict()).startsWith("not known if it contains"));
+    }
+
+    /** That the EU exempts these is from memory, so that it clears nothing. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "refined soya oil | not known if it contains soya",
+                "raffiniertes Sojaöl | not known if it contains soya",
+                "soya oil | contains soya",
+                "glucose syrup | not known if it contains cereals containing gluten of a kind not said",
+                "Glukosesirup | not known if it contains cereals containing gluten of a kind not said",
+                "wheat glucose syrup | not known if it contains wheat (cereals containing gluten)",
+                "barley glucose syrup | not known if it contains barley (cereals containing gluten)",
+                "wheat syrup | contains wheat (cereals containing gluten)",
+            })
+    void whatIsRefinedStaysNotKnown(String name, String verdict) {
+        Bench bench = with(name, Kind.OTHER);
+        assertThat(told(bench)).containsExactly(verdict);
+        if (verdict.startsWith("not known")) {
+            assertThat(told(bench, Place.EU))
+                    .singleElement()
+                    .satisfies(finding -> assertThat(finding.message()).contains("From memory", "clears nothing"));
+        }
+    }
+
+    /** 2 g of K2S2O5 bring 1.1526 g of SO2 into a kilogram; of that a tenth is drawn into 1 kg of drink, about 0.95 L of it per kg. */
+    @Test
+    void sulphitesOfAStageCountWithThePartThatIsDrawn() {
+        Bench stage = new Bench()
+                .grams("potassium metabisulphite", Kind.SALT, 2.0)
+                .strong("neutral spirit", Kind.SPIRIT, 40.0, 998.0);
+        Bench drink = new Bench()
+                .drawing("macerate", stage, 100.0)
+                .strong("vodka", Kind.SPIRIT, 40.0, 900.0);
+        double litres = drink.safety().drink().litres();
+        assertThat(drink.findings("sulphites")).singleElement().satisfies(finding -> {
+            assertThat(finding.verdict()).isEqualTo("contains sulphites");
+            double told = Double.parseDouble(finding.message().replaceAll(".*up to ([0-9.]+) mg/L.*", "$1"));
+            assertThat(told).isCloseTo(115.26 / litres, within(1.0));
+        });
+        Bench whole = new Bench().drawing("macerate", stage, 1000.0);
+        assertThat(whole.findings("sulphites").get(0).message())
+                .contains("up to " + QuantityWords.figures(
+                                1152.6 / whole.safety().drink().litres()));
     }
 
     @Test

@@ -1,6 +1,7 @@
 package org.stillroom.core.safety;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -36,6 +37,7 @@ final class Bench {
     private final List<Ingredient> ingredients = new ArrayList<>();
     private final List<Line> lines = new ArrayList<>();
     private final List<String> steps = new ArrayList<>();
+    private final Map<String, Making> stages = new HashMap<>();
     private @Nullable Typed<Double> ph;
     private @Nullable Treatment treatment;
     private @Nullable Purpose makes;
@@ -150,8 +152,14 @@ final class Bench {
         return this;
     }
 
-    Plan plan() {
-        Recipe recipe = new Recipe(
+    /** Adds grams of what another recipe makes. */
+    Bench drawing(String name, Bench stage, double grams) {
+        stages.put(name, Making.alone(stage.recipe()));
+        return grams(Ingredient.ofRecipe(name, Kind.MACERATE), grams);
+    }
+
+    private Recipe recipe() {
+        return new Recipe(
                 "test",
                 makes,
                 Target.OPEN,
@@ -168,7 +176,10 @@ final class Bench {
                 treatment,
                 steps,
                 notes);
-        Planning planning = Planner.plan(Making.alone(recipe));
+    }
+
+    Plan plan() {
+        Planning planning = Planner.plan(new Making(recipe(), stages));
         if (planning instanceof Planning.Planned planned) {
             return planned.plan();
         }
