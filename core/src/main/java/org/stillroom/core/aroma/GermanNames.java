@@ -61,7 +61,8 @@ final class GermanNames {
                 parts.add(Map.entry(german, english));
             }
             case "quality" -> qualities.put(german, english);
-            default -> throw row.fault("role", "is neither plant, part nor quality");
+            case "word" -> words.put(german, english);
+            default -> throw row.fault("role", "is neither plant, part, quality nor word");
         }
     }
 
