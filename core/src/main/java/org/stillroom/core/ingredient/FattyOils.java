@@ -47,9 +47,32 @@ public final class FattyOils {
 
     /** What may stand beside such a name and brings nothing else in. */
     private static final Set<String> BESIDE = Set.of(
-            "extra", "virgin", "cold", "pressed", "refined", "unrefined", "organic", "mild", "fine", "good", "toasted",
-            "roasted", "light", "for", "garnish", "natives", "nativ", "kaltgepresst", "kaltgepresstes", "bio", "mildes",
-            "feines", "gerostetes", "raffiniertes", "zum", "garnieren");
+            "extra",
+            "virgin",
+            "cold",
+            "pressed",
+            "refined",
+            "unrefined",
+            "organic",
+            "mild",
+            "fine",
+            "good",
+            "toasted",
+            "roasted",
+            "light",
+            "for",
+            "garnish",
+            "natives",
+            "nativ",
+            "kaltgepresst",
+            "kaltgepresstes",
+            "bio",
+            "mildes",
+            "feines",
+            "gerostetes",
+            "raffiniertes",
+            "zum",
+            "garnieren");
 
     private FattyOils() {}
 
@@ -66,7 +89,8 @@ public final class FattyOils {
     /** Returns whether oil is said of an ingredient that is fat. */
     static boolean isMeant(Ingredient ingredient) {
         boolean alone = ingredient.kind() == Kind.OTHER && ingredient.aroma() == null && ingredient.plant() == null;
-        return alone && ingredient.contains().containsKey(Substance.OIL)
+        return alone
+                && ingredient.contains().containsKey(Substance.OIL)
                 && !ingredient.contains().containsKey(Substance.FAT)
                 && isOne(ingredient.name());
     }

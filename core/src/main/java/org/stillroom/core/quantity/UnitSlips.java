@@ -87,14 +87,26 @@ final class UnitSlips {
                     "blätter",
                     "beere",
                     "beeren" -> counted(quoted);
-            case "kernel", "kernels", "stone", "stones", "pit", "pits", "seed", "seeds", "kern", "kerne", "stein", "steine" ->
+            case "kernel",
+                    "kernels",
+                    "stone",
+                    "stones",
+                    "pit",
+                    "pits",
+                    "seed",
+                    "seeds",
+                    "kern",
+                    "kerne",
+                    "stein",
+                    "steine" ->
                 counted(quoted) + "; how much hydrogen cyanide kernels bring at worst follows their weight";
             default -> unknown(words, quoted, example);
         };
     }
 
     private static String counted(String quoted) {
-        return quoted + " is a count, and what one weighs is not known here; weigh them and write g, or the count with the"
+        return quoted
+                + " is a count, and what one weighs is not known here; weigh them and write g, or the count with the"
                 + " weight of one, such as 20 x 0.6 g";
     }
 

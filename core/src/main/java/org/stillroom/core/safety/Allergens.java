@@ -71,7 +71,9 @@ final class Allergens {
                 line(line, made.contains(line.name()), part);
             }
         }
-        plan.stages().forEach(stage -> lines(stage.plan(), part * Portions.drawn(plan, stage).most()));
+        plan.stages()
+                .forEach(stage ->
+                        lines(stage.plan(), part * Portions.drawn(plan, stage).most()));
     }
 
     /** @param made whether its own lines are looked at, as those of a stage are */

@@ -160,7 +160,9 @@ final class EuLaw {
                     findings,
                     drink.amount("quinine"),
                     limit(
-                            spirit ? "spirit drinks, as quinine base" : "drinks other than spirit drinks, as quinine base",
+                            spirit
+                                    ? "spirit drinks, as quinine base"
+                                    : "drinks other than spirit drinks, as quinine base",
                             spirit ? QUININE_IN_SPIRIT_DRINKS : QUININE_IN_OTHER_DRINKS,
                             Limit.Basis.PER_KILOGRAM));
             if (addedAsSuch(drink, "camphor")) {

@@ -38,8 +38,8 @@ final class Passages {
     /** Returns what is noted of a line and of its ingredient, one after the other; empty where nothing is. */
     static String notes(PlannedLine line) {
         List<String> notes = new ArrayList<>();
-        for (String note : Arrays.asList(
-                line.ingredient().ingredient().note(), line.line().note())) {
+        for (String note :
+                Arrays.asList(line.ingredient().ingredient().note(), line.line().note())) {
             if (note != null) {
                 notes.add(note);
             }

@@ -92,7 +92,8 @@ final class Portions {
             add(where, ingredient, Portion.Form.SUBSTANCE, all.times(pure.part()), NONE, pure.watched());
             return;
         }
-        NamedPlants plants = Kernels.withoutStones(plants(ingredient.ingredient().plants()), line);
+        NamedPlants plants =
+                Kernels.withoutStones(plants(ingredient.ingredient().plants()), line);
         if (isPlant(ingredient.kind())) {
             boolean fresh = ingredient.kind() == Kind.FRESH_PLANT;
             double dry = fresh ? 1.0 - ingredient.perGram().grams(Substance.WATER) : 1.0;

@@ -21,7 +21,8 @@ record Salt(String name, String watched, List<String> names, Range base) {
     private static final List<Salt> ALL = read(Tables.open("safety/salts.csv"));
 
     /** Words beside the name of a salt that leave it a salt: grades of purity and pharmacopoeias. */
-    private static final List<String> GRADES = List.of("bp", "usp", "ph", "eur", "dab", "anhydrous", "wasserfrei", "rein", "pur");
+    private static final List<String> GRADES =
+            List.of("bp", "usp", "ph", "eur", "dab", "anhydrous", "wasserfrei", "rein", "pur");
 
     Salt {
         names = List.copyOf(names);

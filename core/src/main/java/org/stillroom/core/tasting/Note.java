@@ -2,11 +2,14 @@ package org.stillroom.core.tasting;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.aroma.Constituent;
 import org.stillroom.core.aroma.Constituents;
+import org.stillroom.core.reference.Standing;
 
 /**
  * A constituent of a liquid: how much there is of it, and how far that lies above what is smelt.
@@ -15,10 +18,36 @@ import org.stillroom.core.aroma.Constituents;
  * @param name the name that we show
  * @param content mg/L
  * @param threshold in the medium nearest to the liquid, or null where none was found
+ * @param strength of the liquid, % vol
  */
 public record Note(
-        String cas, String name, Content content, @Nullable OdourThreshold threshold) {
+        String cas, String name, Content content, @Nullable OdourThreshold threshold, double strength) {
     private static final double MICROGRAMS = 1000.0;
+
+    /** Why an odour activity is a hint and no more. */
+    public enum Weakness {
+        /** What ranges and thresholds allow reaches over a decade. */
+        DECADE("within_a_decade", "known to a decade at best"),
+        RECALLED("threshold_from_memory", "its threshold from memory"),
+        /** Ethanol moves thresholds, of some constituents hundreds of times. */
+        OTHER_MEDIUM("threshold_of_another_medium", "its threshold not of this strength");
+
+        private final String key;
+        private final String words;
+
+        Weakness(String key, String words) {
+            this.key = key;
+            this.words = words;
+        }
+
+        public String key() {
+            return key;
+        }
+
+        public String words() {
+            return words;
+        }
+    }
 
     /**
      * How much there is of something.
@@ -50,7 +79,11 @@ public record Note(
         contents.forEach((cas, content) -> {
             Constituent constituent = Constituents.find(cas);
             notes.add(new Note(
-                    cas, constituent == null ? cas : constituent.name(), content, OdourThreshold.of(cas, strength)));
+                    cas,
+                    constituent == null ? cas : constituent.name(),
+                    content,
+                    OdourThreshold.of(cas, strength),
+                    strength));
         });
         notes.sort(Comparator.comparingDouble(Note::activity)
                 .thenComparingDouble(note -> note.content().typical())
@@ -73,8 +106,21 @@ public record Note(
         return threshold == null ? 0.0 : MICROGRAMS * content.max() / threshold.low();
     }
 
-    /** Returns whether the activity is known to no better than a decade. */
-    public boolean withinADecade() {
-        return threshold != null && most() >= 10.0 * Math.max(least(), 1e-12);
+    /** Returns why its activity is a hint and no more; empty where it is better known, or not at all. */
+    public Set<Weakness> weaknesses() {
+        Set<Weakness> weaknesses = EnumSet.noneOf(Weakness.class);
+        if (threshold == null) {
+            return weaknesses;
+        }
+        if (most() >= 10.0 * Math.max(least(), 1e-12)) {
+            weaknesses.add(Weakness.DECADE);
+        }
+        if (threshold.standing() == Standing.FROM_MEMORY) {
+            weaknesses.add(Weakness.RECALLED);
+        }
+        if (threshold.isOfAnotherMedium(strength)) {
+            weaknesses.add(Weakness.OTHER_MEDIUM);
+        }
+        return weaknesses;
     }
 }

@@ -21,6 +21,12 @@ import org.stillroom.core.reference.Tables;
  * @param sources where they come from
  */
 public record OdourThreshold(Medium medium, double low, double high, Standing standing, List<String> sources) {
+    /** To this strength a drink is taken for water, % vol. Own judgement. */
+    private static final double STILL_WATER = 5.0;
+
+    /** So far from the strength of its medium a threshold is taken to hold, % vol. Own judgement. */
+    private static final double STILL_ALIKE = 15.0;
+
     private static final Map<String, Map<Medium, OdourThreshold>> ALL =
             read(Tables.open("tasting/odour_thresholds.csv"));
     private static final Map<String, String> SMELLS = smells(Tables.open("tasting/smells.csv"));
@@ -78,6 +84,11 @@ public record OdourThreshold(Medium medium, double low, double high, Standing st
     /** Returns the CAS numbers of which a threshold is known. */
     public static List<String> known() {
         return List.copyOf(ALL.keySet());
+    }
+
+    /** Returns whether it was found in something else than a liquid of a strength, so that there it can lie far away. */
+    public boolean isOfAnotherMedium(double strength) {
+        return medium == Medium.WATER ? strength > STILL_WATER : Math.abs(medium.strength() - strength) > STILL_ALIKE;
     }
 
     /** Returns the geometric middle, µg/L. */

@@ -113,8 +113,12 @@ class AmountsAsTypedTest {
         assertThat(Answers.value(text.amount("20 x 0.6 g"))).isEqualTo(new Mass(12.0));
         assertThat(Answers.value(text.amount("20 × 0,6 g"))).isEqualTo(new Mass(12.0));
         assertThat(Answers.value(text.amount("3 x 350 ml"))).isEqualTo(new Volume(1050.0));
-        assertThat(Answers.reason(text.amount("20 pieces"))).contains("is a count").contains("20 x 0.6 g");
-        assertThat(Answers.reason(text.amount("20 Kerne"))).contains("hydrogen cyanide").contains("weight");
+        assertThat(Answers.reason(text.amount("20 pieces")))
+                .contains("is a count")
+                .contains("20 x 0.6 g");
+        assertThat(Answers.reason(text.amount("20 Kerne")))
+                .contains("hydrogen cyanide")
+                .contains("weight");
         assertThat(Answers.reason(text.amount("20 x 3"))).contains("unit");
     }
 

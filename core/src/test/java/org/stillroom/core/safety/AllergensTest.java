@@ -256,9 +256,7 @@ class AllergensTest {
         Bench stage = new Bench()
                 .grams("potassium metabisulphite", Kind.SALT, 2.0)
                 .strong("neutral spirit", Kind.SPIRIT, 40.0, 998.0);
-        Bench drink = new Bench()
-                .drawing("macerate", stage, 100.0)
-                .strong("vodka", Kind.SPIRIT, 40.0, 900.0);
+        Bench drink = new Bench().drawing("macerate", stage, 100.0).strong("vodka", Kind.SPIRIT, 40.0, 900.0);
         double litres = drink.safety().drink().litres();
         assertThat(drink.findings("sulphites")).singleElement().satisfies(finding -> {
             assertThat(finding.verdict()).isEqualTo("contains sulphites");
@@ -267,8 +265,8 @@ class AllergensTest {
         });
         Bench whole = new Bench().drawing("macerate", stage, 1000.0);
         assertThat(whole.findings("sulphites").get(0).message())
-                .contains("up to " + QuantityWords.figures(
-                                1152.6 / whole.safety().drink().litres()));
+                .contains("up to "
+                        + QuantityWords.figures(1152.6 / whole.safety().drink().litres()));
     }
 
     @Test

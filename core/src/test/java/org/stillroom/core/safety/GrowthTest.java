@@ -308,7 +308,8 @@ class GrowthTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"peppermint oil in sunflower oil", "wintergreen olive oil", "neroli oil", "bitter almond oil"})
+    @ValueSource(
+            strings = {"peppermint oil in sunflower oil", "wintergreen olive oil", "neroli oil", "bitter almond oil"})
     void anOilThatNamesMoreThanAFattyOneStaysAnEssentialOil(String name) {
         Bench mixed = new Bench()
                 .holding(name, Kind.OTHER, Substance.OIL, 100.0, 1.0)

@@ -24,12 +24,38 @@ class KernelsTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "apricot kernels", "apricot stones", "peach pits", "cherry stones", "sour cherry kernels", "plum kernels",
-                "plum pits", "sloe stones", "apple seeds", "apple pips", "bitter almonds", "elder seeds", "elder leaves",
-                "cherry laurel leaves", "linseed", "fruit stones", "kernels", "Prunus armeniaca kernels",
-                "Aprikosenkerne", "Marillenkerne", "Pfirsichkerne", "Kirschkerne", "Kirschsteine", "Sauerkirschkerne",
-                "Pflaumenkerne", "Zwetschgenkerne", "Apfelkerne", "Bittermandeln", "Holunderblätter", "Kirschlorbeer",
-                "20 Kirschkerne, ganz", "Obstkerne"
+                "apricot kernels",
+                "apricot stones",
+                "peach pits",
+                "cherry stones",
+                "sour cherry kernels",
+                "plum kernels",
+                "plum pits",
+                "sloe stones",
+                "apple seeds",
+                "apple pips",
+                "bitter almonds",
+                "elder seeds",
+                "elder leaves",
+                "cherry laurel leaves",
+                "linseed",
+                "fruit stones",
+                "kernels",
+                "Prunus armeniaca kernels",
+                "Aprikosenkerne",
+                "Marillenkerne",
+                "Pfirsichkerne",
+                "Kirschkerne",
+                "Kirschsteine",
+                "Sauerkirschkerne",
+                "Pflaumenkerne",
+                "Zwetschgenkerne",
+                "Apfelkerne",
+                "Bittermandeln",
+                "Holunderblätter",
+                "Kirschlorbeer",
+                "20 Kirschkerne, ganz",
+                "Obstkerne"
             })
     void whatSetsCyanideFreeIsToldAtItsLineInPlansAndNeverWithin(String name) {
         Bench drink = with(name, Kind.DRIED_PLANT);
@@ -39,7 +65,8 @@ class KernelsTest {
             assertThat(finding.severity()).isEqualTo(Severity.CAUTION);
             assertThat(finding.where()).isEqualTo("line 1, " + name);
         });
-        assertThat(drink.amount("hydrogen cyanide").status().mayClear() && drink.amount("hydrogen cyanide").isKnown())
+        assertThat(drink.amount("hydrogen cyanide").status().mayClear()
+                        && drink.amount("hydrogen cyanide").isKnown())
                 .isFalse();
         assertThat(ofCyanide(drink)).isNotEmpty().noneMatch(verdict -> verdict.contains("within the limit"));
     }

@@ -54,16 +54,15 @@ class KnowledgeTest {
     @Tag("property")
     void everyBotanicalNameOfAPlantMeansIt() {
         List<String> failed = new ArrayList<>();
-        List<String> kernels =
-                List.of(
-                        "apricot kernel",
-                        "peach kernel",
-                        "cherry stone",
-                        "plum stone",
-                        "apple or pear seed",
-                        "bitter almond kernels",
-                        "kernels of a fruit that is not said",
-                        "kernels that are eaten"); // not their fruit
+        List<String> kernels = List.of(
+                "apricot kernel",
+                "peach kernel",
+                "cherry stone",
+                "plum stone",
+                "apple or pear seed",
+                "bitter almond kernels",
+                "kernels of a fruit that is not said",
+                "kernels that are eaten"); // not their fruit
         for (Plant plant : KNOWN.plants()) {
             for (String botanical : kernels.contains(plant.name()) ? List.<String>of() : plant.botanical()) {
                 for (String said : List.of(botanical, botanical + " oil", botanical + " L.")) {
@@ -209,7 +208,8 @@ class KnowledgeTest {
             for (String name : plant.names()) {
                 for (String said : List.of(name, name + " oil", "dried" + name)) {
                     List<Plant> named = Words.named(said, KNOWN.plants(), Plant::names);
-                    boolean nameOfAnother = named.stream().anyMatch(each -> each.names().contains(said));
+                    boolean nameOfAnother =
+                            named.stream().anyMatch(each -> each.names().contains(said));
                     if (!named.contains(plant) && !nameOfAnother) { // apricot oil is that of the kernel
                         failed.add(said + " is not " + plant.name());
                     }

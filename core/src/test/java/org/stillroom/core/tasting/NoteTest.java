@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.stillroom.core.aroma.Constituents;
 import org.stillroom.core.quantity.Span;
@@ -52,7 +53,24 @@ class NoteTest {
         assertThat(note.activity()).isCloseTo(2000 / Math.sqrt(2000), within(1e-9));
         assertThat(note.least()).isCloseTo(1000.0 / 200, within(1e-9));
         assertThat(note.most()).isCloseTo(4000.0 / 10, within(1e-9));
-        assertThat(note.withinADecade()).isTrue();
+        assertThat(note.weaknesses()).contains(Note.Weakness.DECADE);
+    }
+
+    /** A threshold that is recalled, or was found at another strength, makes a hint of what would else read as well known. */
+    @Test
+    void whatWeakensAnActivityIsSaid() {
+        Content sure = new Content(9, 10, 11);
+        assertThat(weaknesses("78-70-6", sure, 0)).containsExactly();
+        assertThat(weaknesses("78-70-6", sure, 30)).contains(Note.Weakness.OTHER_MEDIUM);
+        assertThat(weaknesses(EUGENOL, sure, 30)).contains(Note.Weakness.RECALLED);
+        assertThat(weaknesses(EUGENOL, sure, 30)).doesNotContain(Note.Weakness.OTHER_MEDIUM);
+        assertThat(weaknesses("123-35-3", sure, 0)).containsExactly(); // myrcene, 14 µg/L in water, as quoted
+        assertThat(weaknesses("123-35-3", sure, 30)).containsExactly(Note.Weakness.OTHER_MEDIUM);
+        assertThat(weaknesses("123-35-3", new Content(1, 5, 11), 0)).containsExactly(Note.Weakness.DECADE);
+    }
+
+    private static Set<Note.Weakness> weaknesses(String cas, Content content, double strength) {
+        return Note.of(Map.of(cas, content), strength).get(0).weaknesses();
     }
 
     @Test
@@ -68,7 +86,7 @@ class NoteTest {
                 0);
         assertThat(notes).extracting(Note::name).containsExactly("linalool", "d-limonene", "beta-phellandrene");
         assertThat(notes.get(2).activity()).isEqualTo(0.0);
-        assertThat(notes.get(2).withinADecade()).isFalse();
+        assertThat(notes.get(2).weaknesses()).doesNotContain(Note.Weakness.DECADE);
     }
 
     @Test

@@ -39,7 +39,10 @@ public final class NotesFields {
                                                 : "typical of the trade or mid-range"));
         OdourThreshold threshold = note.threshold();
         if (threshold == null) {
-            return fields.putNone("odour_activity").putNone("spread").putNone("threshold");
+            return fields.putNone("odour_activity")
+                    .putNone("spread")
+                    .putTexts("weak", List.of())
+                    .putNone("threshold");
         }
         return fields.put("odour_activity", note.activity())
                 .put(
@@ -48,6 +51,9 @@ public final class NotesFields {
                                 .put(
                                         "odour_activity",
                                         new Fields().put("low", note.least()).put("high", note.most())))
+                .putTexts(
+                        "weak",
+                        note.weaknesses().stream().map(Note.Weakness::key).toList())
                 .put(
                         "threshold",
                         new Fields()

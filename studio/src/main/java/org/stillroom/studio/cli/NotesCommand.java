@@ -3,6 +3,7 @@ package org.stillroom.studio.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.core.tasting.Note;
@@ -47,7 +48,7 @@ final class NotesCommand extends Subcommand {
                 page.blank();
                 page.table(table());
                 page.paragraph(
-                        "Odour activity is the content over the threshold; a bar grows by one for a factor of 1.8.");
+                        "Odour activity is the content over the threshold; a bar grows by one for a factor of 1.8, and is hollow where the activity is a hint and no more.");
             }
             if (!found.analysed().isEmpty()) {
                 page.paragraph("By the analysis of the lot: " + String.join(", ", found.analysed()) + ".");
@@ -71,7 +72,9 @@ final class NotesCommand extends Subcommand {
             String smell = OdourThreshold.smell(note.cas());
             return note.name()
                     + (smell.isEmpty() ? "" : " (" + smell + ")")
-                    + (note.withinADecade() ? ", known to a decade at best" : "");
+                    + note.weaknesses().stream()
+                            .map(each -> ", " + each.words())
+                            .collect(Collectors.joining());
         }
 
         private Table table() {
@@ -100,7 +103,7 @@ final class NotesCommand extends Subcommand {
                                 ? "not found"
                                 : threshold.medium().label() + ", "
                                         + threshold.standing().label(),
-                        known ? bar(note.activity()) : "");
+                        known ? bar(note) : "");
             }
             return table;
         }
@@ -109,9 +112,10 @@ final class NotesCommand extends Subcommand {
             return Figure.decimals(value, value >= 100.0 ? 0 : value >= 1.0 ? 1 : 3);
         }
 
-        private static String bar(double activity) {
+        private static String bar(Note note) {
+            double activity = note.activity();
             int length = activity <= 1.0 ? 0 : (int) Math.round(Math.log10(activity) / ONE_BAR);
-            return "▪".repeat(length);
+            return (note.weaknesses().isEmpty() ? "▪" : "▫").repeat(length);
         }
     }
 }

@@ -6,7 +6,7 @@ import org.stillroom.core.quantity.QuantityWords;
 
 /**
  * Odour activity of constituents by decades: a mark where it is taken to be, a line from the least to the most that the ranges allow. The
- * line is whole where that is known to a decade, and broken where it is not.
+ * line is whole where the activity is well known, and broken where it is a hint and no more.
  */
 public final class NotesPlot {
     private static final double LEFT = 190.0;
@@ -37,9 +37,9 @@ public final class NotesPlot {
      * @param least odour activity that the ranges allow, 0 or more
      * @param typical above 0
      * @param most above 0
-     * @param wide whether least and most lie a decade apart, or more
+     * @param weak whether the activity is a hint and no more
      */
-    public record Bar(String name, double least, double typical, double most, boolean wide) {}
+    public record Bar(String name, double least, double typical, double most, boolean weak) {}
 
     /**
      * Draws it.
@@ -116,7 +116,7 @@ public final class NotesPlot {
                 "stroke-width",
                 "3",
                 "stroke-dasharray",
-                bar.wide() ? "5 4" : "none");
+                bar.weak() ? "5 4" : "none");
         page.empty(
                 "circle",
                 "cx",
@@ -132,7 +132,7 @@ public final class NotesPlot {
                 "fill",
                 "currentColor",
                 "fill-opacity",
-                bar.wide() ? "0.15" : "1");
+                bar.weak() ? "0.15" : "1");
     }
 
     private double right(double activity) {

@@ -140,8 +140,9 @@ public final class TellNotes {
         long inWater = notes.stream()
                 .map(Note::threshold)
                 .filter(each -> each != null && each.medium() == OdourThreshold.Medium.WATER)
+                .filter(each -> each.isOfAnotherMedium(strength))
                 .count();
-        if (inWater > 0 && strength > 5.0) {
+        if (inWater > 0) {
             findings.add(new Finding(
                     "threshold-in-water",
                     Severity.CAUTION,

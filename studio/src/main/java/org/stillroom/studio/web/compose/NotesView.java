@@ -40,14 +40,17 @@ public record NotesView(TellNotes.Found found, Words words) {
         List<String> leading = known().stream()
                 .filter(note -> note.activity() >= 1.0)
                 .limit(LEADING)
-                .map(note -> words.say(
-                        note.withinADecade() ? "notes.leadsWidely" : "notes.leads",
-                        note.name(),
-                        figure(note.activity())))
+                .map(note -> words.say("notes.leads", note.name(), figure(note.activity())) + weaknesses(note))
                 .toList();
         return leading.isEmpty()
                 ? words.say("notes.noneLeads")
                 : words.say("notes.inFront", leading.stream().collect(Collectors.joining("; ")));
+    }
+
+    private String weaknesses(Note note) {
+        return note.weaknesses().stream()
+                .map(each -> ", " + words.say("notes.weak." + each.name()))
+                .collect(Collectors.joining());
     }
 
     public String strength() {
@@ -65,7 +68,11 @@ public record NotesView(TellNotes.Found found, Words words) {
                 .filter(note -> note.activity() > 0.0)
                 .limit(DRAWN)
                 .map(note -> new NotesPlot.Bar(
-                        note.name(), note.least(), note.activity(), note.most(), note.withinADecade()))
+                        note.name(),
+                        note.least(),
+                        note.activity(),
+                        note.most(),
+                        !note.weaknesses().isEmpty()))
                 .toList();
         return NotesPlot.svg(bars, leading(), words.say("notes.axis"), words::marked);
     }
