@@ -16,6 +16,7 @@ import org.stillroom.core.reference.TableSet;
  * @param restricted its Annex IV
  * @param usLists 21 CFR 172 and 182
  * @param usLimits greatest amounts by US food law
+ * @param prohibited what US food law forbids
  * @param guidance intake guidance
  * @param blocked oils that are not for drinking
  * @param poisons plants to refuse or to check
@@ -34,6 +35,7 @@ public record Knowledge(
         List<Restricted> restricted,
         List<UsEntry> usLists,
         List<UsLimit> usLimits,
+        List<Prohibited> prohibited,
         List<Guidance> guidance,
         List<Blocked> blocked,
         List<Poison> poisons,
@@ -54,6 +56,7 @@ public record Knowledge(
         restricted = List.copyOf(restricted);
         usLists = List.copyOf(usLists);
         usLimits = List.copyOf(usLimits);
+        prohibited = List.copyOf(prohibited);
         guidance = List.copyOf(guidance);
         blocked = List.copyOf(blocked);
         poisons = List.copyOf(poisons);
@@ -101,6 +104,22 @@ public record Knowledge(
             String watched, String drinks, double milligramsPerKilogram, String edge, String says, RowStatus status) {
         boolean isFor(Drink drink) {
             return drinks.equals("all") || drinks.equals("alcoholic") == drink.isAlcoholic();
+        }
+    }
+
+    /**
+     * What US food law forbids adding to any food.
+     *
+     * @param names of plants and of watched substances
+     * @param partsLeftOut words for parts of the plant that are not meant, in the plain form of {@link Words}
+     */
+    public record Prohibited(
+            String clause, String what, List<String> names, List<String> partsLeftOut, RowStatus status) {
+        boolean isAbout(Portion portion) {
+            boolean part = Words.any(portion.words(), partsLeftOut);
+            Watched substance = portion.substance();
+            return (substance != null && names.contains(substance.name()))
+                    || (!part && portion.plants().stream().anyMatch(plant -> names.contains(plant.name())));
         }
     }
 

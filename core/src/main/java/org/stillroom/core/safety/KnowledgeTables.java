@@ -35,6 +35,7 @@ final class KnowledgeTables {
                 open("eu_1334_2008_annex4").map(KnowledgeTables::restricted),
                 listsOfTheUs(),
                 open("us_limits").map(KnowledgeTables::usLimit),
+                open("us_prohibited").map(KnowledgeTables::prohibited),
                 open("intake_limits").map(KnowledgeTables::guidance),
                 open("not_for_ingestion").map(KnowledgeTables::blocked),
                 open("toxic_plants").map(KnowledgeTables::poison),
@@ -152,6 +153,15 @@ final class KnowledgeTables {
                 row.number("max_mg_per_kg"),
                 row.text("edge"),
                 row.text("says"),
+                RowStatus.of(row));
+    }
+
+    static Knowledge.Prohibited prohibited(Table.Row row) {
+        return new Knowledge.Prohibited(
+                row.text("clause"),
+                row.text("what"),
+                Words.list(row.text("names")),
+                Words.names(row.textOrEmpty("parts_left_out")),
                 RowStatus.of(row));
     }
 

@@ -201,6 +201,26 @@ public enum RuleTable {
                     || !same(before, after, "edge");
         }
     },
+    US_PROHIBITED("us_prohibited", "safety/", "clause") {
+        @Override
+        void check(Table.Row row, Table shipped) {
+            for (String name : KnowledgeTables.prohibited(row).names()) {
+                if (!isNamed("plants", "plant", name) && !isNamed("substances", "name", name)) {
+                    throw row.fault("names", "\"" + name + "\" is neither a plant nor a substance that is watched for");
+                }
+            }
+        }
+
+        @Override
+        boolean loosens(Table.Row before, Table.@Nullable Row after) {
+            return after == null || !holdsNames(before, after) || !same(before, after, "parts_left_out");
+        }
+
+        @Override
+        boolean isStop(Table.Row row) {
+            return true;
+        }
+    },
     EU_CATEGORIES("eu_spirit_categories", "label/", "name") {
         @Override
         void check(Table.Row row, Table shipped) {
@@ -419,6 +439,11 @@ public enum RuleTable {
         if (shipped.rows().stream().noneMatch(each -> each.textOrEmpty(column).equals(word))) {
             throw row.fault(column, "\"" + word + "\" " + otherwise);
         }
+    }
+
+    private static boolean isNamed(String table, String column, String name) {
+        return Tables.open("safety/" + table + ".csv").rows().stream()
+                .anyMatch(each -> each.text(column).equals(name));
     }
 
     private static boolean same(Table.Row before, Table.Row after, String... columns) {

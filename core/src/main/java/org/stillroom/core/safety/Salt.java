@@ -47,7 +47,7 @@ record Salt(String name, String watched, List<String> names, Range base) {
     /** Returns the salt that a name means, or null where it means none or says more than a salt and its grade. */
     static @Nullable Salt find(String name) {
         Words.Named<Salt> named = Words.read(Words.plain(name), ALL, Salt::names);
-        for (String word : named.rest().replace("|", " ").strip().split("\\s+")) {
+        for (String word : named.rest().replace("|", " ").strip().split("\\s+", -1)) {
             if (!word.isEmpty() && !GRADES.contains(word) && !NameWords.saysNothing(NameWords.single(word))) {
                 return null;
             }

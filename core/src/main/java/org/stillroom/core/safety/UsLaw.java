@@ -2,6 +2,8 @@ package org.stillroom.core.safety;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.liquid.Substance;
@@ -14,42 +16,64 @@ import org.stillroom.core.reference.Source;
 final class UsLaw {
     private static final String ACETIC_ACID = "acetic acid";
 
+    /** What the law is asked about by name; what it says stands in the table. */
+    private static final Set<String> PROHIBITED = Set.of("calamus", "tonka", "coumarin", "sassafras", "safrole");
+
     private UsLaw() {}
 
     static List<Finding> prohibited(Drink drink, Serving serving) {
         List<Finding> findings = new ArrayList<>();
         if (serving.places().contains(Place.US)) {
             for (Portion portion : drink.portions()) {
-                @Nullable
-                String substance =
-                        portion.substance() == null ? null : portion.substance().name();
-                if (portion.is("calamus")) {
-                    findings.add(stop(portion, "calamus, its oil and extract (21 CFR 189.110)", Source.CFR_21_LIMITS));
-                }
-                if (portion.is("tonka") || "coumarin".equals(substance)) {
-                    findings.add(stop(portion, "coumarin and tonka beans (21 CFR 189.130)", Source.CFR_21_LIMITS));
-                }
-                boolean leaves = Words.any(portion.words(), List.of(" leaf", " leaves"));
-                if ((portion.is("sassafras") && !leaves) || "safrole".equals(substance)) {
-                    findings.add(stop(portion, "safrole and oil of sassafras (21 CFR 189.180)", Source.CFR_21_189_180));
-                }
+                drink.knowledge().prohibited().stream()
+                        .filter(row -> row.isAbout(portion))
+                        .forEach(row -> findings.add(stop(portion, row)));
+                notKnown(portion, drink.knowledge()).forEach(findings::add);
             }
         }
         return findings;
     }
 
-    private static Finding stop(Portion portion, String what, Source source) {
-        return new Finding(
-                "us-prohibited",
+    /** Where a row is missing, what the law says is not known, and not nothing. */
+    private static Stream<Finding> notKnown(Portion portion, Knowledge knowledge) {
+        Stream<String> plants = portion.plants().stream().map(Plant::name);
+        Stream<String> substance =
+                Stream.ofNullable(portion.substance()).map(Watched::name);
+        return Stream.concat(plants, substance)
+                .filter(PROHIBITED::contains)
+                .filter(name -> knowledge.prohibited().stream()
+                        .noneMatch(row -> row.names().contains(name)))
+                .map(name -> finding(
+                        portion,
+                        Severity.CAUTION,
+                        "not known",
+                        "What US law says of " + name + " is not known here.",
+                        "Ask an authority before using it.",
+                        null,
+                        Source.CFR_21_LIMITS));
+    }
+
+    private static Finding stop(Portion portion, Knowledge.Prohibited row) {
+        return finding(
+                portion,
                 Severity.STOP,
-                portion.where(),
-                Place.US.label(),
                 "prohibited",
-                "US law forbids adding " + what + " to any food.",
-                "",
+                "US law forbids adding " + row.what() + " (" + row.clause() + ") to any food.",
                 "Leave it out.",
                 "none added",
-                source);
+                row.status().mayClear() ? Source.CFR_21_LIMITS : Source.CFR_21_189_180);
+    }
+
+    private static Finding finding(
+            Portion portion,
+            Severity severity,
+            String verdict,
+            String message,
+            String remedy,
+            @Nullable String limit,
+            Source source) {
+        return new Finding(
+                "us-prohibited", severity, portion.where(), Place.US.label(), verdict, message, "", remedy, limit, source);
     }
 
     static List<Finding> limits(Drink drink, Serving serving) {

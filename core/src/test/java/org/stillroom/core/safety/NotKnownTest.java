@@ -8,6 +8,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.reference.Finding;
 
 /** No rule passes by absence: what is taken from the tables comes back as not known, never as fine. */
@@ -53,6 +54,7 @@ class NotKnownTest {
                 fewer(all.restricted(), random, 0.7),
                 fewer(all.usLists(), random, 0.7),
                 fewer(all.usLimits(), random, 0.7),
+                fewer(all.prohibited(), random, 0.7),
                 fewer(all.guidance(), random, 0.7),
                 fewer(all.blocked(), random, 0.7),
                 fewer(all.poisons(), random, 0.7),
@@ -119,6 +121,81 @@ class NotKnownTest {
         }
     }
 
+    private static final List<String> PLANTS = List.of(
+            "calamus root",
+            "diploid calamus",
+            "tonka beans",
+            "sassafras root",
+            "apricot kernels",
+            "plum stones",
+            "sour cherries",
+            "cherry laurel leaves",
+            "wormwood",
+            "Roman wormwood",
+            "genepi",
+            "quassia",
+            "St John's wort",
+            "cinchona bark");
+
+    /** Rules by which plants are judged by name: where the row is gone, the same rule says that it does not know. */
+    private static final List<String> BY_NAME = List.of("us-prohibited", "eu-restricted-plant", "stones-and-kernels");
+
+    /** What a rule said of a plant it still says with less data, or that it does not know; and no limit is met that was not met before. */
+    @Test
+    @Tag("property")
+    void noRuleOfPlantsPassesByAbsence() {
+        Random random = new Random(SEED + 1);
+        for (int i = 0; i < DRAWS; i++) {
+            String plant = PLANTS.get(random.nextInt(PLANTS.size()));
+            Bench bench = new Bench()
+                    .grams(plant, Kind.DRIED_PLANT, 2.0)
+                    .strong("neutral spirit", Kind.SPIRIT, 40.0, 1000.0);
+            Safety whole = bench.safety();
+            Safety thin = bench.knowing(fewer(random)).safety();
+            String what = "draw " + i + " of seed " + (SEED + 1) + ", " + plant;
+            if (samePlants(whole, thin)) {
+                for (String rule : BY_NAME) {
+                    assertThat(asks(thin, rule)).as(what + ", " + rule).isEqualTo(asks(whole, rule));
+                }
+                whole.drink().amounts().forEach(before -> assertStillTold(before, thin, what));
+            } else {
+                assertThat(thin.findings())
+                        .as(what)
+                        .anyMatch(finding -> finding.rule().equals("not-known")
+                                || finding.rule().equals("stones-and-kernels"));
+            }
+            if (!verdicts(whole).contains("within the limit")) {
+                assertThat(verdicts(thin)).as(what).doesNotContain("within the limit");
+            }
+        }
+    }
+
+    private static boolean asks(Safety safety, String rule) {
+        return safety.findings().stream().anyMatch(finding -> finding.rule().equals(rule));
+    }
+
+    /** Salts, guidance on drinking and allergens with rows gone: none of them is told as met. */
+    @Test
+    @Tag("property")
+    void noFigureIsMetByAbsence() {
+        Random random = new Random(SEED + 2);
+        for (int i = 0; i < DRAWS / 3; i++) {
+            Safety thin = new Bench()
+                    .holding("quinine sulfate", Kind.SALT, Substance.OTHER_SOLIDS, 100.0, 0.02)
+                    .holding("glucose syrup", Kind.OTHER, Substance.GLUCOSE, 80.0, 50.0)
+                    .strong("neutral spirit", Kind.SPIRIT, 40.0, 1000.0)
+                    .knowing(fewer(random))
+                    .safety();
+            String what = "draw " + i + " of seed " + (SEED + 2);
+            assertThat(verdicts(thin)).as(what).doesNotContain("within the limit");
+            assertThat(thin.drink().amount("quinine")).as(what).isNotNull();
+            assertThat(thin.findings())
+                    .as(what)
+                    .filteredOn(finding -> finding.rule().equals(AlcoholItself.GUIDANCE))
+                    .allMatch(finding -> finding.message().contains("from memory"));
+        }
+    }
+
     private static List<Finding> within(Safety safety, Amount amount) {
         return safety.findings().stream()
                 .filter(finding -> finding.verdict().equals("within the limit")
@@ -138,6 +215,7 @@ class NotKnownTest {
                 all.watched(),
                 all.plants(),
                 all.compositions(),
+                List.of(),
                 List.of(),
                 List.of(),
                 List.of(),

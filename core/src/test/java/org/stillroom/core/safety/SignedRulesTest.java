@@ -185,7 +185,7 @@ class SignedRulesTest {
     @ParameterizedTest
     @EnumSource(
             value = RuleTable.class,
-            names = {"NOT_FOR_DRINKING", "POISONOUS", "EU_PLANTS"})
+            names = {"NOT_FOR_DRINKING", "POISONOUS", "EU_PLANTS", "US_PROHIBITED"})
     @Tag("property")
     void noFileTakesAStopAway(RuleTable of) {
         Random random = new Random(5);
@@ -197,6 +197,7 @@ class SignedRulesTest {
                     : switch (of) {
                         case NOT_FOR_DRINKING -> row.replaceAll(",yes$", ",no");
                         case POISONOUS -> row.replaceAll(",stop$", ",check");
+                        case US_PROHIBITED -> row.replace(",tonka;coumarin,", ",tonka,");
                         default -> row.replaceFirst("^A,", "B,");
                     });
             if (rows.isEmpty()) {
@@ -217,6 +218,24 @@ class SignedRulesTest {
                     .as("seed 5, " + i)
                     .isTrue();
         }
+    }
+
+    /** A prohibition that a file adds stops; one that names what no rule finds is refused. */
+    @Test
+    void aProhibitionOfTheUsaCanBeAddedAndNoneCanBeTaken() {
+        List<String> rows = rows(RuleTable.US_PROHIBITED);
+        rows.add("21 CFR 189.999,made-up mugwort,mugwort,,read");
+        rows.removeIf(row -> row.startsWith("21 CFR 189.130"));
+        Bench herbs = new Bench()
+                .grams("mugwort", Kind.DRIED_PLANT, 1.0)
+                .grams("tonka bean", Kind.DRIED_PLANT, 1.0)
+                .strong("spirit", Kind.SPIRIT, 40.0, 1000.0)
+                .knowing(knowing(RuleTable.US_PROHIBITED, rows));
+        assertThat(herbs.verdicts("us-prohibited")).containsExactly("STOP US prohibited", "STOP US prohibited");
+        rows.add("21 CFR 189.998,nobody knows,moonberry,,read");
+        assertThat(SignedRules.read(file(RuleTable.US_PROHIBITED, rows)).problems())
+                .singleElement()
+                .satisfies(problem -> assertThat(problem.message()).contains("moonberry"));
     }
 
     @Test
