@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.stillroom.core.ingredient.Generics;
+import org.stillroom.core.label.IngredientNames;
 import org.stillroom.core.label.LegalClass;
 import org.stillroom.core.label.LegalClasses;
 import org.stillroom.core.label.Market;
@@ -85,7 +85,9 @@ final class LabelText {
         List<String> small = new ArrayList<>();
         if (!found.ingredients().isEmpty()) {
             small.add(said("Ingredients:") + " "
-                    + found.ingredients().stream().map(this::ingredient).collect(Collectors.joining(", ")) + ".");
+                    + found.ingredients().stream()
+                            .map(name -> IngredientNames.in(look.saying().tag(), name))
+                            .collect(Collectors.joining(", ")) + ".");
         }
         small.addAll(allergens());
         small.addAll(statements());
@@ -114,12 +116,6 @@ final class LabelText {
         return found.market() == Market.US && found.strength().percent() >= Statements.US_WARNING_FROM
                 ? Statements.US_WARNING
                 : "";
-    }
-
-    /** What the maker wrote stays; what the program named is said in the language of the label. */
-    private String ingredient(String name) {
-        boolean ours = Generics.find(name) != null || name.equals("neutral spirit");
-        return ours ? said(name) : name;
     }
 
     private List<String> allergens() {

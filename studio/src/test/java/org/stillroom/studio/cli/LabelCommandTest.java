@@ -294,7 +294,7 @@ class LabelCommandTest {
                 .doesNotContain("GOVERNMENT");
         assertThat(label.split("Contains liquorice", -1)).hasSize(2);
         assertThat(drawn(hedgerow("Hedge cup") + " --size 110x80 --language de"))
-                .contains("Zutaten: Wasser, Alkohol 96 % vol, weißer Zucker, white wine, Honig, liquorice root.")
+                .contains("Zutaten: Wasser, Alkohol 96 % vol, Zucker, Weißwein, Honig, Süßholz.")
                 .contains("Zucker 18,0 g je 100 mL", "12,9 Standardgläser zu 12 g Alkohol", "nicht für Säuglinge")
                 .contains("Selbst gemacht – nicht zum Verkauf");
     }

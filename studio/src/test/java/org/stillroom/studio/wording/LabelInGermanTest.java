@@ -59,6 +59,10 @@ class LabelInGermanTest {
                         "Charge 3, Flasche 2, Los L3-20270503",
                         "mindestens haltbar bis",
                         "Selbst gemacht",
+                        "Zutaten: ",
+                        "Neutralalkohol",
+                        "Wasser",
+                        "Zucker",
                         "Kosten mit Steuer")
                 .doesNotContainPattern(">[^<]*\\b(contains|filled|energy|cost|keep|lot)\\b")
                 .doesNotContainPattern("\\d\\.\\d+ (% vol|EUR)");
