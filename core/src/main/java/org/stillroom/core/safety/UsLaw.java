@@ -37,8 +37,7 @@ final class UsLaw {
     /** Where a row is missing, what the law says is not known, and not nothing. */
     private static Stream<Finding> notKnown(Portion portion, Knowledge knowledge) {
         Stream<String> plants = portion.plants().stream().map(Plant::name);
-        Stream<String> substance =
-                Stream.ofNullable(portion.substance()).map(Watched::name);
+        Stream<String> substance = Stream.ofNullable(portion.substance()).map(Watched::name);
         return Stream.concat(plants, substance)
                 .filter(PROHIBITED::contains)
                 .filter(name -> knowledge.prohibited().stream()
@@ -73,7 +72,16 @@ final class UsLaw {
             @Nullable String limit,
             Source source) {
         return new Finding(
-                "us-prohibited", severity, portion.where(), Place.US.label(), verdict, message, "", remedy, limit, source);
+                "us-prohibited",
+                severity,
+                portion.where(),
+                Place.US.label(),
+                verdict,
+                message,
+                "",
+                remedy,
+                limit,
+                source);
     }
 
     static List<Finding> limits(Drink drink, Serving serving) {

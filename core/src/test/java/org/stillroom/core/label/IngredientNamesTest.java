@@ -40,8 +40,15 @@ class IngredientNamesTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "Aunt Klara's syrup", "moonberry", "sugar from the mill", "lemon juice concentrate", "40 %", "sugar 2",
-                "Hagebutten vom Hang", "vodka 40 % from the cellar", ""
+                "Aunt Klara's syrup",
+                "moonberry",
+                "sugar from the mill",
+                "lemon juice concentrate",
+                "40 %",
+                "sugar 2",
+                "Hagebutten vom Hang",
+                "vodka 40 % from the cellar",
+                ""
             })
     void whatIsNotKnownWholeStaysAsItWasTyped(String typed) {
         assertThat(IngredientNames.in("de", typed)).isEqualTo(typed);

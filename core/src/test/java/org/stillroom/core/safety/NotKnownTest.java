@@ -147,9 +147,8 @@ class NotKnownTest {
         Random random = new Random(SEED + 1);
         for (int i = 0; i < DRAWS; i++) {
             String plant = PLANTS.get(random.nextInt(PLANTS.size()));
-            Bench bench = new Bench()
-                    .grams(plant, Kind.DRIED_PLANT, 2.0)
-                    .strong("neutral spirit", Kind.SPIRIT, 40.0, 1000.0);
+            Bench bench =
+                    new Bench().grams(plant, Kind.DRIED_PLANT, 2.0).strong("neutral spirit", Kind.SPIRIT, 40.0, 1000.0);
             Safety whole = bench.safety();
             Safety thin = bench.knowing(fewer(random)).safety();
             String what = "draw " + i + " of seed " + (SEED + 1) + ", " + plant;

@@ -87,7 +87,8 @@ final class LabelText {
             small.add(said("Ingredients:") + " "
                     + found.ingredients().stream()
                             .map(name -> IngredientNames.in(look.saying().tag(), name))
-                            .collect(Collectors.joining(", ")) + ".");
+                            .collect(Collectors.joining(", "))
+                    + ".");
         }
         small.addAll(allergens());
         small.addAll(statements());
