@@ -62,6 +62,9 @@ public enum Source {
     EU_1334_2008("Regulation (EC) No 1334/2008 on flavourings, Annexes III and IV", Standing.READ),
     EU_872_2012("Regulation (EU) No 872/2012, list of flavouring substances", Standing.READ),
     EU_1169_LABEL("Regulation (EU) No 1169/2011, Articles 16 and 21, Annexes II, III, X and XII", Standing.READ),
+    EU_1169_RECALLED(
+            "Regulation (EU) No 1169/2011, Annex II, what of soya and cereals it exempts as refined",
+            Standing.FROM_MEMORY),
     EU_2019_787("Regulation (EU) 2019/787, Articles 2, 4, 5 and Annex I", Standing.READ),
     EU_2019_787_RECALLED("Regulation (EU) 2019/787, Annex I, recalled in part", Standing.FROM_MEMORY),
     EU_2007_45("Directive 2007/45/EC, Annex", Standing.READ),

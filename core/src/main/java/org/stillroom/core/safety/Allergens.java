@@ -276,7 +276,16 @@ final class Allergens {
     }
 
     private Finding finding(AllergenName row, String where, String verdict, String message, String remedy) {
+        if (row.says() == AllergenName.Says.REFINED) {
+            return finding(row, where, verdict, message, remedy, Source.EU_1169_RECALLED);
+        }
         boolean ofEu = places.contains(Place.EU) && row.inUs() != AllergenName.InUs.ONLY;
+        boolean lawOfEu = ofEu || row.isAbout(AllergenName.SULPHITES);
+        return finding(row, where, verdict, message, remedy, lawOfEu ? Source.EU_1169_LABEL : Source.US_ALLERGENS);
+    }
+
+    private static Finding finding(
+            AllergenName row, String where, String verdict, String message, String remedy, Source source) {
         return new Finding(
                 row.rule(),
                 Severity.NOTE,
@@ -287,6 +296,6 @@ final class Allergens {
                 row.status().mayClear() ? "" : MEMORY,
                 remedy,
                 null,
-                ofEu || row.isAbout(AllergenName.SULPHITES) ? Source.EU_1169_LABEL : Source.US_ALLERGENS);
+                source);
     }
 }

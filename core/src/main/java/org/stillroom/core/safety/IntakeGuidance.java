@@ -47,7 +47,7 @@ final class IntakeGuidance {
         boolean over = taken.most() > allowed;
         String reached = taken.most() > 0.0
                 ? " Reached at worst by " + Range.figures(allowed / taken.most() * (atOnce ? 1.0 : serving.perDay()))
-                        + " servings."
+                        + (amount.isKnown() ? " servings." : " servings of what is known alone, sooner with the rest.")
                 : "";
         return finding(
                 amount,

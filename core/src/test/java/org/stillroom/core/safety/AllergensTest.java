@@ -246,7 +246,10 @@ class AllergensTest {
         if (verdict.startsWith("not known")) {
             assertThat(told(bench, Place.EU))
                     .singleElement()
-                    .satisfies(finding -> assertThat(finding.message()).contains("From memory", "clears nothing"));
+                    .satisfies(finding -> {
+                        assertThat(finding.message()).contains("From memory", "clears nothing");
+                        assertThat(finding.status()).isEqualTo("from memory");
+                    });
         }
     }
 

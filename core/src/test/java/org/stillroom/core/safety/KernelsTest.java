@@ -122,6 +122,19 @@ class KernelsTest {
         assertThat(pressed.findings("stones-and-kernels")).isNotEmpty();
     }
 
+    /** The amount of guidance that what is known comes to says that the rest makes it sooner. */
+    @Test
+    void servingsUntilGuidanceAreThoseOfWhatIsKnownAlone() {
+        Bench both = new Bench()
+                .grams("apricot kernels", Kind.DRIED_PLANT, 1.0)
+                .grams("sour cherries", Kind.DRIED_PLANT, 100.0)
+                .strong("neutral spirit", Kind.SPIRIT, 40.0, 900.0);
+        assertThat(both.findings("intake"))
+                .filteredOn(finding -> finding.message().startsWith("Hydrogen cyanide"))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.message()).contains("of what is known alone, sooner"));
+    }
+
     /** 2 g of kernels with 0.3 % at worst in a kilogram are 6 mg/kg; where no fruit is said the worst of all, 0.5 %, is 10. */
     @ParameterizedTest
     @CsvSource({"plum kernels, 6.0", "sour cherry kernels, 4.0", "apricot kernels, 8.0", "fruit kernels, 10.0"})
