@@ -1,7 +1,9 @@
 package org.stillroom.studio.sheet;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.plan.MixingStep;
@@ -87,7 +89,10 @@ final class Steps {
             minding.ofOwnStep(stage, ownSteps)
                     .forEach(finding -> verdicts.add(new Minded("", finding.rule(), finding.verdict())));
         }
-        return verdicts.stream().distinct().toList();
+        Set<String> said = new HashSet<>(); // two laws that do not know the same of an ingredient say one thing here
+        return verdicts.stream()
+                .filter(each -> said.add(each.of() + ", " + each.verdict()))
+                .toList();
     }
 
     private void measure(Markup page) {

@@ -118,6 +118,24 @@ class DaySheetTest {
         assertThat(seen(file, new Saying("de", words::toldOrMarked))).contains("Pflanze 1:8 (g zu mL), dried yarrow");
     }
 
+    @Test
+    void whatSetsCyanideFreeIsToMindWhereItGoesInAndIsSaidOnce() throws Exception {
+        Path file = Files.writeString(folder.resolve("stones.yaml"), """
+                stillroom: 1
+                title: Stones
+                ingredients:
+                  - {name: plum stones, kind: dried plant}
+                lines:
+                  - {use: plum stones, amount: 10 x 1.2 g}
+                  - {use: vodka 40 %, amount: 1 L}
+                """);
+        String english = seen(file, Saying.ENGLISH);
+        assertThat(english).contains("plum stones, kernels.", "hydrogen cyanide free", "10 x 1.2 g");
+        assertThat(english.split("plum stones, above the limit at worst", -1)).hasSizeLessThanOrEqualTo(2);
+        Words words = new Words(Language.GERMAN, UnitSystem.METRIC);
+        assertThat(seen(file, new Saying("de", words::toldOrMarked))).contains("plum stones, Kerne.", "Blausäure frei");
+    }
+
     private static String seen(Path file, Saying saying) throws Exception {
         SheetOptions options = new SheetOptions(SheetOptions.Paper.A4, SheetOptions.Units.METRIC, saying);
         return parsed(DaySheet.html(worked(file), options))
