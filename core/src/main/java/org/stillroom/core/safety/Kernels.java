@@ -31,6 +31,10 @@ final class Kernels {
     private static final List<TextWords.Phrase> FLESH = TextCaution.phrases(
             "flesh;pulp;puree*;juice;jam;fruchtfleisch;püree*;*püree;*saft;*mus;*konfitüre;*marmelade");
 
+    /** What a name calls another part of the tree. */
+    private static final List<TextWords.Phrase> OTHER_PARTS =
+            TextCaution.phrases("wood;bark;leaf;leaves;blossom*;flower*;*holz;*rinde;*blatt;*blätter;*blüte;*blüten");
+
     private Kernels() {}
 
     /** Returns the plants of a line without stone fruit where it says that no stone is in it; where it says nothing, they stay. */
@@ -55,7 +59,8 @@ final class Kernels {
                     .toList();
             if (!plants.isEmpty() && portion.form() != Portion.Form.OIL) {
                 boolean fruit = plants.stream().allMatch(plant -> plant.name().equals(STONE_FRUIT));
-                findings.add(fruit ? stones(portion) : kernels(portion));
+                boolean part = fruit && says(portion.words(), OTHER_PARTS);
+                findings.add(part ? otherPart(portion) : fruit ? stones(portion) : kernels(portion));
             }
         }
         return findings;
@@ -69,6 +74,15 @@ final class Kernels {
                         + " how much comes into the drink is not known.",
                 "Take the stones out and say so in its name, such as pitted; else leave them whole, strain early, and have"
                         + " the drink analysed.");
+    }
+
+    private static Finding otherPart(Portion portion) {
+        return finding(
+                portion,
+                "part of the tree",
+                "Leaves, bark, wood and blossoms of these trees can set hydrogen cyanide free; how much comes into the drink is"
+                        + " not known.",
+                "Ask the supplier whether it is sold for drinks, or have the drink analysed.");
     }
 
     private static Finding kernels(Portion portion) {

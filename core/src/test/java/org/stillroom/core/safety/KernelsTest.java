@@ -122,6 +122,15 @@ class KernelsTest {
         assertThat(pressed.findings("stones-and-kernels")).isNotEmpty();
     }
 
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"cherry wood chips", "cherry leaves", "plum blossoms", "wild cherry bark", "Kirsche, Blätter"})
+    void anotherPartOfTheTreeIsAskedAboutWithoutItsStones(String name) {
+        Bench drink = with(name, Kind.DRIED_PLANT);
+        assertThat(drink.verdicts("stones-and-kernels")).containsExactly("CAUTION part of the tree");
+        assertThat(drink.amount("hydrogen cyanide").isKnown()).isFalse();
+    }
+
     /** The amount of guidance that what is known comes to says that the rest makes it sooner. */
     @Test
     void servingsUntilGuidanceAreThoseOfWhatIsKnownAlone() {
