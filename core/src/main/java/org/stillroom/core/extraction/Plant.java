@@ -60,6 +60,11 @@ public record Plant(
         return new Plant(name, List.of(), sort, water, 0.0, By.MAKER, sugar, sugar, By.NOBODY, Standing.OWN);
     }
 
+    /** Returns whether it is dried: dried goods hold less than a third of water. */
+    public boolean isDried() {
+        return water < 1.0 / 3.0;
+    }
+
     /** Returns the plant with the water that its maker knows, part of its mass. */
     public Plant withWater(double part) {
         double room = Math.min(sugar, 1.0 - part);

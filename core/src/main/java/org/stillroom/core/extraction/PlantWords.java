@@ -92,9 +92,9 @@ final class PlantWords {
         return dried == fresh ? State.NOT_SAID : dried ? State.DRIED : State.FRESH;
     }
 
-    /** Returns the state in which the table has a plant: dried goods hold less than a third of water. */
+    /** Returns the state in which the table has a plant. */
     static State stateOf(Plant plant) {
-        return plant.water() < 1.0 / 3.0 ? State.DRIED : State.FRESH;
+        return plant.isDried() ? State.DRIED : State.FRESH;
     }
 
     /** Returns the words by which one plant is told from another. */

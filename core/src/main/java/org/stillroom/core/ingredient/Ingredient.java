@@ -102,6 +102,13 @@ public record Ingredient(
                 plant, ratio, from, note);
     }
 
+    /** Returns the same ingredient with so much sugar of the whole. */
+    public Ingredient ofSugar(Typed<Share> known) {
+        return new Ingredient(
+                name, kind, strength, tolerance, known, acidity, density, drop, price, atHand, pack, contains, aroma,
+                plant, ratio, from, note);
+    }
+
     /** Returns the same ingredient of a density that is known. */
     public Ingredient ofDensity(Typed<Density> known) {
         return new Ingredient(

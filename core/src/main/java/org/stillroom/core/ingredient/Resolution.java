@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.stillroom.core.acid.Acid;
 import org.stillroom.core.alcohol.Strengths;
 import org.stillroom.core.aroma.OilDensity;
+import org.stillroom.core.extraction.Plant;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.liquid.VolumeModel;
@@ -45,14 +46,17 @@ public record Resolution(@Nullable Resolved resolved, List<Finding> findings) {
     /** Returns what the ingredient brings per gram. */
     public static Resolution of(Ingredient listed) {
         Ingredient completed = Generics.completed(listed);
-        Ingredient ingredient = FattyOils.asFat(completed);
+        Ingredient ingredient = FattyOils.asFat(TablePlants.completed(completed));
         Finding missing = missing(ingredient);
         if (missing != null) {
             return new Resolution(null, List.of(missing));
         }
         try {
             Contents perGram = contents(ingredient, 0.0);
-            Contents upper = ingredient.tolerance() == null ? perGram : atUpperLabel(ingredient, perGram);
+            Plant plant = TablePlants.of(completed);
+            Contents upper = ingredient.tolerance() != null
+                    ? atUpperLabel(ingredient, perGram)
+                    : plant == null ? perGram : TablePlants.wetter(perGram, plant);
             return new Resolution(resolved(ingredient, perGram, upper), taken(completed));
         } catch (IllegalArgumentException impossible) {
             return new Resolution(null, List.of(impossible(ingredient, impossible)));
@@ -328,6 +332,10 @@ public record Resolution(@Nullable Resolved resolved, List<Finding> findings) {
     }
 
     private static List<Finding> assumptions(Ingredient ingredient) {
+        Plant plant = TablePlants.of(ingredient);
+        if (plant != null) {
+            return List.of(TablePlants.told(ingredient, plant));
+        }
         boolean bare = ingredient.contains().isEmpty() && ingredient.sugar() == null;
         return switch (ingredient.kind()) {
             case DAIRY, EGG, JUICE ->

@@ -39,12 +39,12 @@ public record StatedStrength(double percent, double tolerance, LeftIn leftIn) {
 
     /** Returns the least that the bottle may hold, % vol. */
     public double low() {
-        return percent - tolerance;
+        return Math.max(0.0, percent - tolerance);
     }
 
     /** Returns the most that the bottle may hold, % vol. */
     public double high() {
-        return percent + tolerance;
+        return Math.min(100.0, percent + tolerance);
     }
 
     /** Returns whether a bottle of this strength may carry the label; both ends may, what binary fractions add is not counted. */

@@ -69,6 +69,13 @@ public record Safety(Drink drink, Serving serving, List<Finding> findings) {
         return findings.stream().anyMatch(finding -> finding.severity() == Severity.STOP);
     }
 
+    /** Returns whether of something in it no table tells what watched substances it holds. */
+    public boolean tellsUnknown() {
+        return findings.stream()
+                .anyMatch(finding ->
+                        finding.rule().equals(NotKnown.NAME) || finding.rule().equals(NotKnown.OF_FLAVOUR));
+    }
+
     private static boolean asksForCold(Finding finding) {
         return finding.rule().equals(Growth.KEEPING) && !finding.verdict().equals(Keeping.Where.SHELF.label());
     }

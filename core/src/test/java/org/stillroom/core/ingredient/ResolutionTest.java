@@ -11,7 +11,9 @@ import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.quantity.AlcoholByVolume;
 import org.stillroom.core.quantity.MassConcentration;
+import org.stillroom.core.quantity.MassFraction;
 import org.stillroom.core.quantity.Typed;
+import org.stillroom.core.reference.Finding;
 
 class ResolutionTest {
     /** 99.8 % vol and 1 g/L of oil leave no room for 0.3 % vol more, so that the label is mirrored about what it says. */
@@ -40,6 +42,35 @@ class ResolutionTest {
     void aLabelWithinItsScaleErrsToTheStrengthThatItSays() {
         assertThat(resolved(80.0).perGramAtUpperLabel())
                 .isEqualTo(resolved(80.3).perGram());
+    }
+
+    /** USDA SR 09063: sour cherries hold 86.13 % water and 8.49 % sugars. */
+    @Test
+    @Tag("published")
+    void aPlantOfTheTableBringsItsWaterAndSugarAndTheirDoubt() {
+        Resolution resolution = Resolution.of(Ingredient.named("sour cherries", Kind.FRESH_PLANT));
+        Resolved cherries = Objects.requireNonNull(resolution.resolved());
+        assertThat(cherries.perGram().grams(Substance.WATER)).isCloseTo(0.8613, within(1e-4));
+        assertThat(cherries.perGram().sugars()).isCloseTo(0.0849, within(1e-4));
+        assertThat(cherries.perGramAtUpperLabel().grams(Substance.WATER)).isCloseTo(0.8913, within(1e-4));
+        assertThat(cherries.perGramAtUpperLabel().sugars()).isCloseTo(0.75 * 0.0849, within(1e-4));
+        assertThat(resolution.findings()).extracting(Finding::rule).containsExactly("ingredient-assumed");
+    }
+
+    @Test
+    void whatTheMakerKnowsOfAPlantStandsAndAPlantOfNoTableIsAsked() {
+        Ingredient own = Ingredient.named("sour cherries", Kind.FRESH_PLANT)
+                .containing(Map.of(Substance.WATER, new Typed<>("82 %", new MassFraction(0.82))));
+        Resolution resolution = Resolution.of(own);
+        assertThat(Objects.requireNonNull(resolution.resolved()).perGram().grams(Substance.WATER))
+                .isEqualTo(0.82);
+        assertThat(resolution.findings()).isEmpty();
+        assertThat(Resolution.of(Ingredient.named("feijoa", Kind.FRESH_PLANT)).findings())
+                .extracting(Finding::rule)
+                .containsExactly("ingredient-incomplete");
+        assertThat(Resolution.of(Ingredient.named("plum", Kind.DRIED_PLANT)).findings())
+                .extracting(Finding::message)
+                .containsExactly("It is counted as a plant with 10 % water.");
     }
 
     private static Resolved resolved(double strength) {

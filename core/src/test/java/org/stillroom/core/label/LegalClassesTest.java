@@ -108,6 +108,9 @@ class LegalClassesTest {
     @Test
     @Tag("published")
     void theStatedStrengthHasItsTolerance() {
+        assertThat(StatedStrength.of(TableSet.SHIPPED, 0.2, StatedStrength.LeftIn.NOTHING)
+                        .low())
+                .isZero();
         StatedStrength plain = StatedStrength.of(TableSet.SHIPPED, 40.04, StatedStrength.LeftIn.NOTHING);
         assertThat(plain.percent()).isEqualTo(40.0);
         assertThat(List.of(39.7, 40.3, 40.0)).allMatch(plain::accepts);

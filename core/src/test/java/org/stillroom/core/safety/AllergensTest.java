@@ -244,12 +244,10 @@ class AllergensTest {
         Bench bench = with(name, Kind.OTHER);
         assertThat(told(bench)).containsExactly(verdict);
         if (verdict.startsWith("not known")) {
-            assertThat(told(bench, Place.EU))
-                    .singleElement()
-                    .satisfies(finding -> {
-                        assertThat(finding.message()).contains("From memory", "clears nothing");
-                        assertThat(finding.status()).isEqualTo("from memory");
-                    });
+            assertThat(told(bench, Place.EU)).singleElement().satisfies(finding -> {
+                assertThat(finding.message()).contains("From memory", "clears nothing");
+                assertThat(finding.status()).isEqualTo("from memory");
+            });
         }
     }
 

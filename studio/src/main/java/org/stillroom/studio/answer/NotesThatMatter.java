@@ -7,6 +7,8 @@ import org.stillroom.core.reference.Finding;
 public final class NotesThatMatter {
     private static final Set<String> MATTERS = Set.of(
             "not known",
+            "as low as can be",
+            "not free of alcohol",
             "not shown to be within",
             "no limit known",
             "not listed",

@@ -61,6 +61,10 @@ final class EssenceCommand extends Subcommand {
         @Override
         public void print(Page page) {
             page.heading(found.title());
+            found.findings().stream()
+                    .filter(finding -> finding.severity() == Severity.STOP)
+                    .forEach(finding -> told(page, finding));
+            page.blank();
             page.paragraph("Drops for " + Figure.decimals(found.batch() / 1000.0, 2) + " L at a time; each takes "
                     + Figure.decimals(found.asked().dose(), 2) + " mL of the essence.");
             page.table(table());
@@ -84,10 +88,14 @@ final class EssenceCommand extends Subcommand {
                 page.paragraph("Then " + drops(diluted.choice()) + " drops; worst off by "
                         + Figure.decimals(100.0 * diluted.choice().worstError(), 1) + " %.");
             }
-            for (Finding finding : found.findings()) {
-                page.blank();
-                page.finding(finding);
-            }
+            found.findings().stream()
+                    .filter(finding -> finding.severity() != Severity.STOP)
+                    .forEach(finding -> told(page, finding));
+        }
+
+        private static void told(Page page, Finding finding) {
+            page.blank();
+            page.finding(finding);
         }
 
         private Table table() {

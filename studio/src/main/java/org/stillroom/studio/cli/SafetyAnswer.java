@@ -34,7 +34,7 @@ record SafetyAnswer(Safety safety, Extent extent) implements Answer {
     @Override
     public void print(Page page) {
         List<Amount> amounts = safety.drink().amounts();
-        page.heading(amounts.isEmpty() ? "None of the watched substances is known or expected in it" : "What is in it");
+        page.heading(amounts.isEmpty() ? nothing() : "What is in it");
         if (!amounts.isEmpty()) {
             page.table(substances(amounts));
             page.paragraph(
@@ -51,6 +51,13 @@ record SafetyAnswer(Safety safety, Extent extent) implements Answer {
                 .editions()
                 .forEach(edition -> page.paragraph("Rules: " + edition.told() + "."));
         page.paragraph(Safety.STANDING);
+    }
+
+    /** That no table tells anything is no good news where something in it is not known. */
+    private String nothing() {
+        return safety.tellsUnknown()
+                ? "What watched substances are in it is not known"
+                : "Our tables know none of the watched substances in it";
     }
 
     private Table substances(List<Amount> amounts) {

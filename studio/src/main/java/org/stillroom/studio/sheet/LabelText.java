@@ -140,6 +140,9 @@ final class LabelText {
 
     private List<String> statements() {
         List<String> all = new ArrayList<>();
+        if (found.isStopped()) {
+            all.add(said("Above a limit of law or of the house."));
+        }
         String written = "Write on the label: ";
         found.findings().stream()
                 .map(Finding::remedy)

@@ -6,7 +6,8 @@ import java.util.NoSuchElementException;
 public final class MissingException extends NoSuchElementException {
     private static final long serialVersionUID = 1L;
 
-    MissingException(String what) {
+    /** Takes what is missing, as it is told to whoever asked for it. */
+    public MissingException(String what) {
         super(what);
     }
 }

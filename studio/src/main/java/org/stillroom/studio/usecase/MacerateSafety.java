@@ -49,11 +49,16 @@ final class MacerateSafety {
         }
         Plan plan = planned.plan();
         return Safety.of(plan, Serving.USUAL, Grounds.SHIPPED).findings().stream()
-                .filter(finding -> finding.severity() != Severity.NOTE)
+                .filter(finding -> finding.severity() != Severity.NOTE || isOfAllThatIsInIt(finding))
                 .filter(finding -> !OF_A_DAY.contains(finding.rule()))
                 .filter(finding -> asked.charges().stream()
                         .anyMatch(each -> finding.where().contains(each.plant().name())))
                 .toList();
+    }
+
+    /** Whether it says that of a plant no table knows anything; that an amount is not known is left to the drink. */
+    private static boolean isOfAllThatIsInIt(Finding finding) {
+        return finding.rule().equals("not-known") && !finding.where().contains("(");
     }
 
     private static Recipe recipe(Asked asked) {

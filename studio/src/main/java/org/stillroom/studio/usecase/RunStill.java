@@ -67,6 +67,9 @@ public final class RunStill {
      * @throws Impossible when it cannot run so
      */
     public static Found answer(Asked asked, Workings workings) {
+        if (!(asked.charge().millilitres() > 0.0)) {
+            throw new Impossible("charge", "there is nothing in the pot.", "Write how much is charged, such as 10L.");
+        }
         PotStill still = Impossible.unless(
                 "strength", "", () -> PotStill.charged(asked.charge().millilitres(), percent(asked.strength())));
         PotStill.Stand stand = stand(still, asked);

@@ -47,6 +47,37 @@ class LabelCommandTest {
         throw new AssertionError("no class " + name);
     }
 
+    /** Hydrogen cyanide, at most 35 mg/kg of alcoholic drinks: Regulation (EC) No 1334/2008, annex III, part B. */
+    @Test
+    void aLabelOfWhatPassesALimitSaysSo() throws IOException {
+        Path over = folder.resolve("over.yaml");
+        Files.writeString(over, """
+                stillroom: 1
+                title: Kernel cup
+                target: {volume: 1 L, strength: 30 %, sugar: 200 g/L}
+                ingredients:
+                  - {name: bitter almonds, kind: dried plant}
+                lines:
+                  - {use: bitter almonds, amount: 50 g}
+                  - {use: spirit 96 %, amount: free}
+                  - {use: white sugar, amount: free}
+                  - {use: water, amount: free}
+                """);
+        for (String language : new String[] {"en", "de"}) {
+            Path out = folder.resolve("over-" + language + ".svg");
+            assertThat(Desk.type("label " + over + " --size 120x90 --language " + language + " --out " + out)
+                            .exit())
+                    .isEqualTo(1);
+            assertThat(Files.readString(out))
+                    .contains(language.equals("en") ? "Above a limit of law" : "Über einem Höchstwert");
+        }
+        Path within = folder.resolve("within.svg");
+        assertThat(Desk.type("label " + recipe("30 %", "200 g/L") + " --out " + within)
+                        .exit())
+                .isZero();
+        assertThat(Files.readString(within)).doesNotContain("Above a limit");
+    }
+
     @Test
     void whatNobodyIsToDrinkGetsNoLabel() throws IOException {
         Path poison = folder.resolve("poison.yaml");

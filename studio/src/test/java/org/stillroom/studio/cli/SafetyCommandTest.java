@@ -129,6 +129,9 @@ class SafetyCommandTest {
                 "safety " + recipe("lime oil", "0.2 g/L") + " --serving 30 --servings two --body 0kg --place Mars");
         assertThat(run.exit()).isEqualTo(2);
         assertThat(run.err()).contains("--serving", "--servings", "--body", "--place");
+        assertThat(Desk.type("safety " + recipe("lime oil", "0.2 g/L") + " --body 700kg")
+                        .err())
+                .contains("700 kg", "from 10 to 300 kg");
     }
 
     @Test
@@ -256,5 +259,23 @@ class SafetyCommandTest {
         Desk.Run run = Desk.type("safety " + recipe("sage oil", "0.02 g/L") + " --analysis mint=" + certificate);
         assertThat(run.exit()).isEqualTo(2);
         assertThat(run.err()).contains("\"mint\" is no oil of this recipe", "sage oil");
+    }
+
+    /** No table tells anything of it: that is no good news, and the first line must not read as such. */
+    @Test
+    void whatNoTableKnowsIsNotKnownFromTheFirstLineOn() throws IOException {
+        Path unknown = folder.resolve("unknown.yaml");
+        Files.writeString(unknown, """
+                stillroom: 1
+                title: Meadow cup
+                target: {volume: 1 L, strength: 30 %}
+                ingredients:
+                  - {name: purple moonweed, kind: dried plant}
+                lines:
+                  - {use: purple moonweed, amount: 5 g}
+                  - {use: spirit 96 %, amount: free}
+                  - {use: water, amount: free}
+                """);
+        assertThat(Desk.type("safety " + unknown).out()).startsWith("What watched substances are in it is not known");
     }
 }

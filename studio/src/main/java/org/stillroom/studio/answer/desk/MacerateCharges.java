@@ -80,7 +80,8 @@ final class MacerateCharges {
             asked.object(
                     "plant",
                     "\"" + name + "\" is not in the table of plants.",
-                    near + "Or give its water, such as " + asked.write("water", name + "=80%")
+                    near + (near.isEmpty() ? "Give its water" : "Or give its water")
+                            + ", such as " + asked.write("water", name + "=80%")
                             + ", and its sugar, such as " + asked.write("own-sugar", name + "=9%") + ".");
             return Optional.empty();
         }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.stillroom.core.quantity.Mass;
+import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.recipe.Condition;
 import org.stillroom.core.recipe.Treatment;
@@ -23,6 +24,11 @@ import org.stillroom.studio.usecase.WorkedPlan;
  * @param condition what was measured and done
  */
 public record SafetyAsked(Serving serving, Condition condition) {
+    /** Lighter or heavier than this, kg, is a slip of the unit or of the point. Own judgement. */
+    private static final double LIGHTEST = 10.0;
+
+    private static final double HEAVIEST = 300.0;
+
     /** One serving. */
     static final Part SERVING = Part.usual("serving", "30ml", "what one serving is");
 
@@ -82,7 +88,14 @@ public record SafetyAsked(Serving serving, Condition condition) {
 
     private static double body(AskedTexts asked) {
         double grams = asked.read("body", TEXT::mass).map(Mass::grams).orElse(1.0);
-        return above(asked, "body", grams, "Write a weight above 0, such as 70kg.") / 1000.0;
+        double kilograms = above(asked, "body", grams, "Write a weight above 0, such as 70kg.") / 1000.0;
+        if (asked.isTyped("body") && grams > 0.0 && !(kilograms >= LIGHTEST && kilograms <= HEAVIEST)) {
+            asked.object(
+                    "body",
+                    "that is no weight of a person: " + QuantityWords.plain(kilograms) + " kg.",
+                    "Write one from 10 to 300 kg, such as 70kg.");
+        }
+        return kilograms;
     }
 
     private static double number(AskedTexts asked) {

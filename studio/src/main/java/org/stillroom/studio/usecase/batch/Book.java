@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -21,6 +20,7 @@ import org.stillroom.core.gauging.Poured;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.HistoryEntry;
+import org.stillroom.studio.store.MissingException;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.make.BatchSheet;
 import org.stillroom.studio.usecase.make.FinishMake;
@@ -97,13 +97,13 @@ public record Book(List<Batch> batches, List<HistoryEntry> log, Cellar cellar) {
     /**
      * Returns a batch.
      *
-     * @throws NoSuchElementException when there is none of that id
+     * @throws MissingException when there is none of that id
      */
     public Batch batch(String id) {
         return batches.stream()
                 .filter(batch -> batch.id().equals(id))
                 .findFirst()
-                .orElseThrow(() -> new NoSuchElementException("there is no batch " + id));
+                .orElseThrow(() -> new MissingException("there is no batch " + id));
     }
 
     /** Returns the batch of an id or of a number. */
@@ -117,10 +117,10 @@ public record Book(List<Batch> batches, List<HistoryEntry> log, Cellar cellar) {
     /**
      * Returns a batch of a studio.
      *
-     * @throws NoSuchElementException when there is none of that id
+     * @throws MissingException when there is none of that id
      */
     public static Batch batch(Store store, String id) {
-        return store.makes().batch(id).orElseThrow(() -> new NoSuchElementException("there is no batch " + id));
+        return store.makes().batch(id).orElseThrow(() -> new MissingException("there is no batch " + id));
     }
 
     /** Returns what was written about a batch, or moved into it from another, oldest first. */
@@ -142,7 +142,7 @@ public record Book(List<Batch> batches, List<HistoryEntry> log, Cellar cellar) {
         return log.stream()
                 .filter(entry -> entry.id() == id)
                 .findFirst()
-                .orElseThrow(() -> new NoSuchElementException("there is no entry " + id));
+                .orElseThrow(() -> new MissingException("there is no entry " + id));
     }
 
     /** Returns what an entry says happened to vessels, or null when it is about none. */

@@ -2,7 +2,6 @@ package org.stillroom.studio.usecase.batch;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.NoSuchElementException;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.batch.Held;
@@ -22,6 +21,7 @@ import org.stillroom.core.recipe.Target;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.HistoryEntry;
 import org.stillroom.studio.store.Lot;
+import org.stillroom.studio.store.MissingException;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.make.FinishMake;
 import org.stillroom.studio.usecase.make.LogBodies;
@@ -89,7 +89,7 @@ final class DrinkInVessel {
      * Returns what is in a vessel or a bottle of a batch.
      *
      * @param held not empty
-     * @throws NoSuchElementException when the recipe of a batch in it cannot be worked out any more, so that what is in it is not known
+     * @throws MissingException when the recipe of a batch in it cannot be worked out any more, so that what is in it is not known
      */
     Plan of(Batch batch, Held held) {
         Gathered gathered = new Gathered();
@@ -122,7 +122,7 @@ final class DrinkInVessel {
         return book.batches().stream()
                 .filter(batch -> batch.number() == number)
                 .findFirst()
-                .orElseThrow(() -> new NoSuchElementException("there is no batch " + number));
+                .orElseThrow(() -> new MissingException("there is no batch " + number));
     }
 
     private static String title(Batch batch) {
@@ -132,8 +132,7 @@ final class DrinkInVessel {
     private Plan poured(Batch batch) {
         MakeState state = show.answer(batch.make());
         if (state.parts().isEmpty() || !state.problems().isEmpty()) {
-            throw new NoSuchElementException(
-                    "the recipe of batch " + batch.number() + " cannot be worked out any more");
+            throw new MissingException("the recipe of batch " + batch.number() + " cannot be worked out any more");
         }
         return PouredPlan.of(state);
     }

@@ -5,13 +5,13 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Map;
-import java.util.NoSuchElementException;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.quantity.QuantityText;
 import org.stillroom.core.quantity.Wait;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.Batches;
 import org.stillroom.studio.store.HistoryEntry;
+import org.stillroom.studio.store.MissingException;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.batch.RecordBatch.Outcome;
 import org.stillroom.studio.usecase.make.LogBodies;
@@ -110,7 +110,7 @@ public final class RecordRest {
     private static MakeStep here(MakeState state) {
         MakeStep here = state.here();
         if (here == null) {
-            throw new NoSuchElementException("nothing of this make waits any more");
+            throw new MissingException("nothing of this make waits any more");
         }
         return here;
     }
@@ -137,7 +137,7 @@ public final class RecordRest {
         return Waits.of(Book.open(store), store, clock.getZone()).stream()
                 .filter(waiting -> waiting.id() == id)
                 .findFirst()
-                .orElseThrow(() -> new NoSuchElementException("nothing waits under the number " + id));
+                .orElseThrow(() -> new MissingException("nothing waits under the number " + id));
     }
 
     private Outcome write(String batch, String kind, Object body, String request) {

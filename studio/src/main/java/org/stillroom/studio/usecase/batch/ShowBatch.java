@@ -6,13 +6,13 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.NoSuchElementException;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.batch.Births;
 import org.stillroom.core.batch.Bottling;
 import org.stillroom.core.batch.Held;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.HistoryEntry;
+import org.stillroom.studio.store.MissingException;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.make.BatchSheet;
 import org.stillroom.studio.usecase.make.FinishMake;
@@ -116,7 +116,7 @@ public final class ShowBatch {
      * Returns a batch.
      *
      * @param name its id or its number
-     * @throws NoSuchElementException when there is none
+     * @throws MissingException when there is none
      */
     public Told one(String name) {
         Book book = Book.open(store);
@@ -128,15 +128,14 @@ public final class ShowBatch {
      * Returns a batch as it is kept.
      *
      * @param name its id or its number
-     * @throws NoSuchElementException when there is none
+     * @throws MissingException when there is none
      */
     public Batch kept(String name) {
         return named(Book.open(store), name);
     }
 
     private static Batch named(Book book, String name) {
-        return Book.named(book.batches(), name)
-                .orElseThrow(() -> new NoSuchElementException("there is no batch " + name));
+        return Book.named(book.batches(), name).orElseThrow(() -> new MissingException("there is no batch " + name));
     }
 
     /** Returns what waits, by day; what was seen to is left out. */

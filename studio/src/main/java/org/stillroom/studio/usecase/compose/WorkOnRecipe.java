@@ -3,7 +3,6 @@ package org.stillroom.studio.usecase.compose;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -13,6 +12,7 @@ import org.stillroom.studio.recipefile.RecipeForm;
 import org.stillroom.studio.recipefile.RecipeReader;
 import org.stillroom.studio.recipefile.RecipeReading;
 import org.stillroom.studio.store.Draft;
+import org.stillroom.studio.store.MissingException;
 import org.stillroom.studio.store.RecipeHead;
 import org.stillroom.studio.store.Recipes;
 import org.stillroom.studio.store.Revision;
@@ -78,7 +78,7 @@ public final class WorkOnRecipe {
     /**
      * Takes a recipe up.
      *
-     * @throws NoSuchElementException when there is none
+     * @throws MissingException when there is none
      */
     public Work open(String id) {
         RecipeHead head = head(id);
@@ -94,7 +94,7 @@ public final class WorkOnRecipe {
 
     /** Returns the recipe's head. */
     public RecipeHead head(String id) {
-        return recipes.head(id).orElseThrow(() -> new NoSuchElementException("There is no recipe " + id + "."));
+        return recipes.head(id).orElseThrow(() -> new MissingException("There is no recipe " + id + "."));
     }
 
     /** Returns the form of a revision. */
@@ -157,7 +157,7 @@ public final class WorkOnRecipe {
     /** Returns a revision. */
     public Revision revision(String id, int number) {
         return recipes.revision(id, number)
-                .orElseThrow(() -> new NoSuchElementException("There is no revision " + number + " of this recipe."));
+                .orElseThrow(() -> new MissingException("There is no revision " + number + " of this recipe."));
     }
 
     /** Returns the latest revision as the text of a file; the draft of a recipe that has none. */

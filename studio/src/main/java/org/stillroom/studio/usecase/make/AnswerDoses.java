@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.NoSuchElementException;
 import org.stillroom.core.plan.Slips;
 import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.recipe.Line;
@@ -14,6 +13,7 @@ import org.stillroom.core.reference.Severity;
 import org.stillroom.studio.recipefile.RecipeReader;
 import org.stillroom.studio.recipefile.RecipeReading;
 import org.stillroom.studio.recipefile.RecipeWriter;
+import org.stillroom.studio.store.MissingException;
 import org.stillroom.studio.store.Recipes;
 import org.stillroom.studio.store.Revision;
 import org.stillroom.studio.store.Saving;
@@ -64,7 +64,7 @@ final class AnswerDoses {
         for (Map.Entry<MakeStart.Pinned, List<Slips.Asked>> entry : byRecipe.entrySet()) {
             MakeStart.Pinned pinned = entry.getKey();
             Revision base = recipes.revision(pinned.recipe(), pinned.revision())
-                    .orElseThrow(() -> new NoSuchElementException("there is no such revision of this recipe"));
+                    .orElseThrow(() -> new MissingException("there is no such revision of this recipe"));
             Saving saving = saved(base, entry.getValue(), request + "/meant/" + pinned.recipe());
             if (saving instanceof Saving.Saved saved) {
                 now = pinned.equals(whole) ? saved.revision() : now;

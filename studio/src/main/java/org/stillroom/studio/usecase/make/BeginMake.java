@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.NoSuchElementException;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.ingredient.Ingredient;
@@ -28,6 +27,7 @@ import org.stillroom.core.reference.Severity;
 import org.stillroom.studio.store.Instrument;
 import org.stillroom.studio.store.InstrumentSheet;
 import org.stillroom.studio.store.Make;
+import org.stillroom.studio.store.MissingException;
 import org.stillroom.studio.store.Revision;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.FollowDose;
@@ -289,12 +289,12 @@ public final class BeginMake {
     /**
      * Begins a make.
      *
-     * @throws NoSuchElementException when there is no such revision
+     * @throws MissingException when there is no such revision
      */
     public Outcome answer(String recipe, int number, Wish wish, String request) {
         Revision revision = store.recipes()
                 .revision(recipe, number)
-                .orElseThrow(() -> new NoSuchElementException("there is no such revision of this recipe"));
+                .orElseThrow(() -> new MissingException("there is no such revision of this recipe"));
         List<Finding> problems = new ArrayList<>();
         Double millilitres = wish.size().isBlank() ? null : size(wish.size().strip(), problems);
         Map<String, InstrumentSheet> droppers = droppers(revision, wish, problems);

@@ -2,10 +2,10 @@ package org.stillroom.studio.usecase.make;
 
 import java.time.Instant;
 import java.util.List;
-import java.util.NoSuchElementException;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.studio.store.Make;
+import org.stillroom.studio.store.MissingException;
 import org.stillroom.studio.store.Revision;
 import org.stillroom.studio.usecase.Minding;
 
@@ -74,19 +74,19 @@ public record MakeState(
         return parts.stream()
                 .filter(part -> part.steps().contains(step))
                 .findFirst()
-                .orElseThrow(() -> new NoSuchElementException("no part has the step " + step.id()));
+                .orElseThrow(() -> new MissingException("no part has the step " + step.id()));
     }
 
     /**
      * Returns a step.
      *
-     * @throws NoSuchElementException when there is none of that id
+     * @throws MissingException when there is none of that id
      */
     public MakeStep step(String id) {
         return steps().stream()
                 .filter(step -> step.id().equals(id))
                 .findFirst()
-                .orElseThrow(() -> new NoSuchElementException("this make has no step " + id));
+                .orElseThrow(() -> new MissingException("this make has no step " + id));
     }
 
     public long done() {

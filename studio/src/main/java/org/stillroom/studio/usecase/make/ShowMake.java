@@ -6,7 +6,6 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -26,6 +25,7 @@ import org.stillroom.studio.recipefile.SheetReader;
 import org.stillroom.studio.recipefile.SheetReading;
 import org.stillroom.studio.store.InstrumentSheet;
 import org.stillroom.studio.store.Make;
+import org.stillroom.studio.store.MissingException;
 import org.stillroom.studio.store.Revision;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.Minding;
@@ -43,13 +43,13 @@ public final class ShowMake {
     /**
      * Returns how a make stands.
      *
-     * @throws NoSuchElementException when there is no such make
+     * @throws MissingException when there is no such make
      */
     public MakeState answer(String id) {
-        Make make = store.makes().make(id).orElseThrow(() -> new NoSuchElementException("there is no make " + id));
+        Make make = store.makes().make(id).orElseThrow(() -> new MissingException("there is no make " + id));
         Revision revision = store.recipes()
                 .revision(make.recipe(), make.revision())
-                .orElseThrow(() -> new NoSuchElementException("the revision of the make " + id + " is not there"));
+                .orElseThrow(() -> new MissingException("the revision of the make " + id + " is not there"));
         MakeStart start = LogBodies.read(make.start(), MakeStart.class);
         List<LogEntry> log = LogEntry.of(store.makes().entries(id));
         Ready ready = ready(store, revision, start);

@@ -8,8 +8,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.NoSuchElementException;
 import org.stillroom.core.ingredient.Ingredient;
+import org.stillroom.studio.store.MissingException;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.compose.Examples;
 import org.stillroom.studio.usecase.compose.ImportRecipes;
@@ -66,7 +66,7 @@ final class BeginningPages {
         String chosen = visit.field("lot").isBlank() ? visit.field("generic") : visit.field("lot");
         Ingredient bottle = ShelfChoice.of(store)
                 .chosen(chosen)
-                .orElseThrow(() -> new NoSuchElementException(visit.words().say("compose.noBottle", chosen)));
+                .orElseThrow(() -> new MissingException(visit.words().say("compose.noBottle", chosen)));
         String typed = visit.field("title").strip();
         String title = typed.isEmpty() ? visit.words().say("compose.from", bottle.name()) : typed;
         visit.goOn("/compose/" + room.work().begin(StartRecipe.from(title, bottle), visit.request()));

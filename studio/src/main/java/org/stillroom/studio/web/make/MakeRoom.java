@@ -6,12 +6,12 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.NoSuchElementException;
 import java.util.Set;
 import org.stillroom.core.plan.Way;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.Make;
+import org.stillroom.studio.store.MissingException;
 import org.stillroom.studio.store.RecipeHead;
 import org.stillroom.studio.store.Revision;
 import org.stillroom.studio.store.Store;
@@ -121,7 +121,7 @@ public final class MakeRoom implements Room {
         return (number.matches("\\d{1,9}")
                         ? store.recipes().revision(visit.field("recipe"), Integer.parseInt(number))
                         : store.recipes().latest(visit.field("recipe")))
-                .orElseThrow(() -> new NoSuchElementException(visit.words().say("make.noRevision")));
+                .orElseThrow(() -> new MissingException(visit.words().say("make.noRevision")));
     }
 
     private void form(Visit visit, List<Finding> problems) {
@@ -309,7 +309,7 @@ public final class MakeRoom implements Room {
         LogEntry entry = state.log().stream()
                 .filter(each -> each.id() == id)
                 .findFirst()
-                .orElseThrow(() -> new NoSuchElementException("this make has no entry " + id));
+                .orElseThrow(() -> new MissingException("this make has no entry " + id));
         if (entry.undone()) {
             answer(
                     visit,
@@ -385,7 +385,7 @@ public final class MakeRoom implements Room {
     private void batch(Visit visit) {
         Batch batch = store.makes()
                 .batch(visit.part("batch"))
-                .orElseThrow(() -> new NoSuchElementException(visit.words().say("make.noBatch")));
+                .orElseThrow(() -> new MissingException(visit.words().say("make.noBatch")));
         BatchSheet sheet = FinishMake.sheet(batch);
         visit.page(visit.words().say("make.batchTitle", "" + batch.number(), sheet.title()), key())
                 .style("make.css")

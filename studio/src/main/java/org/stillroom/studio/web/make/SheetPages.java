@@ -5,7 +5,6 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
-import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -15,6 +14,7 @@ import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.sheet.DaySheet;
 import org.stillroom.studio.sheet.Saying;
 import org.stillroom.studio.sheet.SheetOptions;
+import org.stillroom.studio.store.MissingException;
 import org.stillroom.studio.store.Revision;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.PlanRecipe;
@@ -50,7 +50,7 @@ final class SheetPages {
         Revision revision = (number.matches("\\d{1,9}")
                         ? store.recipes().revision(visit.part("recipe"), Integer.parseInt(number))
                         : Optional.<Revision>empty())
-                .orElseThrow(() -> new NoSuchElementException(visit.words().say("make.noRevision")));
+                .orElseThrow(() -> new MissingException(visit.words().say("make.noRevision")));
         answer(visit, new PrintSheet(store).ofRevision(revision, null, Workings.NONE), pdf);
     }
 

@@ -3,13 +3,13 @@ package org.stillroom.studio.web.rest;
 import io.javalin.http.HttpStatus;
 import java.util.List;
 import java.util.Map;
-import java.util.NoSuchElementException;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.batch.Bottling;
 import org.stillroom.core.label.Market;
 import org.stillroom.studio.sheet.LabelSheet;
 import org.stillroom.studio.sheet.Saying;
 import org.stillroom.studio.store.Batch;
+import org.stillroom.studio.store.MissingException;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.Impossible;
 import org.stillroom.studio.usecase.TellLabel;
@@ -46,7 +46,7 @@ final class LabelPages {
         return all.stream()
                 .filter(each -> address.isEmpty() || address(each).equals(address))
                 .findFirst()
-                .orElseThrow(() -> new NoSuchElementException(visit.words().say("rest.noBottles")));
+                .orElseThrow(() -> new MissingException(visit.words().say("rest.noBottles")));
     }
 
     private void show(Visit visit) {

@@ -3,8 +3,8 @@ package org.stillroom.studio.web.settings;
 import io.javalin.http.HttpStatus;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.NoSuchElementException;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.studio.store.MissingException;
 import org.stillroom.studio.store.RuleBook;
 import org.stillroom.studio.usecase.rules.TakeRules;
 import org.stillroom.studio.usecase.rules.TakenRules;
@@ -62,7 +62,7 @@ final class RulesPages {
     private void takeBack(Visit visit) {
         String entry = visit.field("entry");
         if (!entry.matches("\\d{1,18}")) {
-            throw new NoSuchElementException("there is no such entry");
+            throw new MissingException("there is no such entry");
         }
         book.takeBack(Long.parseLong(entry), visit.request());
         visit.goOn("/settings/rules");

@@ -127,7 +127,7 @@ class ImportShelfTest {
                 ;spirit;40 %;1 L
                 Gin;spirt;40 %;1 L
                 Rum;spirit;;12 drops
-                Pear;fresh plant;;1 kg
+                Feijoa;fresh plant;;1 kg
                 """);
         assertThat(preview.problems())
                 .extracting(problem -> problem.line() + " " + problem.finding().where())

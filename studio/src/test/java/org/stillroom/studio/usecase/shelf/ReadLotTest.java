@@ -38,7 +38,7 @@ class ReadLotTest {
         assertThat(Bottles.problems("name", "Rye", "kind", "spirit", "strength", "strong"))
                 .extracting(problem -> problem.finding().remedy())
                 .containsExactly("Write it such as “40 %” or “80 proof”.");
-        assertThat(Bottles.problems("name", "Quince", "kind", "fresh plant"))
+        assertThat(Bottles.problems("name", "Feijoa", "kind", "fresh plant"))
                 .extracting(problem -> problem.finding().remedy())
                 .containsExactly("Write it, such as 82 %.");
     }

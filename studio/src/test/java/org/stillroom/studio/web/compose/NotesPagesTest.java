@@ -57,6 +57,13 @@ class NotesPagesTest {
     }
 
     @Test
+    void aRecipeThatIsNotThereIsMissingAndNoFault() throws Exception {
+        for (String path : new String[] {"/compose/zzzz", "/compose/zzzz/notes", "/compose/zzzz/versions"}) {
+            assertThat(guest.get(path).statusCode()).as(path).isEqualTo(404);
+        }
+    }
+
+    @Test
     void theNotesAreDrawnAndSaidInWords() throws Exception {
         String page = notes(HEAD + """
                 ingredients: [{name: lemon oil, kind: essential oil}]
