@@ -67,11 +67,13 @@ final class EssenceCommand extends Subcommand {
             page.blank();
             page.paragraph("Drops for " + Figure.decimals(found.batch() / 1000.0, 2) + " L at a time; each takes "
                     + Figure.decimals(found.asked().dose(), 2) + " mL of the essence.");
-            page.table(table());
-            page.blank();
-            page.heading("In the first of them, g/L");
-            page.table(contents(found.choices().get(0)));
-            page.paragraph("Constituents as the typical composition of each oil has them; your lot may differ.");
+            if (!found.choices().isEmpty()) {
+                page.table(table());
+                page.blank();
+                page.heading("In the first of them, g/L");
+                page.table(contents(found.choices().get(0)));
+                page.paragraph("Constituents as the typical composition of each oil has them; your lot may differ.");
+            }
             Choice manifold = found.manifold();
             if (manifold != null) {
                 page.blank();

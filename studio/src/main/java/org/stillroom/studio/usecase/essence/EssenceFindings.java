@@ -69,18 +69,32 @@ final class EssenceFindings {
     }
 
     static Finding notWhole(Essence asked, Choice best) {
-        String wants = String.join(
-                ", ",
-                asked.dropsPerBatch().stream()
-                        .map(each -> QuantityWords.fixed(each, 2))
-                        .toList());
         return Finding.of(
                 "drops-not-whole",
                 Severity.NOTE,
                 "",
                 "",
-                "One batch would want " + wants + " drops, and drops cannot be split.",
+                "One batch would want " + wanted(asked) + " drops, and drops cannot be split.",
                 "Make the essence for " + best.batches() + " batches at once and dose it by the measure.");
+    }
+
+    private static String wanted(Essence asked) {
+        return String.join(
+                ", ",
+                asked.dropsPerBatch().stream()
+                        .map(each -> QuantityWords.fixed(each, 2))
+                        .toList());
+    }
+
+    static Finding dilutedAlone(Essence asked) {
+        return Finding.of(
+                "drops-not-whole",
+                Severity.CAUTION,
+                "",
+                "with a dilution alone",
+                "One batch would want " + wanted(asked) + " drops, and no whole ones come near for up to "
+                        + asked.mostBatches() + " batches at once.",
+                "Dilute first as it is told here; or allow more batches, or make a batch larger.");
     }
 
     static Finding toleranceNotKept(Essence asked, Choice best) {

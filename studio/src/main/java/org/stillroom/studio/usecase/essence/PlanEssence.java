@@ -66,7 +66,7 @@ public final class PlanEssence {
             findings = List.copyOf(findings);
         }
 
-        /** Returns whether an oil of it must not go into a drink. */
+        /** Returns whether an oil of it must not go into a drink, so that it is neither put on the shelf nor handed on as a recipe. */
         public boolean isStopped() {
             return findings.stream().anyMatch(finding -> finding.severity() == Severity.STOP);
         }
@@ -127,10 +127,12 @@ public final class PlanEssence {
                     Source.BALANCE);
         }
         List<Choice> choices = WholeDrops.choices(asked, CHOICES);
-        if (choices.isEmpty()) {
+        double spiritDrop = OfficialDropper.gramsPerDrop(carrier);
+        PreDilution diluted = PreDilution.of(asked, spiritDrop);
+        if (choices.isEmpty() && diluted == null) {
             throw new Impossible(
                     "",
-                    "no whole drops come anywhere near in " + sheet.batches() + " batches.",
+                    "no whole drops come anywhere near in " + sheet.batches() + " batches, diluted or not.",
                     "Allow more batches, or make a batch larger.");
         }
         List<FilledEssence> filled = choices.stream()
@@ -140,10 +142,12 @@ public final class PlanEssence {
         for (int i = 0; i < choices.size(); i++) {
             made.add(made(asked, choices.get(i), filled.get(i)));
         }
-        tell(asked, choices.get(0), filled.get(0));
+        if (choices.isEmpty()) {
+            findings.add(EssenceFindings.dilutedAlone(asked));
+        } else {
+            tell(asked, choices.get(0), filled.get(0));
+        }
         Choice smallest = WholeDrops.smallest(asked);
-        double spiritDrop = OfficialDropper.gramsPerDrop(carrier);
-        PreDilution diluted = PreDilution.of(asked, spiritDrop);
         if (diluted != null) {
             findings.add(EssenceFindings.dilutionByRule(spiritDrop));
         }

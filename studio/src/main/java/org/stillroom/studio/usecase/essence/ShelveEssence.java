@@ -13,6 +13,7 @@ import org.stillroom.studio.store.RecipeHead;
 import org.stillroom.studio.store.Recipes;
 import org.stillroom.studio.store.Revision;
 import org.stillroom.studio.store.Store;
+import org.stillroom.studio.usecase.Impossible;
 import org.stillroom.studio.usecase.shelf.MadeHere;
 import org.stillroom.studio.usecase.shelf.Stock;
 
@@ -29,6 +30,7 @@ public final class ShelveEssence {
      *
      * @param label what tells it from other lots of the name, or null
      * @param made day on which it was made
+     * @throws Impossible when nobody is to drink of it
      */
     public Lot answer(
             EssenceSheet sheet,
@@ -37,6 +39,10 @@ public final class ShelveEssence {
             @Nullable String label,
             LocalDate made,
             String request) {
+        if (found.isStopped()) {
+            throw new Impossible(
+                    "oils", "nobody is to drink of it, so it gets no place on the shelf.", "Leave it out.");
+        }
         Revision recipe = recipe(sheet.title(), EssenceRecipe.text(sheet, found, choice), request);
         double millilitres = Math.rint(100.0 * choice.essence()) / 100.0;
         LotSheet lot = new LotSheet(

@@ -103,7 +103,7 @@ final class EssencePages {
         EssenceForm form = form(visit.context().formParamMap());
         Planned planned = planned(form);
         PlanEssence.Found found = planned.found();
-        PlanEssence.Made choice = found == null ? null : chosen(found, visit.field("choice"));
+        PlanEssence.Made choice = found == null || found.isStopped() ? null : chosen(found, visit.field("choice"));
         LocalDate made = day(visit.field("made"));
         if (planned.sheet() == null || found == null || choice == null || made == null) {
             visit.context().status(HttpStatus.UNPROCESSABLE_CONTENT);

@@ -3,7 +3,9 @@ package org.stillroom.studio.web.shelf;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.plan.LookAlikes;
 import org.stillroom.studio.store.Lot;
 import org.stillroom.studio.usecase.shelf.LotOnShelf;
 import org.stillroom.studio.usecase.shelf.LotState;
@@ -16,6 +18,7 @@ import org.stillroom.studio.usecase.shelf.TakenBy;
  * @param level how the vessel is drawn
  * @param left null when it is not known
  * @param state null when there is nothing to say
+ * @param alike names of other dropper bottles that are easily mistaken for it, with commas between; empty where there are none
  * @param search what it is found by besides what is shown
  */
 public record LotRow(
@@ -25,6 +28,7 @@ public record LotRow(
         Level level,
         Shown.@Nullable Figure left,
         Shown.@Nullable State state,
+        String alike,
         String search) {
 
     /**
@@ -67,7 +71,21 @@ public record LotRow(
                 Level.of(it),
                 Stock.isKnown(it) ? shown.stock(Stock.left(it)) : null,
                 shown.state(state).orElse(null),
+                alike(lot, lots),
                 search);
+    }
+
+    private static String alike(LotOnShelf lot, List<LotOnShelf> lots) {
+        return lots.stream()
+                .filter(other -> isDropperBottle(lot) && isDropperBottle(other))
+                .map(LotOnShelf::name)
+                .filter(other -> LookAlikes.areAlike(lot.name(), other))
+                .distinct()
+                .collect(Collectors.joining(", "));
+    }
+
+    private static boolean isDropperBottle(LotOnShelf lot) {
+        return lot.packing() == null && lot.isAvailable() && LookAlikes.isDropperBottle(lot.kind());
     }
 
     /** Returns whether it answers to the words somebody looks for. */

@@ -13,6 +13,7 @@ import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.core.safety.Grounds;
+import org.stillroom.planner.drops.PreDilution;
 import org.stillroom.studio.recipefile.EssenceReader;
 import org.stillroom.studio.recipefile.EssenceReading;
 import org.stillroom.studio.recipefile.EssenceSheet;
@@ -58,6 +59,20 @@ class PlanEssenceTest {
         assertThat(Objects.requireNonNull(found.preDilution()).choice().batches())
                 .isEqualTo(1);
         assertThat(Objects.requireNonNull(found.manifold()).drops()).containsExactly(26, 7, 5);
+    }
+
+    /** 50 mL want 0.65, 0.17 and 0.12 drops: no whole drops come near, and a dilution of each does. */
+    @Test
+    void whereNoWholeDropsComeNearADilutionIsTold() {
+        String little = example().replace("batch: 1 L", "batch: 50 ml").replace("tolerance:", "batches: 1\ntolerance:");
+        PlanEssence.Found found = planned(little);
+        assertThat(found.choices()).isEmpty();
+        PreDilution diluted = Objects.requireNonNull(found.preDilution());
+        assertThat(diluted.choice().toleranceKept()).isTrue();
+        assertThat(found.findings())
+                .filteredOn(finding -> finding.rule().equals("drops-not-whole"))
+                .extracting(Finding::verdict)
+                .containsExactly("with a dilution alone");
     }
 
     @Test
