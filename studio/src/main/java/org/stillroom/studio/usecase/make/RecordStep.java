@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.plan.LookAlikes;
 import org.stillroom.core.plan.PlannedLine;
 import org.stillroom.core.plan.Way;
 import org.stillroom.core.quantity.Amount;
@@ -23,6 +24,12 @@ import org.stillroom.studio.usecase.BareNumber;
 
 /** Logs what was done in a make; every wish has a name of its own, so that one sent twice counts once. */
 public final class RecordStep {
+    /** So many times what is asked of a dropper bottle is a slip of the unit, of the bottle or of the point. Own judgement. */
+    private static final double FAR = 5.0;
+
+    /** Stands behind an amount that was asked about, and is meant. */
+    public static final String MEANT = "!";
+
     private final Store store;
 
     public RecordStep(Store store) {
@@ -62,11 +69,16 @@ public final class RecordStep {
         return keep(state, Logged.DONE, Logged.ofStep(step.id(), null, grams, grams, seen), request);
     }
 
-    /** Logs what really went in, as typed; a bare number has the unit in which it is asked. */
+    /**
+     * Logs what really went in, as typed; a bare number has the unit in which it is asked. Of a dropper bottle so much more than asked that
+     * it is a slip is asked about first: whoever means it writes it again with {@link #MEANT} behind.
+     */
     public Outcome poured(MakeState state, MakeStep step, String typed, Reading reading, long seen, String request) {
         MakeStep.Pour pour = Objects.requireNonNull(step.pour(), "nothing is poured in this step");
         String unit = reading == Reading.SCALE ? "g" : pour.asked().reading().unit();
-        Understanding<Amount> understanding = quantities(state).amount(BareNumber.withUnit(typed, unit));
+        boolean meant = typed.strip().endsWith(MEANT);
+        String amount = meant ? typed.strip().substring(0, typed.strip().length() - MEANT.length()) : typed;
+        Understanding<Amount> understanding = quantities(state).amount(BareNumber.withUnit(amount, unit));
         if (!(understanding instanceof Understanding.Understood<Amount> understood)) {
             return notUnderstood(understanding);
         }
@@ -82,8 +94,29 @@ public final class RecordStep {
                             + " g before; it cannot show less with more in it. Check the reading, or give the amount itself.",
                     List.of());
         }
+        if (!meant && isFarMore(pour, added)) {
+            String went = reading == Reading.SCALE
+                    ? QuantityWords.fixed(added, 2) + " g"
+                    : BareNumber.withUnit(typed, unit).strip();
+            return asked(pour, went, added);
+        }
         Logged said = new Logged(step.id(), typed.strip(), added, pour.asked().grams(), seen, reading.name(), 0.0);
         return keep(state, Logged.POURED, said, request);
+    }
+
+    private static boolean isFarMore(MakeStep.Pour pour, double added) {
+        return LookAlikes.isDropperBottle(pour.asked().exact().ingredient().kind())
+                && pour.asked().grams() > 0.0
+                && added > FAR * pour.asked().grams();
+    }
+
+    private static Outcome asked(MakeStep.Pour pour, String typed, double added) {
+        String wanted = pour.asked().reading().words();
+        return new Outcome.NotUnderstood(
+                "“" + typed + "” of " + pour.name() + " is "
+                        + QuantityWords.fixed(added / pour.asked().grams(), 0) + " times what is asked (" + wanted
+                        + "). Did that really go in?",
+                List.of(wanted, typed + MEANT));
     }
 
     /** Logs that a step is left out; of a pour nothing goes in. */

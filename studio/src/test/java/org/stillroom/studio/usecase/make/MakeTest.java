@@ -409,6 +409,27 @@ class MakeTest {
         assertThat(left.get(0).monthsOpen()).hasValue(0.0);
     }
 
+    /** 24 drops are asked; 24 mL are a slip of the unit, and count only once somebody says that they went in. */
+    @Test
+    void millilitresForDropsAreAskedBeforeTheyCount() {
+        String make = kitchen.begun(kitchen.saved("Bay", Kitchen.BAY));
+        RecordStep.Outcome.NotUnderstood asked =
+                (RecordStep.Outcome.NotUnderstood) kitchen.pour(make, ESSENCE, "24 ml");
+        assertThat(asked.message()).contains("“24 ml”", "times what is asked (24 drops)");
+        assertThat(asked.choices()).containsExactly("24 drops", "24 ml!");
+        assertThat(kitchen.state(make).step(ESSENCE).isToCome()).isTrue();
+
+        assertThat(kitchen.pour(make, ESSENCE, asked.choices().get(1))).isInstanceOf(RecordStep.Outcome.Kept.class);
+        assertThat(Objects.requireNonNull(kitchen.state(make).step(ESSENCE).pour())
+                        .grams())
+                .isBetween(18.0, 25.0);
+        assertThat(kitchen.pour(
+                        kitchen.begun(kitchen.saved("Bay", Kitchen.BAY)),
+                        ESSENCE,
+                        asked.choices().get(0)))
+                .isInstanceOf(RecordStep.Outcome.Kept.class);
+    }
+
     /** A dropper that gives drops of water of 40 mg in place of 50 mg: the same essence in 30 drops for 24. */
     @Test
     void aDropperOfTheShelfIsChosenForALineInDrops() {
