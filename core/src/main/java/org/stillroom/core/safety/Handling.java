@@ -41,21 +41,30 @@ final class Handling {
     }
 
     static List<Finding> concentrate(Drink drink, Serving serving) {
-        String held = "It holds " + Range.figures(drink.gramsPerLitre(Substance.OIL)) + " g/L of essential oil";
+        double oil = drink.gramsPerLitre(Substance.OIL);
         if (drink.isEssence()) {
-            return List.of(concentrate(
-                    held
-                            + ". Its recipe says that it makes an essence: limits and guidance for drinks are not asked of it.",
-                    "Use it by the drop as an ingredient, and ask of the drink made with it. Lock it up, labelled with"
-                            + " content and NOT TO DRINK."));
+            return List.of(essence(oil));
         }
         return drink.isStrongInOil()
                 ? List.of(concentrate(
-                        held
+                        held(oil)
                                 + ", as much as an essence. Its recipe does not say that it makes one, so every limit for drinks"
                                 + " is asked of it.",
                         "Look at the doses of oil. If it is dosed by the drop and not drunk, write “makes: essence”."))
                 : List.of();
+    }
+
+    /** Returns what is said of an essence that holds so much oil, g/L. */
+    static Finding essence(double oil) {
+        return concentrate(
+                held(oil)
+                        + ". Its recipe says that it makes an essence: limits and guidance for drinks are not asked of it.",
+                "Use it by the drop as an ingredient, and ask of the drink made with it. Lock it up, labelled with"
+                        + " content and NOT TO DRINK.");
+    }
+
+    private static String held(double oil) {
+        return "It holds " + Range.figures(oil) + " g/L of essential oil";
     }
 
     private static Finding concentrate(String message, String remedy) {

@@ -102,8 +102,8 @@ public record OilLimits(List<OfOil> oils, Map<String, Maximum> maxima) {
     }
 
     /**
-     * Returns what is said of oils by their names alone, however little of them is taken: not for drinking, banned, left out by a rule of
-     * the house, on no list, not known. That an oil is listed is not said here, and silence clears none: amounts are judged in the drink.
+     * Returns what is said of oils by their names alone, however little of them is taken: not for drinking, poisonous, what calls for care,
+     * banned, left out by a rule of the house, on no list, not known. That an oil is listed is not said here, and silence clears none: amounts are judged in the drink.
      *
      * @param names of essential oils, at which the findings are
      */
@@ -149,9 +149,11 @@ public record OilLimits(List<OfOil> oils, Map<String, Maximum> maxima) {
         return stops;
     }
 
-    /** Returns what speaks against an oil at any dose. */
+    /** Returns what speaks against an oil, or calls for care with it, at any dose. */
     private static List<Finding> against(Drink drink) {
         List<Finding> against = new ArrayList<>(NotForDrinking.judge(drink, Serving.USUAL));
+        against.addAll(PoisonousPlants.judge(drink, Serving.USUAL));
+        against.addAll(NamedCautions.judge(drink, Serving.USUAL));
         against.addAll(UsLaw.prohibited(drink, Serving.USUAL));
         against.addAll(EuLaw.restrictedPlants(drink, Serving.USUAL));
         against.addAll(HouseRules.leftOut(drink));

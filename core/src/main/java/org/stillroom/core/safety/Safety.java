@@ -43,6 +43,11 @@ public record Safety(Drink drink, Serving serving, List<Finding> findings) {
         return new Safety(drink, serving, each);
     }
 
+    /** Returns what is said of an essence that holds so much essential oil, g/L: it is no drink, and how it is kept. */
+    public static Finding ofEssence(double gramsPerLitre) {
+        return Handling.essence(gramsPerLitre);
+    }
+
     /** Returns where it keeps until when; of an essence, which is no drink, null. */
     public @Nullable Keeping keeping() {
         return drink.isEssence() ? null : Keeping.of(drink);

@@ -35,7 +35,7 @@ class FlavourCommandsTest {
         assertThat(weighed.number("drop_mass_mg")).isCloseTo(20.4, within(1e-9));
         assertThat(weighed.number("spread_percent")).isCloseTo(100 * 0.03 / 1.02, within(1e-9));
         assertThat(weighed.number("drops_per_ml")).isCloseTo(0.854 / 0.0204, within(1e-9)); // 0.850 to 0.858 g/mL
-        assertThat(rules(weighed.json())).containsExactly("drop-weighed", "oil-density");
+        assertThat(rules(weighed.json())).containsExactly("light-on-skin", "drop-weighed", "oil-density");
         Desk.Run rule = Desk.ask("drops --liquid 96%");
         assertThat(rule.number("drop_mass_mg")).isCloseTo(15.7, within(0.05));
         assertThat(rules(rule.json())).containsExactly("drop-by-rule");

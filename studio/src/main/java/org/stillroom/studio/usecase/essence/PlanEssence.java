@@ -15,6 +15,7 @@ import org.stillroom.core.reference.Source;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.core.safety.Grounds;
 import org.stillroom.core.safety.OilLimits;
+import org.stillroom.core.safety.Safety;
 import org.stillroom.planner.drops.Choice;
 import org.stillroom.planner.drops.Essence;
 import org.stillroom.planner.drops.OilDrop;
@@ -146,6 +147,8 @@ public final class PlanEssence {
             findings.add(EssenceFindings.dilutedAlone(asked));
         } else {
             tell(asked, choices.get(0), filled.get(0));
+            findings.add(Safety.ofEssence(
+                    made.get(0).oils().stream().mapToDouble(each -> each).sum()));
         }
         Choice smallest = WholeDrops.smallest(asked);
         if (diluted != null) {

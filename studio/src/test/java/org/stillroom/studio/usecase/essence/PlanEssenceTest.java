@@ -9,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Workings;
@@ -54,7 +56,7 @@ class PlanEssenceTest {
     @Test
     void dropsThatCannotBeSplitAreToldWithWhatToDo() {
         PlanEssence.Found found = planned(example());
-        assertThat(found.findings()).extracting(Finding::rule).containsExactly("drops-not-whole", "dilution-by-rule");
+        assertThat(found.findings()).extracting(Finding::rule).containsExactly("drops-not-whole", "concentrate", "dilution-by-rule");
         assertThat(found.findings().get(0).message()).contains("13.01, 3.48, 2.48");
         assertThat(Objects.requireNonNull(found.preDilution()).choice().batches())
                 .isEqualTo(1);
@@ -98,6 +100,24 @@ class PlanEssenceTest {
         PlanEssence.Found found = planned(example().replace(", drop: 21.5 mg", ""));
         assertThat(found.findings().get(0).rule()).isEqualTo("drop-by-rule");
         assertThat(found.findings().get(0).where()).isEqualTo("laurel");
+    }
+
+    /** Poisons by any name, and in German: toxic plants and oils of the tables of what is not for drinking. */
+    @ParameterizedTest
+    @ValueSource(strings = {"oleander", "monkshood", "aconite", "Eisenhut", "lily of the valley", "tea tree", "wintergreen", "lemon fragrance oil"})
+    void anEssenceThatNobodyIsToDrinkSaysSoFirst(String oil) {
+        PlanEssence.Found found = planned(example().replace("oil: laurel", "oil: " + oil));
+        assertThat(found.isStopped()).isTrue();
+        assertThat(found.findings().get(0).severity()).isEqualTo(Severity.STOP);
+        assertThat(found.findings().get(0).where()).isEqualTo(oil);
+        assertThat(planned(example()).isStopped()).isFalse();
+    }
+
+    @Test
+    void anEssenceOfExpressedCitrusTellsOfLightAndMedicines() {
+        assertThat(planned(example().replace("oil: lemon", "oil: expressed lime")).findings())
+                .extracting(Finding::rule)
+                .contains("light-on-skin", "medicines");
     }
 
     @Test

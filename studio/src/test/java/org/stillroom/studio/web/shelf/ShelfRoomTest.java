@@ -370,14 +370,7 @@ class ShelfRoomTest {
                 .contains("use: lemon, amount: 26 drops", "amount: make up")
                 .contains("are an essence for 2 batches", "10\u00a0% by mass");
 
-        List<String> fields = new ArrayList<>(List.of("choice", "26:7:5", "label", "lot 3", "made", "2026-01-02"));
-        for (String pair : ESSENCE.split("&", -1)) {
-            String[] sides = pair.split("=", -1);
-            fields.add(sides[0]);
-            fields.add(URLDecoder.decode(sides[1], StandardCharsets.UTF_8));
-        }
-        assertThat(post("/shelf/essence/put", fields.toArray(String[]::new)).statusCode())
-                .isEqualTo(303);
+        assertThat(putEssence(ESSENCE).statusCode()).isEqualTo(303);
         Lot lot = store.lots().all().stream()
                 .filter(each -> each.sheet().kind().equals("essence"))
                 .findFirst()
@@ -396,11 +389,28 @@ class ShelfRoomTest {
                 .isEqualTo(1);
     }
 
+    private HttpResponse<String> putEssence(String asked) throws Exception {
+        List<String> fields = new ArrayList<>(List.of("choice", "26:7:5", "label", "lot 3", "made", "2026-01-02"));
+        for (String pair : asked.split("&", -1)) {
+            String[] sides = pair.split("=", -1);
+            fields.add(sides[0]);
+            fields.add(URLDecoder.decode(sides[1], StandardCharsets.UTF_8));
+        }
+        return post("/shelf/essence/put", fields.toArray(String[]::new));
+    }
+
     @Test
-    void thePageOfAnEssenceSaysWhatIsNotForDrinking() throws Exception {
-        String page = get("/shelf/essence?" + ESSENCE.replace("laurel", "wintergreen"))
-                .body();
-        assertThat(page).contains("aspirin-equivalent");
+    void anEssenceThatIsNotForDrinkingSaysWhyAndGetsNoPlace() throws Exception {
+        String wintergreen = ESSENCE.replace("laurel", "wintergreen");
+        assertThat(get("/shelf/essence?" + wintergreen).body()).contains("aspirin-equivalent");
+        String oleander = (ESSENCE + "&oils.2.drop=21.5%20mg").replace("laurel", "oleander");
+        assertThat(get("/shelf/essence?" + oleander).body())
+                .contains("26 drops lemon, 7 drops black pepper, 5 drops oleander", "cardiac glycosides")
+                .doesNotContain("/shelf/essence/put", "use: oleander");
+        assertThat(putEssence(oleander).statusCode()).isEqualTo(422);
+        assertThat(store.lots().all()).isEmpty();
+        assertThat(store.recipes().heads(true)).isEmpty();
+        assertThat(putEssence(oleander.replace("oleander", "laurel")).statusCode()).isEqualTo(303);
     }
 
     @Test
