@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.quantity.LetterSlips;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 
@@ -108,24 +109,6 @@ public final class LookAlikes {
     private static boolean isAlmost(String one, String other) {
         int shorter = Math.min(one.length(), other.length());
         int most = shorter < SHORT ? 0 : shorter < LONG ? 1 : 2;
-        return distance(one, other) <= most;
-    }
-
-    /** Letters put in, left out or exchanged between two words: the least number of such slips (Levenshtein's distance). */
-    private static int distance(String one, String other) {
-        int[] before = new int[other.length() + 1];
-        for (int j = 0; j < before.length; j++) {
-            before[j] = j;
-        }
-        for (int i = 1; i <= one.length(); i++) {
-            int[] now = new int[before.length];
-            now[0] = i;
-            for (int j = 1; j < now.length; j++) {
-                int exchanged = before[j - 1] + (one.charAt(i - 1) == other.charAt(j - 1) ? 0 : 1);
-                now[j] = Math.min(exchanged, 1 + Math.min(before[j], now[j - 1]));
-            }
-            before = now;
-        }
-        return before[other.length()];
+        return LetterSlips.between(one, other) <= most;
     }
 }

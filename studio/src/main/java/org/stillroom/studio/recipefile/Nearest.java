@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.quantity.LetterSlips;
 
 /** Finds the names that a person most likely meant. */
 public final class Nearest {
@@ -29,7 +30,7 @@ public final class Nearest {
         List<Near> near = new ArrayList<>();
         for (String name : known) {
             String candidate = name.toLowerCase(Locale.ROOT);
-            int distance = candidate.length() > LONGEST ? LONGEST : slips(slip, candidate);
+            int distance = candidate.length() > LONGEST ? LONGEST : LetterSlips.between(slip, candidate);
             boolean part = slip.length() >= 3 && (candidate.contains(slip) || slip.contains(candidate));
             if (distance <= Math.max(1, Math.min(slip.length(), candidate.length()) / 3)) {
                 near.add(new Near(name, distance));
@@ -42,27 +43,5 @@ public final class Nearest {
                 .limit(most)
                 .map(Near::name)
                 .toList();
-    }
-
-    /** Returns the least number of letters to add, drop, change or swap with their neighbour. */
-    private static int slips(String one, String other) {
-        int[][] least = new int[one.length() + 1][other.length() + 1];
-        for (int i = 0; i <= one.length(); i++) {
-            for (int j = 0; j <= other.length(); j++) {
-                least[i][j] = slips(one, other, least, i, j);
-            }
-        }
-        return least[one.length()][other.length()];
-    }
-
-    private static int slips(String one, String other, int[][] least, int i, int j) {
-        if (i == 0 || j == 0) {
-            return i + j;
-        }
-        int change = one.charAt(i - 1) == other.charAt(j - 1) ? 0 : 1;
-        int fewest = Math.min(least[i - 1][j - 1] + change, Math.min(least[i - 1][j], least[i][j - 1]) + 1);
-        boolean swapped =
-                i > 1 && j > 1 && one.charAt(i - 1) == other.charAt(j - 2) && one.charAt(i - 2) == other.charAt(j - 1);
-        return swapped ? Math.min(fewest, least[i - 2][j - 2] + 1) : fewest;
     }
 }
