@@ -2,6 +2,7 @@ package org.stillroom.studio.answer;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
@@ -297,7 +298,7 @@ public final class Told {
         if (rows.stream().anyMatch(row -> row.uneven() != null)) {
             fields.put("spread", spread);
         }
-        return fields.put("findings", FindingFields.of(findings));
+        return fields.put("findings", FindingFields.of(findings()));
     }
 
     private static void putSpread(Row row, Fields spread) {
@@ -351,7 +352,10 @@ public final class Told {
         return Collections.unmodifiableList(next);
     }
 
+    /** Returns what to know about them, what weighs most first. */
     public List<Finding> findings() {
-        return Collections.unmodifiableList(findings);
+        return findings.stream()
+                .sorted(Comparator.comparing(Finding::severity).reversed())
+                .toList();
     }
 }

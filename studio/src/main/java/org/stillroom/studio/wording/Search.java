@@ -5,11 +5,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Looks up one text and the texts within it, once each and not for ever. */
 final class Search {
     private static final Pattern NUMBER = Pattern.compile("[-−+]?\\d+(?: \\d{3})*(?:\\.\\d+)?");
+    private static final Pattern NUMBERS = Pattern.compile(NUMBER + "(?:, " + NUMBER + ")+");
     /** More tries than the longest finding needs by far; a text made to be slow ends here and stays English. */
     private static final int MOST_TRIES = 20_000;
 
@@ -51,7 +54,7 @@ final class Search {
     /**
      * Returns what stands for a value in the other language, or null when the placeholder does not take it.
      *
-     * @param blank a digit takes numbers alone, a capital numbers and phrases of the book, u to z a phrase of the book or
+     * @param blank a digit takes a number or several with commas between, a capital numbers and phrases of the book, u to z a phrase of the book or
      *     else the text as it stands, a to t the text as it stands
      */
     @Nullable
@@ -61,6 +64,9 @@ final class Search {
         }
         if (NUMBER.matcher(text).matches()) {
             return marked.apply(text);
+        }
+        if (NUMBERS.matcher(text).matches()) {
+            return Stream.of(text.split(", ")).map(marked).collect(Collectors.joining("; "));
         }
         String phrase = Character.isDigit(blank) ? null : phrase(text);
         return phrase == null && Character.isLowerCase(blank) ? text : phrase;

@@ -90,7 +90,7 @@ class FlavourCommandsTest {
         assertThat(drops.json().get("doubt").get("dose_g").doubleValue()).isBetween(0.09, 0.12);
         assertThat(planned("yuzu oil", "1 ml/L").get("mass_g").doubleValue())
                 .isCloseTo(drops.number("dose_g"), within(1e-12));
-        assertThat(rules(drops.json())).containsExactly("us-listed", "not-known", "drop-weighed", "oil-density");
+        assertThat(rules(drops.json())).containsExactly("not-known", "oil-density", "us-listed", "drop-weighed");
         assertThat(Desk.ask("drops --count 50 --mass 1g --liquid moon~dust")
                         .json()
                         .get("drops_per_ml")

@@ -45,6 +45,8 @@ class PhrasebookTest {
     void whatIsPutInIsTranslatedMarkedOrLeftByTheKindOfItsPlaceholder() {
         assertThat(put("clouding", "At 20 °C it is cloudy: 2.5 g too much of cloudy."))
                 .hasValue("Bei 20 °C ist es milchig: 2,5 g cloudy zu viel.");
+        assertThat(put("clouding", "At 20 °C it is cloudy: 2.5, 3, 0.25 g too much of cloudy."))
+                .hasValue("Bei 20 °C ist es milchig: 2,5; 3; 0,25 g cloudy zu viel.");
         assertThat(put("clouding", "cloudy; from cloudy")).hasValue("milchig; von milchig");
         assertThat(put("clouding", "cloudy; from Ms 4.7")).hasValue("milchig; von Ms 4.7");
     }

@@ -51,7 +51,7 @@ public final class PlanEssence {
      * @param manifold the essence for the fewest batches where one batch alone does not come out whole, or null
      * @param preDilution how to dose a single batch, or null where whole drops do without or no dilution comes nearer
      * @param carrierDensity of the carrier, g/mL at 20 °C
-     * @param findings what to know
+     * @param findings what to know, what weighs most first
      */
     public record Found(
             String title,
@@ -64,7 +64,9 @@ public final class PlanEssence {
             List<Finding> findings) {
         public Found {
             choices = List.copyOf(choices);
-            findings = List.copyOf(findings);
+            findings = findings.stream()
+                    .sorted(Comparator.comparing(Finding::severity).reversed())
+                    .toList();
         }
 
         /** Returns whether an oil of it must not go into a drink, so that it is neither put on the shelf nor handed on as a recipe. */
@@ -105,9 +107,8 @@ public final class PlanEssence {
 
     private Found found(Workings workings) {
         EssenceOils oils = EssenceOils.of(sheet);
-        OilLimits.told(oils.drops().stream().map(OilDrop::name).toList(), grounds).stream()
-                .sorted(Comparator.comparing(Finding::severity).reversed())
-                .forEach(findings::add);
+        findings.addAll(
+                OilLimits.told(oils.drops().stream().map(OilDrop::name).toList(), grounds));
         if (!oils.byRule().isEmpty()) {
             findings.add(EssenceFindings.byRule(oils.byRule()));
         }

@@ -56,8 +56,8 @@ class PlanEssenceTest {
     @Test
     void dropsThatCannotBeSplitAreToldWithWhatToDo() {
         PlanEssence.Found found = planned(example());
-        assertThat(found.findings()).extracting(Finding::rule).containsExactly("drops-not-whole", "concentrate", "dilution-by-rule");
-        assertThat(found.findings().get(0).message()).contains("13.01, 3.48, 2.48");
+        assertThat(found.findings()).extracting(Finding::rule).containsExactly("concentrate", "drops-not-whole", "dilution-by-rule");
+        assertThat(found.findings().get(1).message()).contains("13.01, 3.48, 2.48");
         assertThat(Objects.requireNonNull(found.preDilution()).choice().batches())
                 .isEqualTo(1);
         assertThat(Objects.requireNonNull(found.manifold()).drops()).containsExactly(26, 7, 5);
@@ -92,7 +92,7 @@ class PlanEssenceTest {
         assertThat(planned(unknown).findings())
                 .filteredOn(finding -> finding.rule().equals("oil-density"))
                 .extracting(Finding::severity)
-                .containsExactly(Severity.NOTE, Severity.NOTE, Severity.CAUTION);
+                .containsExactly(Severity.CAUTION, Severity.NOTE, Severity.NOTE);
     }
 
     @Test
@@ -124,7 +124,7 @@ class PlanEssenceTest {
     void aDoseThatNoMarkShowsOrNobodyCanRepeatIsTold() {
         PlanEssence.Found found =
                 planned(example().replace("dose: 5 ml/L", "dose: 1.3 ml/L").replace("0.1 ml", "1 ml"));
-        assertThat(found.findings()).extracting(Finding::rule).startsWith("dose-on-mark", "dose-too-small");
+        assertThat(found.findings()).extracting(Finding::rule).contains("dose-on-mark", "dose-too-small");
         assertThat(found.asked().dose()).isEqualTo(1.0);
     }
 
