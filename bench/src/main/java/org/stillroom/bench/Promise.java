@@ -10,7 +10,9 @@ enum Promise {
             "DensityBenchmark.polynomialAtAnyTemperature", "DensityBenchmark.bareAtAnyTemperature", 2.0),
     OIL_LOAD("ClarityBenchmark.oilLoad", "ClarityBenchmark.bareOilLoad", 2.5),
     /** 2,000 draws, each worth at most six bare loads. */
-    CLARITY_CHANCES("ClarityBenchmark.chances", "ClarityBenchmark.bareOilLoad", 12_000.0);
+    CLARITY_CHANCES("ClarityBenchmark.chances", "ClarityBenchmark.bareOilLoad", 12_000.0),
+    /** Six oils in whole drops take no longer than half of trying every number of drops of three. */
+    WHOLE_DROPS("DropsBenchmark.sixOils", "DropsBenchmark.threeOilsOneByOne", 0.5);
 
     private final String ours;
     private final String yardstick;

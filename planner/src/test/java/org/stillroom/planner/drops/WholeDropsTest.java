@@ -129,17 +129,15 @@ class WholeDropsTest {
         }
     }
 
-    /** The goal is 50 ms for six oils; ten times that fails here, so that a busy machine does not. */
+    /** How long it takes is measured by a benchmark, not here. */
     @Test
-    void sixOilsTakeNoTime() {
+    void sixOilsAreFoundTheBestFirst() {
         Essence six =
                 essence(new double[] {12, 7, 5, 3, 2, 1.3}, new double[] {18.9, 21, 25, 20, 24.7, 27.5}, 0.8, 0.02, 10);
-        WholeDrops.choices(six, 5);
-        long start = System.nanoTime();
-        List<Choice> choices = WholeDrops.choices(six, 5);
-        double milliseconds = (System.nanoTime() - start) / 1e6;
-        assertThat(choices).hasSize(5);
-        assertThat(milliseconds).isLessThan(500.0);
+        assertThat(WholeDrops.choices(six, 5))
+                .hasSize(5)
+                .allMatch(Choice::toleranceKept)
+                .isSortedAccordingTo(Choice.BETTER_FIRST);
     }
 
     @Test
