@@ -1,6 +1,8 @@
 package org.stillroom.studio.wording;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -54,8 +56,8 @@ final class Search {
     /**
      * Returns what stands for a value in the other language, or null when the placeholder does not take it.
      *
-     * @param blank a digit takes a number or several with commas between, a capital numbers and phrases of the book, u to z a phrase of the book or
-     *     else the text as it stands, a to t the text as it stands
+     * @param blank a digit takes a number or several with commas between, a capital numbers and phrases of the book, u to z a phrase of
+     *     the book, several with commas between, or else the text as it stands, a to t the text as it stands
      */
     @Nullable
     String value(char blank, String text) {
@@ -69,6 +71,23 @@ final class Search {
             return Stream.of(text.split(", ")).map(marked).collect(Collectors.joining("; "));
         }
         String phrase = Character.isDigit(blank) ? null : phrase(text);
+        if (phrase == null && Character.isLowerCase(blank)) {
+            phrase = eachOf(text);
+        }
         return phrase == null && Character.isLowerCase(blank) ? text : phrase;
+    }
+
+    /** Returns a list of phrases with each of them in the other language; null where it is no list, or one is not in the book. */
+    private @Nullable String eachOf(String text) {
+        String[] parts = text.split(", ");
+        List<String> said = new ArrayList<>();
+        for (String part : parts) {
+            String phrase = parts.length > 1 && !part.isEmpty() ? phrase(part) : null;
+            if (phrase == null) {
+                return null;
+            }
+            said.add(phrase);
+        }
+        return String.join(", ", said);
     }
 }

@@ -10,6 +10,7 @@ import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.stillroom.studio.usecase.shelf.ShelfLots;
 
 /** How phrases of the book are found and put. */
 class PhrasebookTest {
@@ -49,6 +50,17 @@ class PhrasebookTest {
                 .hasValue("Bei 20 °C ist es milchig: 2,5; 3; 0,25 g cloudy zu viel.");
         assertThat(put("clouding", "cloudy; from cloudy")).hasValue("milchig; von milchig");
         assertThat(put("clouding", "cloudy; from Ms 4.7")).hasValue("milchig; von Ms 4.7");
+        assertThat(put("clouding", "cloudy; from cloudy, a")).hasValue("milchig; von milchig, das Eigene");
+        assertThat(put("clouding", "cloudy; from cloudy, Ms 4.7")).hasValue("milchig; von cloudy, Ms 4.7");
+    }
+
+    /** German tables may name kinds in German, so that the kinds are told in German. */
+    @Test
+    void theKindsOfTheShelfAreToldInGerman() {
+        String kinds = String.join(", ", ShelfLots.kinds());
+        assertThat(GERMAN.told("field-choice", "Known kinds are " + kinds + ".").text())
+                .startsWith("Bekannt sind: Spirituose, Wein, Likör, ätherisches Öl")
+                .doesNotContain("plant", "bottles", "stoppers", "sugar");
     }
 
     @Test
