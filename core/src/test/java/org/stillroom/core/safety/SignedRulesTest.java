@@ -72,7 +72,7 @@ class SignedRulesTest {
     @Test
     void eachRowThatIsAddedChangedOrRemovedIsShown() {
         List<String> rows = rows(RuleTable.DUTY);
-        rows.set(1, rows.get(1).replace("32.79", "33.99"));
+        rows.set(1, rows.get(1).replace("33.99", "35.10"));
         String removed = rows.remove(5);
         rows.add("Elsewhere,1.2,100,9.50,EUR,2026,made up,read");
         RuleChanges changes = changes(RuleTable.DUTY, rows);
@@ -83,7 +83,7 @@ class SignedRulesTest {
                 .containsExactly("CHANGED United Kingdom, 22", "ADDED Elsewhere, 1.2", "REMOVED Australia, 10");
         assertThat(changes.rows().get(0).differences())
                 .containsOnlyKeys("per_litre_of_pure_alcohol")
-                .containsValue(new RuleChanges.Difference("32.79", "33.99"));
+                .containsValue(new RuleChanges.Difference("33.99", "35.10"));
         assertThat(changes.loud()).isEmpty();
         TableSet taken = changes.file().takenInto(TableSet.SHIPPED);
         assertThat(Duty.of(taken, 40.0, 1000.0))

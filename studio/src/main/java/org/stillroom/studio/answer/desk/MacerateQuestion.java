@@ -86,7 +86,7 @@ final class MacerateQuestion extends DeskQuestion {
                         .in(KNOWN),
                 new Part(
                                 "sort",
-                                "of a plant that no table has, such as fresh-fruit, fresh-peel, fresh-herb, dried-leaf, dried-root",
+                                "of a plant that no table has, such as fresh-fruit, dried-fruit, fresh-peel, dried-leaf, dried-root",
                                 null,
                                 Part.Form.NAMED_TEXTS)
                         .in(KNOWN),

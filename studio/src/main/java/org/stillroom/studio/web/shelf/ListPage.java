@@ -5,8 +5,10 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.stillroom.core.safety.Grounds;
 import org.stillroom.studio.store.HistoryEntry;
 import org.stillroom.studio.usecase.shelf.LotOnShelf;
+import org.stillroom.studio.usecase.shelf.MakersGrounds;
 import org.stillroom.studio.usecase.shelf.ShelfBoard;
 import org.stillroom.studio.usecase.shelf.StarterBottles;
 import org.stillroom.studio.usecase.shelf.TakenBy;
@@ -57,6 +59,7 @@ public final class ListPage {
 
     private List<Board> boards(List<LotOnShelf> lots, String seek, String sort, Shown shown) {
         List<TakenBy> taken = desk.taken();
+        Grounds grounds = MakersGrounds.of(desk.store());
         List<Board> boards = new ArrayList<>();
         for (ShelfBoard board : ShelfBoard.values()) {
             List<LotOnShelf> on = lots.stream()
@@ -66,7 +69,7 @@ public final class ListPage {
                 continue;
             }
             List<LotRow> rows = on.stream()
-                    .map(lot -> LotRow.of(lot, lots, taken, shown))
+                    .map(lot -> LotRow.of(lot, lots, taken, grounds, shown))
                     .filter(row -> row.answers(seek))
                     .filter(row -> sort.isEmpty() || sort.equals(board.key()))
                     .toList();

@@ -28,6 +28,7 @@ import org.stillroom.studio.usecase.learn.LearnOffsets;
 import org.stillroom.studio.usecase.learn.TakeOffset;
 import org.stillroom.studio.usecase.shelf.LotFacts;
 import org.stillroom.studio.usecase.shelf.LotOnShelf;
+import org.stillroom.studio.usecase.shelf.MakersGrounds;
 import org.stillroom.studio.usecase.shelf.ReadInstrument;
 import org.stillroom.studio.usecase.shelf.ReadLot;
 import org.stillroom.studio.usecase.shelf.RecipesTaking;
@@ -105,7 +106,7 @@ public final class LotPages {
         List<TakenBy> taken = desk.taken();
         Map<String, Object> model = new HashMap<>();
         model.put("lot", lot);
-        model.put("row", LotRow.of(lot, lots, taken, shown));
+        model.put("row", LotRow.of(lot, lots, taken, MakersGrounds.of(desk.store()), shown));
         model.put("form", LotForm.of(typed, told.sheet() == null ? lot.problems() : told.problems(), visit.words()));
         model.put("sheetSent", told.sheet() != null);
         model.put("facts", facts(lot, shown));

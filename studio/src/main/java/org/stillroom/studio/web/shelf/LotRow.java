@@ -5,7 +5,11 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.plan.LookAlikes;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.safety.ByName;
+import org.stillroom.core.safety.Grounds;
 import org.stillroom.studio.store.Lot;
 import org.stillroom.studio.usecase.shelf.LotOnShelf;
 import org.stillroom.studio.usecase.shelf.LotState;
@@ -18,6 +22,7 @@ import org.stillroom.studio.usecase.shelf.TakenBy;
  * @param level how the vessel is drawn
  * @param left null when it is not known
  * @param state null when there is nothing to say
+ * @param stops why it must not go into a drink at all
  * @param alike names of other dropper bottles that are easily mistaken for it, with commas between; empty where there are none
  * @param search what it is found by besides what is shown
  */
@@ -28,8 +33,12 @@ public record LotRow(
         Level level,
         Shown.@Nullable Figure left,
         Shown.@Nullable State state,
+        List<Finding> stops,
         String alike,
         String search) {
+    public LotRow {
+        stops = List.copyOf(stops);
+    }
 
     /**
      * A vessel drawn to its level.
@@ -56,9 +65,10 @@ public record LotRow(
         }
     }
 
-    static LotRow of(LotOnShelf lot, List<LotOnShelf> lots, List<TakenBy> taken, Shown shown) {
+    static LotRow of(LotOnShelf lot, List<LotOnShelf> lots, List<TakenBy> taken, Grounds grounds, Shown shown) {
         Optional<LotState> state = LotState.of(lot, lots, taken);
         Lot it = lot.lot();
+        Ingredient ingredient = lot.ingredient();
         String search = String.join(
                 " ",
                 it.sheet().kind(),
@@ -71,6 +81,7 @@ public record LotRow(
                 Level.of(it),
                 Stock.isKnown(it) ? shown.stock(Stock.left(it)) : null,
                 shown.state(state).orElse(null),
+                ingredient == null ? List.of() : ByName.stops(ingredient, grounds),
                 alike(lot, lots),
                 search);
     }

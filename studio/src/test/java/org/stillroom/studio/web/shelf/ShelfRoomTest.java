@@ -352,6 +352,15 @@ class ShelfRoomTest {
         assertThat(get("/shelf/match?want=moon+dust%3D90mg").statusCode()).isEqualTo(422);
     }
 
+    @Test
+    void aBottleThatNobodyIsToDrinkOfSaysSoOnTheShelfAndOnItsPage() throws Exception {
+        put("name", "lemon oil", "kind", "essential oil", "left", "10 ml");
+        assertThat(get("/shelf").body()).doesNotContain("Stop:");
+        Lot oleander = put("name", "Oleanderöl", "kind", "essential oil", "left", "5 ml");
+        assertThat(get("/shelf").body()).containsOnlyOnce("Stop: poisonous.");
+        assertThat(get("/shelf/lots/" + oleander.id()).body()).contains("cardiac glycosides");
+    }
+
     private static final String ESSENCE =
             "title=Winter&by=mass&oils.0.oil=lemon&oils.0.parts=10&oils.0.drop=20.5%20mg&oils.1.oil=black+pepper"
                     + "&oils.1.parts=3&oils.1.drop=23%20mg&oils.2.oil=laurel&oils.2.parts=2&together=0.4%20g%2FL"
