@@ -134,6 +134,9 @@ public final class Planner {
         boolean reached = true;
         if (!solution.reached()) {
             Shortfall shortfall = new Shortfall(recipe, problem, balances.ingredients());
+            if (!shortfall.leavesLiquid()) {
+                return new Planning.Refused(List.of(Shortfall.noLiquid()));
+            }
             solution = shortfall.nearest();
             reached = shortfall.isWithinDoubt();
             findings.addAll(shortfall.findings());

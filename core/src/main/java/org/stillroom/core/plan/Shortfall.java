@@ -36,6 +36,21 @@ final class Shortfall {
         return nearest;
     }
 
+    /** Returns whether any liquid is left at all: doses per litre that fill more than a litre leave none. */
+    boolean leavesLiquid() {
+        return nearest.millilitres() > 0.0;
+    }
+
+    static Finding noLiquid() {
+        return Finding.of(
+                "target-out-of-reach",
+                Severity.STOP,
+                "target",
+                "cannot be reached",
+                "Nothing can be made so: what is dosed per litre fills more than a litre by itself.",
+                "Dose less per litre.");
+    }
+
     /** Returns whether the nearest lies beside the target by less than can be measured. */
     boolean isWithinDoubt() {
         return problem.isMetWithinDoubt(nearest);

@@ -5,6 +5,7 @@ import static org.stillroom.core.plan.Kitchen.finding;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.recipe.SugarBasis;
@@ -144,6 +145,20 @@ class ShortfallTest {
                 "With these lines 1000.0 mL, 20.00 % vol and 100.0 to 120.0 g/L sugar as dissolved cannot be reached together; "
                         + "the nearest is 1000.0 mL, 0.00 % vol and 0.0 g/L sugar as dissolved.",
                 "No single change of a target, a strength or an amount does it: change two, or free a line.");
+    }
+
+    @Test
+    void dosesThatFillMoreThanALitreLeaveNothingToMake() {
+        Kitchen kitchen = new Kitchen()
+                .volume("1 L")
+                .strength("30 %")
+                .ingredient(Ingredient.named("lemon oil", Kind.ESSENTIAL_OIL))
+                .dose("lemon oil", "2000 g/L")
+                .free("spirit 96 %", "water");
+        assertThat(kitchen.refused())
+                .extracting(Finding::message)
+                .containsExactly(
+                        "Nothing can be made so: what is dosed per litre fills more than a litre by itself.");
     }
 
     @Test

@@ -5,7 +5,6 @@ import java.util.List;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Workings;
-import org.stillroom.core.safety.Grounds;
 import org.stillroom.planner.drops.Choice;
 import org.stillroom.planner.drops.PreDilution;
 import org.stillroom.studio.answer.EssenceFields;
@@ -15,12 +14,16 @@ import org.stillroom.studio.recipefile.EssenceSheet;
 import org.stillroom.studio.usecase.Impossible;
 import org.stillroom.studio.usecase.essence.OpenEssence;
 import org.stillroom.studio.usecase.essence.PlanEssence;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** Plans an essence file in whole drops. */
 final class EssenceCommand extends Subcommand {
     @Parameters(index = "0", paramLabel = "FILE", description = "the essence file")
     private Path file = Path.of("");
+
+    @Mixin
+    private HouseOptions house = new HouseOptions();
 
     @Override
     protected Answer answer(Workings workings) {
@@ -33,7 +36,7 @@ final class EssenceCommand extends Subcommand {
         }
         EssenceSheet sheet = ((EssenceReading.Understood) reading).sheet();
         try {
-            return new Planned(PlanEssence.answer(sheet, Grounds.SHIPPED, workings));
+            return new Planned(PlanEssence.answer(sheet, house.grounds(), workings));
         } catch (Impossible impossible) {
             throw new Refusal(
                     Exit.WRONG_INPUT,

@@ -2,24 +2,17 @@ package org.stillroom.studio.cli;
 
 import java.nio.file.Path;
 import java.util.function.UnaryOperator;
-import org.jspecify.annotations.Nullable;
 import org.stillroom.core.plan.Plan;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.core.safety.Grounds;
 import org.stillroom.core.safety.LotAnalyses;
-import org.stillroom.studio.store.DataFolder;
 import org.stillroom.studio.usecase.WorkedPlan;
-import org.stillroom.studio.usecase.shelf.MakersGrounds;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 
 /** What is known of the lots that are poured, as options: what a studio keeps of them, and files of analyses. */
 final class LotsOptions {
-    @Option(
-            names = "--data",
-            paramLabel = "DIR",
-            description = "go by what a studio in this folder keeps too: analyses of its lots, rules of its house")
-    private @Nullable Path data;
+    @Mixin
+    private StudioGrounds studio = new StudioGrounds();
 
     @Mixin
     private AnalysisFiles analyses = new AnalysisFiles();
@@ -47,7 +40,7 @@ final class LotsOptions {
      * @throws Refusal when anything is not there or not understood
      */
     Grounds grounds() {
-        Grounds kept = data == null ? Grounds.SHIPPED : StudioFolder.ask(DataFolder.chosenOr(data), MakersGrounds::of);
+        Grounds kept = studio.grounds();
         return kept.with(kept.analyses().and(LotAnalyses.of(analyses.read())));
     }
 }

@@ -2,6 +2,7 @@ package org.stillroom.studio.usecase;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.aroma.Material;
@@ -48,6 +49,7 @@ public final class WeighDrops {
      * @param own the maker's dropper by its drop of water, or null; other drops follow by their surface tension
      * @param dose an amount to restate, or null
      * @param batch the finished liquid that the dose goes into, or null
+     * @param grounds what an oil is judged on
      */
     public record Asked(
             DropLiquid liquid,
@@ -55,7 +57,8 @@ public final class WeighDrops {
             @Nullable DropWeighings weighings,
             @Nullable OwnDropper own,
             @Nullable Amount dose,
-            @Nullable Volume batch) {}
+            @Nullable Volume batch,
+            Grounds grounds) {}
 
     /**
      * The drop.
@@ -190,7 +193,7 @@ public final class WeighDrops {
         List<Finding> findings = new ArrayList<>();
         DropLiquid liquid = asked.liquid();
         if (asked.oil() != null) {
-            OilLimits.told(List.of(asked.oil()), Grounds.SHIPPED).forEach(each -> findings.add(weighedOnly(each)));
+            OilLimits.told(List.of(asked.oil()), asked.grounds()).forEach(each -> findings.add(weighedOnly(each)));
         }
         if (asked.weighings() != null) {
             findings.addAll(ofWeighings(liquid, asked.weighings()));
@@ -206,6 +209,10 @@ public final class WeighDrops {
         if (dose != null && dose.milligramsPerLitre() != null) {
             double gramsPerLitre = dose.milligramsPerLitre().value() / 1000.0;
             Slips.ofDose(liquid.name(), asked.dose(), gramsPerLitre).ifPresent(findings::add);
+            if (asked.oil() != null && gramsPerLitre > 0.0) {
+                HouseAmounts.of(Map.of(asked.oil(), gramsPerLitre), asked.grounds())
+                        .forEach(each -> findings.add(weighedOnly(each)));
+            }
         }
         return findings;
     }

@@ -24,7 +24,7 @@ public final class Rooms {
                 new ComposeRoom(store),
                 new MakeRoom(store),
                 new RestRoom(store),
-                new TablesRoom(),
+                new TablesRoom(store),
                 new SettingsRoom(store, folder),
                 new ClarityRoom(store),
                 new SafetyRoom(store),

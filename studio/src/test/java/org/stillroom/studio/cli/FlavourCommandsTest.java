@@ -191,6 +191,38 @@ class FlavourCommandsTest {
     }
 
     @Test
+    void essenceAndDropsKeepToTheRulesOfTheHouseFromAFileAndOfAStudio() throws IOException {
+        Path rules = Files.writeString(
+                folder.resolve("house.txt"),
+                "no laurel oil because it overpowers\nat most 0.3 g/L oil\nat most 1 mg/L thujone\n");
+        String essence = "essence ../examples/essences/bay-pepper-lemon.yml";
+        Desk.Run run = Desk.type(essence + " --json --house-rules " + rules);
+        assertThat(run.exit()).isEqualTo(1);
+        // 0.40 g/L of oils are asked together
+        assertThat(run.json().get("findings").findValuesAsString("message"))
+                .anyMatch(message -> message.contains("laurel is what it names"))
+                .anyMatch(message -> message.contains("400 mg/L of the drink; the limit is at most 300 mg/L"));
+        JsonNode dose = Desk.ask("drops --liquid sage~oil --dose 40mg/L --house-rules " + rules)
+                .json();
+        assertThat(rules(dose)).contains("house-rule");
+        assertThat(rules(Desk.ask("drops --liquid sage~oil --dose 1mg/L --house-rules " + rules)
+                        .json()))
+                .doesNotContain("house-rule");
+        assertThat(rules(Desk.ask("drops --liquid laurel --house-rules " + rules).json()))
+                .contains("house-rule");
+        assertThat(Desk.type("drops --liquid sage~oil --dose 2000g/L --house-rules " + rules)
+                        .out())
+                .containsPattern("could\\s+not\\s+be\\s+judged");
+        Path data = folder.resolve("studio");
+        try (Store store = Store.open(new DataFolder(data))) {
+            store.rules().writeHouse("no laurel oil", 0, "house-1");
+        }
+        assertThat(Desk.type(essence + " --data " + data).out()).contains("laurel is what it", "no laurel oil");
+        assertThat(rules(Desk.ask("drops --liquid laurel --data " + data).json()))
+                .contains("house-rule");
+    }
+
+    @Test
     void aDoseOfFewerThanFiveDropsIsSaidToBeTooSmallToRepeat() {
         String few = Desk.type("drops --liquid lemon~oil --dose 2drops").out();
         assertThat(few).containsPattern("Half a drop is 25 %").containsPattern("1 g made up to 10\\s+g");

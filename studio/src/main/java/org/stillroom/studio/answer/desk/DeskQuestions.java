@@ -1,6 +1,7 @@
 package org.stillroom.studio.answer.desk;
 
 import java.util.List;
+import java.util.Optional;
 import org.stillroom.core.safety.Grounds;
 import org.stillroom.studio.usecase.MatchOils;
 
@@ -13,7 +14,24 @@ public final class DeskQuestions {
         return new MatchQuestion(shelf, grounds);
     }
 
+    /** Returns the question what a drop weighs, of an oil that is judged on these grounds. */
+    public static DeskQuestion ofDrops(Grounds grounds) {
+        return new DropsQuestion(grounds);
+    }
+
+    /** Returns them as they are asked where there is no studio. */
     public static List<DeskQuestion> all() {
+        return all(Grounds.SHIPPED);
+    }
+
+    /** Returns the one of a name, in a studio that judges on these grounds. */
+    public static Optional<DeskQuestion> named(String name, Grounds grounds) {
+        return all(grounds).stream()
+                .filter(question -> question.name().equals(name))
+                .findFirst();
+    }
+
+    private static List<DeskQuestion> all(Grounds grounds) {
         return List.of(
                 new LiquidQuestion(),
                 new StrengthQuestion(),
@@ -23,14 +41,14 @@ public final class DeskQuestions {
                 new FortifyQuestion(),
                 new SyrupQuestion(),
                 new AcidQuestion(),
-                new DropsQuestion(),
+                new DropsQuestion(grounds),
                 new MaterialsQuestion(),
                 new MacerateQuestion(),
                 new ExtractQuestion(),
                 new CombineQuestion(),
                 new LadderQuestion(),
                 new StillQuestion(),
-                new MatchQuestion(List.of(), Grounds.SHIPPED),
+                new MatchQuestion(List.of(), grounds),
                 new CalibrateQuestion(),
                 new ReadingsQuestion(null),
                 new ResidueQuestion(),

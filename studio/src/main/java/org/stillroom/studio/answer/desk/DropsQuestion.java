@@ -18,6 +18,7 @@ import org.stillroom.core.quantity.Strength;
 import org.stillroom.core.quantity.Understanding;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.core.safety.Grounds;
 import org.stillroom.studio.answer.Told;
 import org.stillroom.studio.answer.Told.Name;
 import org.stillroom.studio.usecase.WeighDrops;
@@ -26,6 +27,13 @@ import org.stillroom.studio.usecase.WeighDrops.Found;
 /** Tells what a drop weighs and how many make a millilitre. */
 final class DropsQuestion extends DeskQuestion {
     private static final int MOST_DECIMALS = 7;
+
+    private final Grounds grounds;
+
+    /** Makes the question of oils that are judged on these grounds. */
+    DropsQuestion(Grounds grounds) {
+        this.grounds = grounds;
+    }
 
     @Override
     public String name() {
@@ -103,7 +111,8 @@ final class DropsQuestion extends DeskQuestion {
                                 .map(drop -> new OwnDropper("dropper", drop, 0.0))
                                 .orElse(null),
                         dose.orElse(null),
-                        batch.orElse(null)),
+                        batch.orElse(null),
+                        grounds),
                 workings);
         Told told = new Told("Drops of " + liquid.orElseThrow().name())
                 .put(new Name("drop_mass_mg", "a drop weighs", "mg", 1), found.dropMass())

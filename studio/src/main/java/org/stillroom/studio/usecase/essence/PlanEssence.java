@@ -2,6 +2,7 @@ package org.stillroom.studio.usecase.essence;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -22,6 +23,7 @@ import org.stillroom.planner.drops.OilDrop;
 import org.stillroom.planner.drops.PreDilution;
 import org.stillroom.planner.drops.WholeDrops;
 import org.stillroom.studio.recipefile.EssenceSheet;
+import org.stillroom.studio.usecase.HouseAmounts;
 import org.stillroom.studio.usecase.Impossible;
 
 /** Plans an essence in whole drops: how large to make it so that proportions, doses and drops come out even. */
@@ -113,10 +115,13 @@ public final class PlanEssence {
             findings.add(EssenceFindings.byRule(oils.byRule()));
         }
         findings.addAll(oils.densities());
+        Map<String, Double> inDrink = new LinkedHashMap<>();
         for (OilDrop oil : oils.drops()) {
             double gramsPerLitre = oil.part() * sheet.together().grams();
             Slips.ofDose(oil.name(), null, gramsPerLitre).ifPresent(findings::add);
+            inDrink.merge(oil.name(), gramsPerLitre, Double::sum);
         }
+        findings.addAll(HouseAmounts.of(inDrink, grounds));
         double perBatch = sheet.together().grams() * sheet.batch().litres();
         Essence asked = new Essence(
                 oils.drops(), perBatch, dose(), sheet.mark().millilitres(), sheet.tolerance() / 100.0, sheet.batches());

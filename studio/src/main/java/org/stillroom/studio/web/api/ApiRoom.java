@@ -20,7 +20,7 @@ public final class ApiRoom implements Room {
 
     public ApiRoom(Store store) {
         RecipeTexts texts = new RecipeTexts(store);
-        List<Operation> all = new ArrayList<>(DeskOperations.all());
+        List<Operation> all = new ArrayList<>(DeskOperations.all(texts::grounds));
         all.addAll(new GaugeOperations(texts, store.instruments()).all());
         all.addAll(new PlanOperations(texts).all());
         all.addAll(new ClarityOperations(texts).all());

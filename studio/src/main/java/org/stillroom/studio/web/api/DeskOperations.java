@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import org.stillroom.core.liquid.Figure;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.core.safety.Grounds;
 import org.stillroom.studio.answer.Fields;
 import org.stillroom.studio.answer.GuideFields;
 import org.stillroom.studio.answer.StepFields;
@@ -21,11 +23,16 @@ final class DeskOperations {
 
     private DeskOperations() {}
 
-    static List<Operation> all() {
+    /**
+     * Returns the questions as operations.
+     *
+     * @param grounds what the studio judges on when it is asked
+     */
+    static List<Operation> all(Supplier<Grounds> grounds) {
         List<Operation> all = new ArrayList<>();
         DeskQuestions.all().stream()
                 .filter(question -> !(question instanceof ReadingsQuestion)) // GaugeOperations asks it, of a recipe too
-                .map(DeskOperations::operation)
+                .map(question -> operation(question, grounds))
                 .forEach(all::add);
         all.add(Operation.of(
                         Operation.Method.GET,
@@ -47,13 +54,14 @@ final class DeskOperations {
         return all;
     }
 
-    private static Operation operation(DeskQuestion question) {
+    private static Operation operation(DeskQuestion question, Supplier<Grounds> grounds) {
         return Operation.of(
                         Operation.Method.POST,
                         "/" + question.name(),
                         question.name(),
                         question.summary(),
-                        call -> answer(question, call.body()))
+                        call -> answer(
+                                DeskQuestions.named(question.name(), grounds.get()).orElse(question), call.body()))
                 .takes(
                         Schemas.question(Schemas.parts(question.parts())
                                 .maybe(EXPLAIN, Schemas.flag("answer with each step of the computation and its source"))

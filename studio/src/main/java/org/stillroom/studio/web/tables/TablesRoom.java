@@ -4,6 +4,8 @@ import io.javalin.http.NotFoundResponse;
 import java.util.Map;
 import org.stillroom.studio.answer.desk.DeskQuestion;
 import org.stillroom.studio.answer.desk.DeskQuestions;
+import org.stillroom.studio.store.Store;
+import org.stillroom.studio.usecase.shelf.MakersGrounds;
 import org.stillroom.studio.web.frame.Doors;
 import org.stillroom.studio.web.frame.Room;
 import org.stillroom.studio.web.frame.Visit;
@@ -11,6 +13,12 @@ import org.stillroom.studio.wording.Words;
 
 /** The questions at the desk. Each is a form that is asked by its address, so that an answer can be kept and handed on as a link. */
 public final class TablesRoom implements Room {
+    private final Store store;
+
+    public TablesRoom(Store store) {
+        this.store = store;
+    }
+
     @Override
     public String key() {
         return "tables";
@@ -38,9 +46,7 @@ public final class TablesRoom implements Room {
     }
 
     private void ask(Visit visit) {
-        DeskQuestion question = DeskQuestions.all().stream()
-                .filter(each -> each.name().equals(visit.part("question")))
-                .findFirst()
+        DeskQuestion question = DeskQuestions.named(visit.part("question"), MakersGrounds.of(store))
                 .orElseThrow(NotFoundResponse::new);
         AskingPage.show(
                 visit,

@@ -101,6 +101,14 @@ class ApiRoomTest {
     }
 
     @Test
+    void theDeskJudgesByTheRulesOfTheStudiosHouse() throws Exception {
+        String laurel = "{\"liquid\": \"laurel\"}";
+        assertThat(program.post("/drops", laurel).body()).doesNotContain("house-rule");
+        program.send("PUT", "/house-rules", "{\"rules\": \"no laurel oil\"}", "If-Match", "\"0\"");
+        assertThat(program.post("/drops", laurel).body()).contains("house-rule", "laurel is what it names");
+    }
+
+    @Test
     void theBodyIsJsonAndNotTooLarge() throws Exception {
         assertThat(program.post("/liquid", "ethanol=300", "Content-Type", "text/plain")
                         .status())
