@@ -26,7 +26,7 @@ public record PreDilution(List<Dilution> dilutions, Choice choice) {
      *
      * @param oil its place in what was asked
      * @param oneIn parts of the dilution to one of oil, by mass: 10 or 100
-     * @param drops of neat oil that go into it
+     * @param drops of neat oil that go into it, {@value #FEWEST} or more: its strength is no surer than these can be counted
      * @param spirit g of strong spirit that they are made up with
      */
     public record Dilution(int oil, int oneIn, int drops, double spirit) {
@@ -110,7 +110,7 @@ public record PreDilution(List<Dilution> dilutions, Choice choice) {
             if (times > 1) {
                 double drop = essence.oils().get(i).gramsPerDrop();
                 double needed = Math.max(LEAST_GRAMS, choice.drops().get(i) * spiritDrop);
-                int drops = (int) Math.ceil(needed / times / drop - 1e-9);
+                int drops = Math.max(FEWEST, (int) Math.ceil(needed / times / drop - 1e-9));
                 dilutions.add(new Dilution(i, times, drops, drops * drop * (times - 1)));
             }
         }

@@ -169,6 +169,7 @@ class WholeDropsTest {
                 assertThat(diluted.dilutions())
                         .as("seed 11, run " + run)
                         .allMatch(each -> each.oneIn() == 10 || each.oneIn() == 100)
+                        .allMatch(each -> each.drops() >= 5, "made of five drops of the oil or more")
                         .extracting(each -> diluted.choice().drops().get(each.oil()))
                         .allMatch(drops -> drops >= 5 && drops <= 60);
             }

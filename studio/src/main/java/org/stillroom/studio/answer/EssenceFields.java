@@ -42,7 +42,8 @@ public final class EssenceFields {
                     new Fields()
                             .putCount("batches", manifold.batches())
                             .putNumbers("drops", manifold.drops())
-                            .put("worst_error_percent", 100.0 * manifold.worstError()));
+                            .put("worst_error_percent", 100.0 * manifold.worstError())
+                            .putNumbers("errors_percent", errors(manifold)));
         }
         PreDilution diluted = found.preDilution();
         if (diluted == null) {
@@ -61,16 +62,16 @@ public final class EssenceFields {
                 .put("worst_error_percent", 100.0 * made.choice().worstError())
                 .put("left_over_ml", made.choice().leftOver())
                 .put("tolerance_kept", made.choice().toleranceKept())
-                .putNumbers(
-                        "errors_percent",
-                        made.choice().errors().stream()
-                                .map(error -> 100.0 * error)
-                                .toList())
+                .putNumbers("errors_percent", errors(made.choice()))
                 .put("oils_mg", 1000.0 * made.choice().grams())
                 .put("essence_ml", made.essence())
                 .put("strength_vol_percent", made.strength())
                 .putNumbers("oils_g_per_l", made.oils())
                 .put("constituents", constituents(made.constituents()));
+    }
+
+    private static List<Double> errors(Choice choice) {
+        return choice.errors().stream().map(error -> 100.0 * error).toList();
     }
 
     /** Returns the constituents that are worth a line, g/L by their names, the largest first. */
@@ -112,6 +113,7 @@ public final class EssenceFields {
         return new Fields()
                 .put("dilutions", dilutions)
                 .putNumbers("drops", diluted.choice().drops())
-                .put("worst_error_percent", 100.0 * diluted.choice().worstError());
+                .put("worst_error_percent", 100.0 * diluted.choice().worstError())
+                .putNumbers("errors_percent", errors(diluted.choice()));
     }
 }

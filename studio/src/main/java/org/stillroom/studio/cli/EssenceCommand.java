@@ -1,11 +1,16 @@
 package org.stillroom.studio.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.planner.drops.Choice;
+import org.stillroom.planner.drops.OilDrop;
 import org.stillroom.planner.drops.PreDilution;
 import org.stillroom.studio.answer.EssenceFields;
 import org.stillroom.studio.answer.Fields;
@@ -71,6 +76,7 @@ final class EssenceCommand extends Subcommand {
             page.paragraph("Drops for " + Figure.decimals(found.batch() / 1000.0, 2) + " L at a time; each takes "
                     + Figure.decimals(found.asked().dose(), 2) + " mL of the essence.");
             if (!found.choices().isEmpty()) {
+                page.paragraph(order());
                 page.table(table());
                 page.blank();
                 page.heading("In the first of them, g/L");
@@ -82,16 +88,14 @@ final class EssenceCommand extends Subcommand {
                 page.blank();
                 page.heading("For the fewest batches at once");
                 page.paragraph(drops(manifold) + " drops are an essence for " + manifold.batches() + " batches, "
-                        + Figure.decimals(found.asked().dose(), 2) + " mL for each; worst off by "
-                        + Figure.decimals(100.0 * manifold.worstError(), 1) + " %.");
+                        + Figure.decimals(found.asked().dose(), 2) + " mL for each.");
             }
             PreDilution diluted = found.preDilution();
             if (diluted != null) {
                 page.blank();
                 page.heading("For a single batch, with a dilution first");
                 diluted.dilutions().forEach(each -> page.paragraph(words(each)));
-                page.paragraph("Then " + drops(diluted.choice()) + " drops; worst off by "
-                        + Figure.decimals(100.0 * diluted.choice().worstError(), 1) + " %.");
+                page.paragraph("Then " + drops(diluted.choice()) + " drops.");
             }
             found.findings().stream()
                     .filter(finding -> finding.severity() != Severity.STOP)
@@ -103,29 +107,40 @@ final class EssenceCommand extends Subcommand {
             page.finding(finding);
         }
 
+        /** Returns the choices side by side, so that however many oils there are it fits the screen. */
         private Table table() {
-            Table table = new Table();
-            found.asked().oils().forEach(oil -> table.figure(oil.name()));
-            table.figure("batches")
-                    .figure("carrier mL")
-                    .figure("% vol with oils")
-                    .figure("worst off %")
-                    .figure("left over mL");
-            for (PlanEssence.Made made : found.choices()) {
-                Choice choice = made.choice();
-                String[] cells = new String[found.asked().oils().size() + 5];
-                int at = 0;
-                for (int count : choice.drops()) {
-                    cells[at++] = Integer.toString(count);
-                }
-                cells[at++] = Integer.toString(choice.batches());
-                cells[at++] = Figure.decimals(made.carrier(), 2);
-                cells[at++] = Figure.decimals(made.strength(), 1);
-                cells[at++] = Figure.decimals(100.0 * choice.worstError(), 1);
-                cells[at] = Figure.decimals(choice.leftOver(), 2);
-                table.row(cells);
+            Table table = new Table().text("drops (off by)");
+            for (int i = 0; i < found.choices().size(); i++) {
+                table.figure(i == 0 ? "best" : (i + 1) + ".");
             }
+            List<OilDrop> oils = found.asked().oils();
+            for (int oil = 0; oil < oils.size(); oil++) {
+                int its = oil;
+                row(table, oils.get(oil).name(), made -> counted(made.choice(), its));
+            }
+            row(table, "batches", made -> Integer.toString(made.choice().batches()));
+            row(table, "carrier, mL", made -> Figure.decimals(made.carrier(), 2));
+            row(table, "% vol with oils", made -> Figure.decimals(made.strength(), 1));
+            row(
+                    table,
+                    "worst off, %",
+                    made -> Figure.decimals(100.0 * made.choice().worstError(), 1));
+            row(table, "left over, mL", made -> Figure.decimals(made.choice().leftOver(), 2));
             return table;
+        }
+
+        private void row(Table table, String name, Function<PlanEssence.Made, String> cell) {
+            List<String> cells = new ArrayList<>(List.of(name));
+            found.choices().forEach(made -> cells.add(cell.apply(made)));
+            table.row(cells.toArray(String[]::new));
+        }
+
+        private String order() {
+            String tolerance = Figure.decimals(100.0 * found.asked().tolerance(), 1) + " %";
+            return found.choices().get(0).choice().toleranceKept()
+                    ? "Best first: each oil within " + tolerance + ", then least left over by tenths of a mark, then fewest"
+                            + " batches."
+                    : "None keeps each oil within " + tolerance + ": the nearest to it first.";
         }
 
         private Table contents(PlanEssence.Made made) {
@@ -149,8 +164,15 @@ final class EssenceCommand extends Subcommand {
         }
 
         private static String drops(Choice choice) {
-            return String.join(
-                    " : ", choice.drops().stream().map(String::valueOf).toList());
+            return IntStream.range(0, choice.drops().size())
+                    .mapToObj(oil -> counted(choice, oil))
+                    .collect(Collectors.joining(" : "));
+        }
+
+        /** Returns the drops of an oil and how far its part of the essence is off, such as "7 (-0.6 %)". */
+        private static String counted(Choice choice, int oil) {
+            String off = Figure.decimals(100.0 * choice.errors().get(oil), 1);
+            return choice.drops().get(oil) + " (" + (off.startsWith("-") || off.equals("0.0") ? "" : "+") + off + " %)";
         }
     }
 }

@@ -131,7 +131,8 @@ final class RulesCommand extends Subcommand {
             if (!changes.rows().isEmpty()) {
                 page.table(table);
             }
-            page.paragraph(changes.same() + " rows stay as they are.");
+            page.paragraph(
+                    changes.same() == 1 ? "One row stays as it is." : changes.same() + " rows stay as they are.");
             loud(page);
             page.blank();
             page.paragraph(

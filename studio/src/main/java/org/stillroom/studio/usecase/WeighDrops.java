@@ -269,7 +269,7 @@ public final class WeighDrops {
         if (weighings.count() < FEW) {
             findings.add(note(
                     "few-drops",
-                    "A run of " + weighings.count() + " drops weighs little beside what a scale may be off by.",
+                    "A run of " + QuantityWords.metric(new Drops(weighings.count())) + " weighs little beside what a scale may be off by.",
                     "Count 20 to 50 drops into each run."));
         }
         strange(weighings, findings);

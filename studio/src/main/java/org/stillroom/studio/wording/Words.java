@@ -1,5 +1,7 @@
 package org.stillroom.studio.wording;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.text.DecimalFormatSymbols;
 import java.text.MessageFormat;
 import java.time.Instant;
@@ -52,6 +54,18 @@ public final class Words {
                 ResourceBundle.getBundle(BUNDLES + key.substring(0, key.indexOf('.')), language.locale(), ENGLISH_ELSE);
         String text = bundle.getString(key);
         return arguments.length == 0 ? text : new MessageFormat(text, language.locale()).format(arguments);
+    }
+
+    /**
+     * Returns how many of something there are: by the key, or where there is one of it by the key with ".one" behind it.
+     *
+     * @param count fills {0}
+     * @param others fill {1} …
+     */
+    public String counted(String key, long count, Object... others) {
+        List<Object> arguments = new ArrayList<>(List.of(others));
+        arguments.add(0, String.valueOf(count));
+        return say(count == 1 ? key + ".one" : key, arguments.toArray());
     }
 
     /**

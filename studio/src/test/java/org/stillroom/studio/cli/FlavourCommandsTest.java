@@ -167,9 +167,40 @@ class FlavourCommandsTest {
         assertThat(best.get("worst_error_percent").doubleValue()).isCloseTo(0.6, within(0.05));
         assertThat(best.get("left_over_ml").doubleValue()).isCloseTo(0.019, within(0.001));
         assertThat(answer.get("choices").get(1).get("drops").toString()).isEqualTo("[52,14,10]");
-        assertThat(Desk.type("essence ../examples/essences/bay-pepper-lemon.yml")
-                        .out())
-                .contains("For a single batch");
+        Desk.Run typed = Desk.type("essence ../examples/essences/bay-pepper-lemon.yml");
+        assertThat(typed.out())
+                .contains("For a single batch", "each oil within 2.0 %, then least left over")
+                .containsPattern("laurel +5 \\(\\+0\\.6 %\\) +10 \\(\\+0\\.6 %\\)");
+        assertThat(typed.out().lines()).allMatch(line -> line.length() <= 96);
+        assertThat(answer.get("manifold").get("errors_percent").get(2).doubleValue())
+                .isCloseTo(0.6, within(0.05));
+    }
+
+    @Test
+    void oneBatchIsCalledOne() throws IOException {
+        String text = Files.readString(Path.of("../examples/essences/bay-pepper-lemon.yml"));
+        Path one = Files.writeString(folder.resolve("one.yml"), text + "batches: 1\n");
+        Desk.Run run = Desk.type("essence " + one);
+        assertThat(run.out())
+                .containsPattern("up\\s+to\\s+1\\s+batch\\s")
+                .contains("None keeps each oil within 2.0 %")
+                .doesNotContainPattern("\\b1\\s+batches");
+    }
+
+    @Test
+    void twelveOilsFitTheScreen() throws IOException {
+        StringBuilder oils = new StringBuilder();
+        for (String oil : List.of("lemon", "caraway", "laurel", "coriander", "cardamom", "ginger", "black pepper", "anise",
+                "peppermint", "bergamot", "rosemary", "juniper")) {
+            oils.append("  - {oil: ").append(oil).append(", parts: 1, drop: 20 mg}\n");
+        }
+        Path many = Files.writeString(
+                folder.resolve("many.yml"),
+                "stillroom essence: 1\ntitle: Twelve\noils:\n" + oils
+                        + "by: mass\ntogether: 0.40 g/L\ncarrier: 96 %\ndose: 5 ml/L\nmarks: 0.1 ml\nbatch: 1 L\n");
+        Desk.Run run = Desk.type("essence " + many);
+        assertThat(run.out()).containsPattern("juniper +\\d+ \\(");
+        assertThat(run.out().lines()).allMatch(line -> line.length() <= 96);
     }
 
     @Test

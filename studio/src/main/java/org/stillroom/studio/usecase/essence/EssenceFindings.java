@@ -75,7 +75,9 @@ final class EssenceFindings {
                 "",
                 "",
                 "One batch would want " + wanted(asked) + " drops, and drops cannot be split.",
-                "Make the essence for " + best.batches() + " batches at once and dose it by the measure.");
+                best.batches() == 1
+                        ? "Take the whole drops that come nearest, or dilute the oil of fewest drops first."
+                        : "Make the essence for " + batches(best.batches()) + " at once and dose it by the measure.");
     }
 
     private static String wanted(Essence asked) {
@@ -93,7 +95,7 @@ final class EssenceFindings {
                 "",
                 "with a dilution alone",
                 "One batch would want " + wanted(asked) + " drops, and no whole ones come near for up to "
-                        + asked.mostBatches() + " batches at once.",
+                        + batches(asked.mostBatches()) + " at once.",
                 "Dilute first as it is told here; or allow more batches, or make a batch larger.");
     }
 
@@ -103,7 +105,7 @@ final class EssenceFindings {
                 Severity.CAUTION,
                 "tolerance",
                 "not kept",
-                "No essence for up to " + asked.mostBatches() + " batches keeps every oil within "
+                "No essence for up to " + batches(asked.mostBatches()) + " keeps every oil within "
                         + QuantityWords.fixed(100.0 * asked.tolerance(), 1) + " %; the nearest is off by "
                         + QuantityWords.fixed(100.0 * best.worstError(), 1) + " %.",
                 "Allow more batches or a wider tolerance, or dilute the oil of fewest drops first.");
@@ -122,6 +124,10 @@ final class EssenceFindings {
                 "Take a stronger carrier, or a larger dose of a weaker essence.",
                 null,
                 Source.CLARITY_MODEL);
+    }
+
+    static String batches(int count) {
+        return count + (count == 1 ? " batch" : " batches");
     }
 
     static String millilitres(double volume) {

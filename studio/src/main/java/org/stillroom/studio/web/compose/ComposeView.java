@@ -339,7 +339,11 @@ public record ComposeView(
 
     /** Returns how much of it somebody drinks a day, as it was settled. */
     public String serving() {
-        return words.say("compose.servings", words.plain(drinks().perDay()), words.plain(drinks().millilitres()));
+        double glasses = drinks().perDay();
+        return words.say(
+                glasses == 1.0 ? "compose.servings.one" : "compose.servings",
+                words.plain(glasses),
+                words.plain(drinks().millilitres()));
     }
 
     /** Returns the watched substances in what is made; nothing without a plan that makes something. */

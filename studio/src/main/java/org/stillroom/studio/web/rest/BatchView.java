@@ -85,7 +85,7 @@ public final class BatchView {
 
     /** Returns a forecast as a sentence. */
     public String told(Forecasts.Offer offer) {
-        return words.say("rest.offer." + offer.kind().name(), "" + days(offer), vessel(offer.of()));
+        return words.counted("rest.offer." + offer.kind().name(), days(offer), vessel(offer.of()));
     }
 
     /** Returns its days as they are taken, whole ones. */

@@ -35,8 +35,8 @@ public record LearntView(Learnt learnt, Map<String, String> names, Words words) 
                                 learnt.leftOut().stream().map(String::valueOf).toList()));
     }
 
-    public String batches() {
-        return "" + learnt.batches();
+    public int batches() {
+        return learnt.batches();
     }
 
     /** A bottle, and what is told of it. */

@@ -114,6 +114,13 @@ public record EssenceView(
                 words.amount(new Volume(there().asked().dose())));
     }
 
+    /** Returns why the first size is the first. */
+    public String order() {
+        return words.say(
+                there().choices().get(0).choice().toleranceKept() ? "essence.order" : "essence.orderNearest",
+                words.number(100.0 * there().asked().tolerance(), 1));
+    }
+
     public String error(double part) {
         return words.say("essence.error", words.number(100.0 * part, 1));
     }
@@ -124,12 +131,12 @@ public record EssenceView(
 
     /** Returns what the essence is like: volume, carrier, strength. */
     public String what(PlanEssence.Made made) {
-        return words.say(
+        return words.counted(
                 "essence.what",
+                made.choice().batches(),
                 millilitres(made.essence()),
                 millilitres(made.carrier()),
-                words.number(made.strength(), 1),
-                "" + made.choice().batches());
+                words.number(made.strength(), 1));
     }
 
     /**
