@@ -113,6 +113,16 @@ public record DropLiquid(
         return new DropLiquid(name, OfficialDropper.gramsPerDrop(contents), new Material.Range(density, density), null);
     }
 
+    /** Returns the lightest drop of it that any dropper gives, g; own estimate. */
+    public double lightestDrop() {
+        return OfficialDropper.LIGHTEST * gramsPerDrop;
+    }
+
+    /** Returns the heaviest drop of it that any dropper gives, g; own estimate. */
+    public double heaviestDrop() {
+        return OfficialDropper.HEAVIEST * gramsPerDrop;
+    }
+
     /** Returns the liquid with a density that its maker knows, g/mL. */
     public DropLiquid withDensity(double gramsPerMillilitre) {
         Material.Range own = new Material.Range(gramsPerMillilitre, gramsPerMillilitre);

@@ -3,6 +3,7 @@ package org.stillroom.core.drops;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -75,6 +76,18 @@ public record DropWeighings(int count, List<Double> grams) {
         int freedom = Math.min(grams.size() - 1, STUDENT.length);
         double ofMean = STUDENT[freedom - 1] * spread.getAsDouble() / Math.sqrt(grams.size());
         return Math.max(ofMean, 0.5 / count / Math.sqrt(grams.size()));
+    }
+
+    /** Returns those that go with the others, where some do not and some do; else empty. */
+    public Optional<DropWeighings> consistent() {
+        List<Integer> strange = inconsistent();
+        List<Double> kept = new ArrayList<>();
+        for (int i = 0; i < grams.size(); i++) {
+            if (!strange.contains(i + 1)) {
+                kept.add(grams.get(i));
+            }
+        }
+        return strange.isEmpty() || kept.isEmpty() ? Optional.empty() : Optional.of(new DropWeighings(count, kept));
     }
 
     /** Returns the runs that do not go with the others, numbered from 1. */

@@ -28,6 +28,18 @@ public final class OfficialDropper {
      */
     public static final double OF_RULE = 0.10;
 
+    /**
+     * No dropper gives drops lighter than this part of its own: that takes a needle of 0.3 mm, the official end being 3 mm wide. Own
+     * estimate by Tate's law; the width is from memory.
+     */
+    static final double LIGHTEST = 0.1;
+
+    /**
+     * No tip gives drops so many times as heavy as its own: from tips of 2 cm and wider a liquid no longer falls in single drops. Own
+     * estimate by Tate's law with the part of a hanging drop that falls, 0.53, which is from memory (Harkins and Brown).
+     */
+    static final double HEAVIEST = 6.0;
+
     static final double WATER_DROP_GRAMS = 0.050;
     private static final double WATER_TENSION = 72.75;
 

@@ -98,6 +98,10 @@ class DropsTest {
                 .containsExactly(2);
         assertThat(new DropWeighings(50, List.of(1.02, 1.2)).inconsistent()).containsExactly(1, 2);
         assertThat(new DropWeighings(50, List.of(1.02, 1.05)).inconsistent()).isEmpty();
+        assertThat(new DropWeighings(50, List.of(1.02, 1.21, 1.03)).consistent())
+                .contains(new DropWeighings(50, List.of(1.02, 1.03)));
+        assertThat(new DropWeighings(50, List.of(1.02, 1.2)).consistent()).isEmpty();
+        assertThat(new DropWeighings(50, List.of(1.02, 1.05)).consistent()).isEmpty();
     }
 
     @Test

@@ -20,6 +20,7 @@ import org.stillroom.core.reference.Finding;
 public final class Told {
     private final String heading;
     private final List<Row> rows = new ArrayList<>();
+    private final List<Finding> before = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
     private final List<Series> series = new ArrayList<>();
     private final List<Section> sections = new ArrayList<>();
@@ -273,6 +274,12 @@ public final class Told {
         }
     }
 
+    /** Adds what speaks against the figures as a whole: people read it before them. */
+    public Told before(Finding finding) {
+        before.add(finding);
+        return this;
+    }
+
     public Told finding(Finding finding) {
         findings.add(finding);
         return this;
@@ -352,10 +359,20 @@ public final class Told {
         return Collections.unmodifiableList(next);
     }
 
-    /** Returns what to know about them, what weighs most first. */
-    public List<Finding> findings() {
+    /** Returns what is told before the figures. */
+    public List<Finding> before() {
+        return Collections.unmodifiableList(before);
+    }
+
+    /** Returns what is told after the figures, what weighs most first. */
+    public List<Finding> after() {
         return findings.stream()
                 .sorted(Comparator.comparing(Finding::severity).reversed())
                 .toList();
+    }
+
+    /** Returns all findings, those before the figures first. */
+    public List<Finding> findings() {
+        return Stream.concat(before.stream(), after().stream()).toList();
     }
 }

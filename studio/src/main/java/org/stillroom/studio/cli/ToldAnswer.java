@@ -29,6 +29,13 @@ record ToldAnswer(Told told) implements Answer {
     @Override
     public void print(Page page) {
         page.heading(told.heading());
+        for (Finding finding : told.before()) {
+            page.blank();
+            page.finding(finding);
+        }
+        if (!told.before().isEmpty()) {
+            page.blank();
+        }
         Table table = new Table().text("").figure("").text("").text("doubt").figure("");
         boolean doubted = false;
         for (Told.Row row : told.rows()) {
@@ -65,7 +72,7 @@ record ToldAnswer(Told told) implements Answer {
             next.each().forEach(pick -> choices.row(pick.text(), pick.words()));
             page.table(choices);
         }
-        for (Finding finding : told.findings()) {
+        for (Finding finding : told.after()) {
             page.blank();
             page.finding(finding);
         }

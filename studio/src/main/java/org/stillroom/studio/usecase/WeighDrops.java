@@ -64,16 +64,20 @@ public final class WeighDrops {
      * The drop.
      *
      * @param dropMass mg
+     * @param withoutOdd the same without the weighings that do not go with the others, or null where all do or none
      * @param dropsPerMillilitre or null where the density is not known
      * @param spread how far drops differ, % of the mean: between weighed runs, else as the rule allows
      * @param dose the dose restated, or null
+     * @param unlikely what speaks against the figures as a whole, to be told before them, or null
      * @param findings where the figures come from, and what is odd about the weighings
      */
     public record Found(
             Estimate dropMass,
+            @Nullable Estimate withoutOdd,
             @Nullable Estimate dropsPerMillilitre,
             Estimate spread,
             @Nullable Restated dose,
+            @Nullable Finding unlikely,
             List<Finding> findings) {}
 
     /**
@@ -122,12 +126,21 @@ public final class WeighDrops {
         Restated restated = dose == null ? null : restated(dose, liquid, drop, asked.batch());
         return new Found(
                 new Estimate(1000.0 * drop.value(), 1000.0 * drop.doubt()),
+                weighings == null ? null : withoutOdd(weighings),
                 perMillilitre(liquid, drop),
                 new Estimate(
                         100.0 * (weighings == null && own != null ? OfficialDropper.ALLOWANCE : spread(weighings)),
                         0.0),
                 restated,
+                weighings == null ? null : unlikely(liquid, weighings.gramsPerDrop(), "weighing 1"),
                 findings(asked, restated));
+    }
+
+    private static @Nullable Estimate withoutOdd(DropWeighings weighings) {
+        return weighings.consistent()
+                .map(kept -> new Estimate(
+                        1000.0 * kept.gramsPerDrop(), 1000.0 * kept.gramsPerDrop() * kept.doubt()))
+                .orElse(null);
     }
 
     private static double spread(@Nullable DropWeighings weighings) {
@@ -273,10 +286,6 @@ public final class WeighDrops {
                     "Count 20 to 50 drops into each run."));
         }
         strange(weighings, findings);
-        double times = weighings.gramsPerDrop() / liquid.gramsPerDrop();
-        if (!(times < UNLIKELY && times > 1.0 / UNLIKELY)) {
-            findings.add(unlikely(liquid, weighings));
-        }
         return findings;
     }
 
@@ -322,17 +331,28 @@ public final class WeighDrops {
                 Severity.CAUTION,
                 "weighing " + run,
                 "inconsistent",
-                QuantityWords.plain(weighings.grams().get(run - 1)) + " g lie more than 5 % from the middle weighing.",
-                "Weigh this run again: count aloud, keep the dropper upright, let drops fall by themselves.");
+                QuantityWords.plain(weighings.grams().get(run - 1))
+                        + " g lie more than 5 % from the middle weighing, and count in the mean."
+                        + weighings.consistent()
+                                .map(kept -> " Without what does so, a drop weighs "
+                                        + milligrams(kept.gramsPerDrop()) + ".")
+                                .orElse(" Which weighing is wrong, these do not tell."),
+                "Weigh this run again: count aloud, keep the dropper upright, let drops fall by themselves. To leave it out,"
+                        + " do not type it.");
     }
 
-    private static Finding unlikely(DropLiquid liquid, DropWeighings weighings) {
+    /** Returns what speaks against the weight of a drop, g, or null where it is not far from that of the official dropper. */
+    public static @Nullable Finding unlikely(DropLiquid liquid, double grams, String where) {
+        double times = grams / liquid.gramsPerDrop();
+        if (times < UNLIKELY && times > 1.0 / UNLIKELY) {
+            return null;
+        }
         return Finding.of(
                 "drop-unlikely",
                 Severity.CAUTION,
-                "weighing 1",
+                where,
                 "unlikely",
-                "A drop of " + liquid.name() + " would weigh " + milligrams(weighings.gramsPerDrop())
+                "A drop of " + liquid.name() + " would weigh " + milligrams(grams)
                         + "; from the official dropper it weighs about " + milligrams(liquid.gramsPerDrop()) + ".",
                 "Look whether the count is right, the scale was tared, and grams were meant.");
     }

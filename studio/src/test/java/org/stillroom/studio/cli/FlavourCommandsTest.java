@@ -158,6 +158,42 @@ class FlavourCommandsTest {
     }
 
     @Test
+    void aWeighingThatDoesNotGoWithTheOthersIsToldWithTheMeanWithoutIt() {
+        Desk.Run odd = Desk.ask("drops --liquid lemon --count 50 --mass 1.02g --mass 1.2g --mass 1.03g");
+        assertThat(odd.number("drop_mass_mg")).isCloseTo(1000 * 3.25 / 150, within(1e-9));
+        assertThat(odd.number("drop_mass_without_odd_mg")).isCloseTo(20.5, within(1e-9));
+        assertThat(odd.json().get("findings").findValuesAsString("message"))
+                .anyMatch(message -> message.contains("count in the mean. Without what does so, a drop weighs 20.5 mg"));
+        assertThat(odd.json().get("findings").findValuesAsString("remedy"))
+                .anyMatch(remedy -> remedy.contains("To leave it out, do not type it"));
+        Desk.Run two = Desk.ask("drops --liquid lemon --count 50 --mass 1.02g --mass 1.2g");
+        assertThat(two.json().has("drop_mass_without_odd_mg")).isFalse();
+        assertThat(two.json().get("findings").findValuesAsString("message"))
+                .anyMatch(message -> message.contains("these do not tell"));
+    }
+
+    @Test
+    void dropsThatNoDropperGivesAreRefusedAndUnlikelyOnesDoubtedBeforeTheirFigures() throws IOException {
+        for (String line : List.of(
+                "drops --liquid lemon --count 50 --mass 102g",
+                "drops --liquid lemon --count 50 --mass 1.02g --mass 102g",
+                "drops --liquid lemon --count 500 --mass 0.5g",
+                "drops --liquid lemon --water-drop 450mg",
+                "calibrate --drops 50 --weighed 250g")) {
+            Desk.Run run = Desk.type(line);
+            assertThat(run.exit()).as(line).isEqualTo(2);
+            assertThat(run.err()).as(line).containsPattern("no\\s+dropper\\s+gives");
+        }
+        String unlikely = Desk.type("drops --liquid lemon --count 10 --mass 1.02g").out();
+        assertThat(unlikely.indexOf("Caution: weighing 1")).isBetween(0, unlikely.indexOf("drops per millilitre"));
+        assertThat(rules(Desk.ask("drops --liquid lemon --count 10 --mass 1.02g").json()))
+                .startsWith("drop-unlikely");
+        String text = Files.readString(Path.of("../examples/essences/bay-pepper-lemon.yml"));
+        Path slip = Files.writeString(folder.resolve("slip.yml"), text.replace("20.5 mg", "205 mg"));
+        assertThat(rules(Desk.ask("essence " + slip).json())).contains("drop-unlikely");
+    }
+
+    @Test
     void anEssenceIsPlannedInWholeDrops() {
         JsonNode answer =
                 Desk.ask("essence ../examples/essences/bay-pepper-lemon.yml").json();

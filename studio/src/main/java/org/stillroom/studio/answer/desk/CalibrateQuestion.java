@@ -272,6 +272,8 @@ public final class CalibrateQuestion extends DeskQuestion {
         asked.refuseIfAnyWrong();
         DropWeighings weighings = new DropWeighings(
                 Integer.parseInt(count), weighed.stream().map(Mass::grams).toList());
+        DropsQuestion.objectToNoDrop(asked, WEIGHED, weighings, DropsQuestion.WATER);
+        asked.refuseIfAnyWrong();
         return new Calibration(DROPS, "mg", 1, CalibrateInstrument.dropper(weighings, workings));
     }
 

@@ -14,6 +14,7 @@ import org.stillroom.core.liquid.Estimate;
 import org.stillroom.core.quantity.AlcoholByVolume;
 import org.stillroom.core.quantity.Amount;
 import org.stillroom.core.quantity.Mass;
+import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Strength;
 import org.stillroom.core.quantity.Understanding;
 import org.stillroom.core.quantity.Volume;
@@ -27,6 +28,9 @@ import org.stillroom.studio.usecase.WeighDrops.Found;
 /** Tells what a drop weighs and how many make a millilitre. */
 final class DropsQuestion extends DeskQuestion {
     private static final int MOST_DECIMALS = 7;
+
+    /** What droppers are known by. */
+    static final DropLiquid WATER = DropLiquid.spirit(AlcoholByVolume.at20(0.0), "water");
 
     private final Grounds grounds;
 
@@ -75,6 +79,7 @@ final class DropsQuestion extends DeskQuestion {
     public List<String> figures() {
         return List.of(
                 "drop_mass_mg",
+                "drop_mass_without_odd_mg",
                 "drops_per_ml",
                 "spread_percent",
                 "dose_drops",
@@ -89,10 +94,10 @@ final class DropsQuestion extends DeskQuestion {
         Optional<DropLiquid> liquid = liquid(asked);
         Optional<DropWeighings> weighings = weighings(asked);
         Optional<Mass> waterDrop = asked.read("water-drop", TEXT::mass);
-        waterDrop
-                .filter(drop -> !(drop.grams() > 0.0 && drop.grams() < 1.0))
-                .ifPresent(none -> asked.object(
-                        "water-drop", "a drop weighs more than 0 mg and less than 1 g.", "Weigh it again."));
+        waterDrop.ifPresent(drop -> objectToNoDrop(asked, "water-drop", drop.grams(), WATER));
+        if (liquid.isPresent() && weighings.isPresent()) {
+            objectToNoDrop(asked, "mass", weighings.get(), liquid.get());
+        }
         boolean perLitre = asked.isPerLitre("dose");
         Optional<Volume> typed = asked.read("batch", TEXT::volume);
         Optional<Volume> batch = perLitre && !asked.has("batch") ? Optional.of(Volume.litres(1.0)) : typed;
@@ -115,11 +120,38 @@ final class DropsQuestion extends DeskQuestion {
                         grounds),
                 workings);
         Told told = new Told("Drops of " + liquid.orElseThrow().name())
-                .put(new Name("drop_mass_mg", "a drop weighs", "mg", 1), found.dropMass())
-                .putOrNone(new Name("drops_per_ml", "drops per millilitre", "at 20 °C", 1), found.dropsPerMillilitre())
+                .put(new Name("drop_mass_mg", "a drop weighs", "mg", 1), found.dropMass());
+        if (found.withoutOdd() != null) {
+            told.put(
+                    new Name("drop_mass_without_odd_mg", "without the odd weighings", "mg", 1), found.withoutOdd());
+        }
+        if (found.unlikely() != null) {
+            told.before(found.unlikely());
+        }
+        told                .putOrNone(new Name("drops_per_ml", "drops per millilitre", "at 20 °C", 1), found.dropsPerMillilitre())
                 .put(new Name("spread_percent", "drops differ by", "% of the mean", 1), found.spread());
         putDose(told, found.dose());
         return told.findings(found.findings());
+    }
+
+    /** Objects to runs of drops of which one would weigh what no dropper gives. */
+    static void objectToNoDrop(AskedTexts asked, String part, DropWeighings weighings, DropLiquid liquid) {
+        weighings.grams().forEach(run -> objectToNoDrop(asked, part, run / weighings.count(), liquid));
+    }
+
+    private static void objectToNoDrop(AskedTexts asked, String part, double grams, DropLiquid liquid) {
+        if (!(grams >= liquid.lightestDrop() && grams <= liquid.heaviestDrop())) {
+            asked.object(
+                    part,
+                    "a drop of " + liquid.name() + " would weigh " + milligrams(grams) + "; no dropper gives less than "
+                            + milligrams(liquid.lightestDrop()) + " or more than " + milligrams(liquid.heaviestDrop())
+                            + " (own estimate by Tate's law).",
+                    "Look whether the count is right, the scale was tared, and grams were meant.");
+        }
+    }
+
+    private static String milligrams(double grams) {
+        return QuantityWords.figures(1000.0 * grams) + " mg";
     }
 
     private static void putDose(Told told, WeighDrops.@Nullable Restated dose) {
@@ -177,7 +209,7 @@ final class DropsQuestion extends DeskQuestion {
 
     private static Optional<DropLiquid> known(String text) {
         if (text.strip().equalsIgnoreCase("water")) {
-            return Optional.of(DropLiquid.spirit(AlcoholByVolume.at20(0.0), "water"));
+            return Optional.of(WATER);
         }
         return Optional.ofNullable(DropLiquid.named(text));
     }

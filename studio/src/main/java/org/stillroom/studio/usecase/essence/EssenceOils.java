@@ -9,17 +9,18 @@ import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.planner.drops.OilDrop;
 import org.stillroom.studio.recipefile.EssenceSheet;
+import org.stillroom.studio.usecase.WeighDrops;
 
 /**
  * The oils of an essence by mass and by drop.
  *
  * @param drops parts and drops, in the order asked
  * @param byRule names of the oils whose drops nobody weighed
- * @param densities what is to be said of densities that the parts rest on
+ * @param told what is to be said of the drops, and of the densities that the parts rest on
  */
-record EssenceOils(List<OilDrop> drops, List<String> byRule, List<Finding> densities) {
+record EssenceOils(List<OilDrop> drops, List<String> byRule, List<Finding> told) {
     EssenceOils {
-        densities = List.copyOf(densities);
+        told = List.copyOf(told);
         drops = List.copyOf(drops);
         byRule = List.copyOf(byRule);
     }
@@ -29,7 +30,7 @@ record EssenceOils(List<OilDrop> drops, List<String> byRule, List<Finding> densi
         List<Double> grams = new ArrayList<>();
         List<Double> drops = new ArrayList<>();
         List<String> byRule = new ArrayList<>();
-        List<Finding> densities = new ArrayList<>();
+        List<Finding> told = new ArrayList<>();
         for (EssenceSheet.Oil oil : sheet.oils()) {
             Mass weighed = oil.drop();
             if (weighed == null) {
@@ -37,10 +38,14 @@ record EssenceOils(List<OilDrop> drops, List<String> byRule, List<Finding> densi
             }
             double drop = weighed == null ? liquid(oil).gramsPerDrop() : weighed.grams();
             drops.add(drop);
+            Finding unlikely = WeighDrops.unlikely(liquid(oil), drop, oil.name());
+            if (unlikely != null) {
+                told.add(unlikely);
+            }
             grams.add(oil.parts()
                     * switch (sheet.by()) {
                         case MASS -> 1.0;
-                        case VOLUME -> density(oil, densities);
+                        case VOLUME -> density(oil, told);
                         case DROPS -> drop;
                     });
         }
@@ -49,7 +54,7 @@ record EssenceOils(List<OilDrop> drops, List<String> byRule, List<Finding> densi
         for (int i = 0; i < grams.size(); i++) {
             oils.add(new OilDrop(sheet.oils().get(i).name(), grams.get(i) / sum, drops.get(i)));
         }
-        return new EssenceOils(oils, byRule, densities);
+        return new EssenceOils(oils, byRule, told);
     }
 
     private static DropLiquid liquid(EssenceSheet.Oil oil) {

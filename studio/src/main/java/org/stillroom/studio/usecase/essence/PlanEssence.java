@@ -114,7 +114,7 @@ public final class PlanEssence {
         if (!oils.byRule().isEmpty()) {
             findings.add(EssenceFindings.byRule(oils.byRule()));
         }
-        findings.addAll(oils.densities());
+        findings.addAll(oils.told());
         Map<String, Double> inDrink = new LinkedHashMap<>();
         for (OilDrop oil : oils.drops()) {
             double gramsPerLitre = oil.part() * sheet.together().grams();
