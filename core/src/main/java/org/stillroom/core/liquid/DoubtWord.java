@@ -11,7 +11,9 @@ public enum DoubtWord {
     NONE("none"),
     SMALL("small"),
     FAIR("fair"),
-    LARGE("large");
+    LARGE("large"),
+    /** Nothing tells how far it may be off. */
+    NOT_TOLD("not told");
 
     /** Part of a volume, a density or a content up to which doubt is small, and up to which it is fair. */
     private static final Bounds OF_PART = new Bounds(0.003, 0.01);
@@ -66,6 +68,9 @@ public enum DoubtWord {
     public static DoubtWord ofPart(Estimate estimate) {
         if (estimate.doubt() == 0.0) {
             return NONE;
+        }
+        if (!estimate.tellsDoubt()) {
+            return NOT_TOLD;
         }
         return OF_PART.word(estimate.doubt() / Math.abs(estimate.value()));
     }

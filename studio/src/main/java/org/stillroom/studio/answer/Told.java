@@ -325,7 +325,7 @@ public final class Told {
             doubt.putNone(key);
             return;
         }
-        doubt.putOrNone(key, Double.isInfinite(estimate.doubt()) ? null : (Double) estimate.doubt());
+        doubt.putOrNone(key, estimate.tellsDoubt() ? (Double) estimate.doubt() : null);
         if (ends == null) {
             fields.put(key, estimate.value());
         } else {

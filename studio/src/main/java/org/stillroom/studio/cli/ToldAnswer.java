@@ -44,7 +44,7 @@ record ToldAnswer(Told told) implements Answer {
                 Told.Name name = row.name();
                 String value = Figure.decimals(estimate.value(), name.decimalsOf(estimate.value()));
                 table.row(name.label(), value, name.unit(), row.word().label(), doubt(row, estimate));
-                doubted |= estimate.doubt() > 0.0;
+                doubted |= estimate.doubt() > 0.0 && estimate.tellsDoubt();
             }
         }
         if (!told.rows().isEmpty()) {
@@ -107,7 +107,7 @@ record ToldAnswer(Told told) implements Answer {
     /** Shows a half-width in the decimals of its figure, or in one more where it would vanish. */
     private static String halfWidth(Estimate estimate, Told.Name name) {
         double doubt = estimate.doubt();
-        if (doubt == 0.0) {
+        if (doubt == 0.0 || !estimate.tellsDoubt()) {
             return "";
         }
         int decimals = name.decimalsOf(estimate.value());

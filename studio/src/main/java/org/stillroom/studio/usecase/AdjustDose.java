@@ -3,6 +3,7 @@ package org.stillroom.studio.usecase;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 import org.stillroom.core.extraction.ExtractStrength;
 import org.stillroom.core.liquid.Estimate;
 import org.stillroom.core.reference.Finding;
@@ -38,9 +39,9 @@ public final class AdjustDose {
      *
      * @param times so many times as strong as the recipe's extract
      * @param dose of the other, in the unit of the question
-     * @param alcohol by how much the strength of the liqueur changes, % vol, where both strengths and the litre are known
+     * @param alcohol by how much the strength of the liqueur changes, % vol, where both strengths and the litre are known; else null
      */
-    public record Found(Estimate times, Estimate dose, OptionalDouble alcohol, List<Finding> findings) {
+    public record Found(Estimate times, Estimate dose, @Nullable Estimate alcohol, List<Finding> findings) {
         public Found {
             findings = List.copyOf(findings);
         }
@@ -54,7 +55,17 @@ public final class AdjustDose {
         workings.step("strength beside the recipe's extract", strength.times(), "times", Source.BALANCE);
         workings.step("dose of the recipe over that", dose, "in the unit of the dose", Source.BALANCE);
         List<Finding> findings = new ArrayList<>();
-        if (strength.byFactor() > 1.0) {
+        boolean byTaste = strength.byFactor() > 1.0;
+        if (!byTaste) {
+            findings.add(Finding.of(
+                    "by-figures",
+                    Severity.NOTE,
+                    "",
+                    "to be tasted",
+                    "It takes the two figures as typed; how much two extracts of one figure differ is not told by them.",
+                    "Taste the liqueur with somewhat less first, and add."));
+        }
+        if (byTaste) {
             findings.add(new Finding(
                     "by-comparison",
                     Severity.NOTE,
@@ -77,23 +88,25 @@ public final class AdjustDose {
                     "Look at both figures: are they on the same basis, and in the same unit?"));
         }
         return new Found(
-                new Estimate(strength.times(), strength.times() * byFactor / 2.0),
-                new Estimate(dose, dose * byFactor / 2.0),
+                byTaste
+                        ? new Estimate(strength.times(), strength.times() * byFactor / 2.0)
+                        : Estimate.inDoubtNotTold(strength.times()),
+                byTaste ? new Estimate(dose, dose * byFactor / 2.0) : Estimate.inDoubtNotTold(dose),
                 alcohol(asked, dose),
                 findings);
     }
 
-    /** The same litre holds the alcohol of the new dose in place of the old. */
-    private static OptionalDouble alcohol(Asked asked, double dose) {
+    /** The same litre holds the alcohol of the new dose in place of the old; both strengths may be off as those of one's own are. */
+    private static @Nullable Estimate alcohol(Asked asked, double dose) {
         if (asked.ofRecipe().isEmpty()
                 || asked.ofOther().isEmpty()
                 || asked.perLitre().isEmpty()) {
-            return OptionalDouble.empty();
+            return null;
         }
         double perLitre = asked.perLitre().getAsDouble();
         double other = perLitre * dose / asked.dose();
-        return OptionalDouble.of((other * asked.ofOther().getAsDouble()
-                        - perLitre * asked.ofRecipe().getAsDouble())
-                / 1000.0);
+        double change = other * asked.ofOther().getAsDouble()
+                - perLitre * asked.ofRecipe().getAsDouble();
+        return new Estimate(change / 1000.0, LabelTolerance.OF_OWN * Math.hypot(other, perLitre) / 1000.0);
     }
 }

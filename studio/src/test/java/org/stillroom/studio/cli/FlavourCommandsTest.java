@@ -830,6 +830,21 @@ class FlavourCommandsTest {
         assertThat(run.number("volume_ml")).isCloseTo(880, within(1e-6));
         assertThat(run.number("strength_vol_percent")).isCloseTo(58, within(1e-6));
         assertThat(run.json().get("take").get(1).get("left_ml").doubleValue()).isCloseTo(0.0, within(1e-9));
+        // half-widths: 3 % vol of the macerates (own estimate), 0.3 % vol of the spirit (Regulation (EU) No 1169/2011, Annex XII)
+        double ethanol = Math.sqrt(9.0 * 9.0 + 15.0 * 15.0);
+        JsonNode doubt = run.json().get("doubt");
+        assertThat(doubt.get("strength_vol_percent").doubleValue())
+                .isCloseTo(100 * ethanol / run.number("volume_ml"), within(0.02));
+        assertThat(doubt.get("spirit_ml").doubleValue()).isCloseTo(ethanol / 0.96, within(0.05));
+        assertThat(doubt.get("volume_ml").isNull()).isTrue();
+        assertThat(Desk.type("combine --macerate 300ml@62%@1:5 --macerate 500ml@55%@1:10 --ratio 1:8 --to 58%")
+                        .out())
+                .contains("not told", "Doubt is that of readings, labels and formulas together")
+                .doesNotContain("none");
+        assertThat(Desk.type("extract --dose 12ml/L --ratio 1:5 --mine 1:8 --strength 60% --my-strength 70%")
+                        .out())
+                .containsPattern("take of yours +19.20 +mL/L +not told")
+                .doesNotContain("none");
         assertThat(rules(Desk.ask("combine --macerate 300ml@62%@1:5 --macerate 900ml@55%@1:10 --ratio 1:8 --to 58%")
                         .json()))
                 .contains("not-all-combined");

@@ -90,7 +90,7 @@ class FollowDoseTest {
 
         assertThat(offers).hasSize(1);
         assertThat(offers.get(0).after()).isEqualTo("16.9 drops/L");
-        assertThat(offers.get(0).found().alcohol()).isEmpty();
+        assertThat(offers.get(0).found().alcohol()).isNull();
         FollowDose.Offer same = FOLLOW.answer(
                         null,
                         null,

@@ -78,6 +78,7 @@ final class CombineQuestion extends DeskQuestion {
                 new CombineMacerates.Asked(macerates, ratio.orElseThrow().leftPerRight(), percent, with.orElseThrow()),
                 workings);
         return new Told("Macerates combined, at 20 °C")
+                .doubtingReadings()
                 .put(new Name("spirit_ml", "add of the strong spirit", "mL at 20 °C", 0), found.spirit())
                 .put(new Name("water_g", "add water", "g", 0), found.water())
                 .put(new Name("volume_ml", "makes", "mL at 20 °C", 0), found.volume())

@@ -12,7 +12,6 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.extraction.ExtractStrength;
 import org.stillroom.core.liquid.Essentials;
-import org.stillroom.core.liquid.Estimate;
 import org.stillroom.core.liquid.MadeUp;
 import org.stillroom.core.quantity.Amount;
 import org.stillroom.core.quantity.Dose;
@@ -96,10 +95,12 @@ final class ExtractQuestion extends DeskQuestion {
                                 unit(amount) + (perLitre ? "/L" : ""),
                                 2),
                         found.dose());
-        found.alcohol()
-                .ifPresent(change -> told.put(
-                        new Name("strength_change_vol_percent", "the liqueur becomes stronger by", "% vol", 2),
-                        new Estimate(change, 0.0)));
+        if (found.alcohol() != null) {
+            told.doubtingReadings()
+                    .put(
+                            new Name("strength_change_vol_percent", "the liqueur becomes stronger by", "% vol", 2),
+                            found.alcohol());
+        }
         return told.findings(found.findings());
     }
 

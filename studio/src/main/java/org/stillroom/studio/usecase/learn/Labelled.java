@@ -17,6 +17,7 @@ import org.stillroom.core.quantity.Share;
 import org.stillroom.core.quantity.Strength;
 import org.stillroom.core.quantity.Typed;
 import org.stillroom.core.quantity.VolumeBasis;
+import org.stillroom.studio.usecase.LabelTolerance;
 
 /**
  * An ingredient by the one figure of its label that batches can tell something of.
@@ -27,12 +28,6 @@ import org.stillroom.core.quantity.VolumeBasis;
  * @param tolerance half-width within which the label is right: % vol, of sugar per cent of it
  */
 record Labelled(Ingredient ingredient, LearntLabel.Figure figure, double value, double tolerance) {
-    /** A label is right within 0.3 % vol: Regulation (EU) No 1169/2011, Annex XII. */
-    private static final double OF_LABEL = 0.3;
-    /** A brandy or distillate, bought or one's own; our own estimate. */
-    private static final double OF_DISTILLATE = 1.0;
-    /** What was steeped at home and not measured since; our own estimate. */
-    private static final double OF_OWN = 3.0;
     /** Sugar of syrups and honeys, and of fruit, per cent of it; our own estimates. */
     private static final double OF_SYRUP = 2.0;
 
@@ -82,10 +77,10 @@ record Labelled(Ingredient ingredient, LearntLabel.Figure figure, double value, 
 
     private static double ofStrength(Ingredient ingredient) {
         return switch (ingredient.kind()) {
-            case SPIRIT, WINE, LIQUEUR -> OF_LABEL;
-            case DISTILLATE -> OF_DISTILLATE;
-            case ESSENTIAL_OIL, ESSENCE, TINCTURE, MACERATE, HYDROSOL, SUGAR, SYRUP, HONEY, JUICE -> OF_OWN;
-            case FRESH_PLANT, DRIED_PLANT, ACID, SALT, GLYCEROL, DAIRY, EGG, WATER, OTHER -> OF_OWN;
+            case SPIRIT, WINE, LIQUEUR -> LabelTolerance.OF_LABEL;
+            case DISTILLATE -> LabelTolerance.OF_DISTILLATE;
+            case ESSENTIAL_OIL, ESSENCE, TINCTURE, MACERATE, HYDROSOL, SUGAR, SYRUP, HONEY, JUICE -> LabelTolerance.OF_OWN;
+            case FRESH_PLANT, DRIED_PLANT, ACID, SALT, GLYCEROL, DAIRY, EGG, WATER, OTHER -> LabelTolerance.OF_OWN;
         };
     }
 

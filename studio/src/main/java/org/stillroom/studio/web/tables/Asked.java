@@ -86,7 +86,7 @@ public record Asked(List<AskedField> fields, @Nullable Told told, List<Workings.
     /** Returns the half-width of the central 90 %, in one decimal more where it would vanish; empty where there is none. */
     private static String halfWidth(Told.Row row, Words words) {
         Estimate estimate = row.estimate();
-        if (estimate == null || estimate.doubt() == 0.0) {
+        if (estimate == null || estimate.doubt() == 0.0 || !estimate.tellsDoubt()) {
             return "";
         }
         int decimals = row.name().decimalsOf(estimate.value());
