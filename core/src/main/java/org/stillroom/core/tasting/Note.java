@@ -6,6 +6,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.DoubleUnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.aroma.Constituent;
 import org.stillroom.core.aroma.Constituents;
@@ -23,6 +24,9 @@ import org.stillroom.core.reference.Standing;
 public record Note(
         String cas, String name, Content content, @Nullable OdourThreshold threshold, double strength) {
     private static final double MICROGRAMS = 1000.0;
+
+    /** A whole number that came of arithmetic is whole. */
+    private static final double A_HAIR = 1e-9;
 
     /** Why an odour activity is a hint and no more. */
     public enum Weakness {
@@ -106,13 +110,43 @@ public record Note(
         return threshold == null ? 0.0 : MICROGRAMS * content.max() / threshold.low();
     }
 
+    /**
+     * Its odour activity in as many figures as are known of it, its ends rounded outwards.
+     *
+     * @param activity at the middle of content and threshold
+     * @param least that the ranges allow
+     * @param most that they allow
+     */
+    public record Told(double activity, double least, double most) {}
+
+    /** Returns its odour activity as it is told: in one figure where it is known to a decade at best, else in two. */
+    public Told told() {
+        return new Told(
+                rounded(activity(), Math::rint),
+                rounded(least(), value -> Math.floor(value + A_HAIR)),
+                rounded(most(), value -> Math.ceil(value - A_HAIR)));
+    }
+
+    private double rounded(double value, DoubleUnaryOperator to) {
+        if (value == 0.0) {
+            return 0.0;
+        }
+        int places = (isWithinADecade() ? 1 : 0) - (int) Math.floor(Math.log10(value));
+        double scale = Math.pow(10.0, Math.abs(places));
+        return places >= 0 ? to.applyAsDouble(value * scale) / scale : to.applyAsDouble(value / scale) * scale;
+    }
+
+    private boolean isWithinADecade() {
+        return most() < 10.0 * Math.max(least(), 1e-12);
+    }
+
     /** Returns why its activity is a hint and no more; empty where it is better known, or not at all. */
     public Set<Weakness> weaknesses() {
         Set<Weakness> weaknesses = EnumSet.noneOf(Weakness.class);
         if (threshold == null) {
             return weaknesses;
         }
-        if (most() >= 10.0 * Math.max(least(), 1e-12)) {
+        if (!isWithinADecade()) {
             weaknesses.add(Weakness.DECADE);
         }
         if (threshold.standing() == Standing.FROM_MEMORY) {

@@ -157,8 +157,7 @@ class ShortfallTest {
                 .free("spirit 96 %", "water");
         assertThat(kitchen.refused())
                 .extracting(Finding::message)
-                .containsExactly(
-                        "Nothing can be made so: what is dosed per litre fills more than a litre by itself.");
+                .containsExactly("Nothing can be made so: what is dosed per litre fills more than a litre by itself.");
     }
 
     @Test

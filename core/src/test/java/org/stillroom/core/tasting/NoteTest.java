@@ -56,6 +56,20 @@ class NoteTest {
         assertThat(note.weaknesses()).contains(Note.Weakness.DECADE);
     }
 
+    @Test
+    void whatIsKnownToADecadeIsToldInOneFigureWithItsEndsRoundedOutwards() {
+        Note wide = Note.of(Map.of(LIMONENE, new Content(1.1, 2, 4.1)), 0).get(0);
+        // 44.7, from 5.5 to 410 by Belitz, Grosch, Schieberle, table 5.34, and Belitz and Grosch 1987
+        assertThat(wide.told()).isEqualTo(new Note.Told(40, 5, 500));
+        Note narrow = new Note(
+                LIMONENE,
+                "d-limonene",
+                new Content(0.9, 1, 1.1),
+                new OdourThreshold(OdourThreshold.Medium.WATER, 9, 10, Standing.READ, List.of()),
+                0);
+        assertThat(narrow.told()).isEqualTo(new Note.Told(110, 90, 130));
+    }
+
     /** A threshold that is recalled, or was found at another strength, makes a hint of what would else read as well known. */
     @Test
     void whatWeakensAnActivityIsSaid() {

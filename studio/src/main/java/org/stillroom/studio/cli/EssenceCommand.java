@@ -138,8 +138,8 @@ final class EssenceCommand extends Subcommand {
         private String order() {
             String tolerance = Figure.decimals(100.0 * found.asked().tolerance(), 1) + " %";
             return found.choices().get(0).choice().toleranceKept()
-                    ? "Best first: each oil within " + tolerance + ", then least left over by tenths of a mark, then fewest"
-                            + " batches."
+                    ? "Best first: each oil within " + tolerance
+                            + ", then least left over by tenths of a mark, then fewest" + " batches."
                     : "None keeps each oil within " + tolerance + ": the nearest to it first.";
         }
 

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.core.tasting.Note;
@@ -32,6 +33,9 @@ final class NotesCommand extends Subcommand {
     private record Told(TellNotes.Found found) implements Answer {
         private static final int LEADING = 3;
         private static final double ONE_BAR = 0.25;
+
+        /** An activity below this is shown as none. */
+        private static final double NOTHING = 0.001;
 
         @Override
         public Fields fields() {
@@ -72,6 +76,8 @@ final class NotesCommand extends Subcommand {
             String smell = OdourThreshold.smell(note.cas());
             return note.name()
                     + (smell.isEmpty() ? "" : " (" + smell + ")")
+                    + ", about " + activity(note.told().activity()) + " times its threshold, somewhere from "
+                    + activity(note.told().least()) + " to " + activity(note.told().most())
                     + note.weaknesses().stream()
                             .map(each -> ", " + each.words())
                             .collect(Collectors.joining());
@@ -96,9 +102,9 @@ final class NotesCommand extends Subcommand {
                         figure(note.content().typical()),
                         figure(note.content().min()),
                         figure(note.content().max()),
-                        known ? figure(note.activity()) : "",
-                        known ? figure(note.least()) : "",
-                        known ? figure(note.most()) : "",
+                        known ? activity(note.told().activity()) : "",
+                        known ? activity(note.told().least()) : "",
+                        known ? activity(note.told().most()) : "",
                         threshold == null
                                 ? "not found"
                                 : threshold.medium().label() + ", "
@@ -106,6 +112,11 @@ final class NotesCommand extends Subcommand {
                         known ? bar(note) : "");
             }
             return table;
+        }
+
+        /** Shows an activity in the figures that are known of it. */
+        private static String activity(double told) {
+            return told < NOTHING ? "0" : QuantityWords.plain(told);
         }
 
         private static String figure(double value) {

@@ -41,7 +41,8 @@ public final class AdjustDose {
      * @param dose of the other, in the unit of the question
      * @param alcohol by how much the strength of the liqueur changes, % vol, where both strengths and the litre are known; else null
      */
-    public record Found(Estimate times, Estimate dose, @Nullable Estimate alcohol, List<Finding> findings) {
+    public record Found(
+            Estimate times, Estimate dose, @Nullable Estimate alcohol, List<Finding> findings) {
         public Found {
             findings = List.copyOf(findings);
         }

@@ -92,7 +92,8 @@ public final class CombineMacerates {
         double model = ModelDoubt.of(combining.finishing().made().toGrams(), combining.volume())
                 .strengthHalfWidth();
         double ofLabels = ethanolDoubt(asked, combining);
-        double perSpirit = ofLabels / (Essentials.of(MadeUp.spirit(asked.spirit()).toGrams()).strength() / 100.0);
+        double perSpirit = ofLabels
+                / (Essentials.of(MadeUp.spirit(asked.spirit()).toGrams()).strength() / 100.0);
         return new Found(
                 taken,
                 new Estimate(combining.finishing().spirit(), perSpirit),

@@ -137,9 +137,9 @@ public final class WeighDrops {
     }
 
     private static @Nullable Estimate withoutOdd(DropWeighings weighings) {
-        return weighings.consistent()
-                .map(kept -> new Estimate(
-                        1000.0 * kept.gramsPerDrop(), 1000.0 * kept.gramsPerDrop() * kept.doubt()))
+        return weighings
+                .consistent()
+                .map(kept -> new Estimate(1000.0 * kept.gramsPerDrop(), 1000.0 * kept.gramsPerDrop() * kept.doubt()))
                 .orElse(null);
     }
 
@@ -282,7 +282,8 @@ public final class WeighDrops {
         if (weighings.count() < FEW) {
             findings.add(note(
                     "few-drops",
-                    "A run of " + QuantityWords.metric(new Drops(weighings.count())) + " weighs little beside what a scale may be off by.",
+                    "A run of " + QuantityWords.metric(new Drops(weighings.count()))
+                            + " weighs little beside what a scale may be off by.",
                     "Count 20 to 50 drops into each run."));
         }
         strange(weighings, findings);
@@ -333,9 +334,10 @@ public final class WeighDrops {
                 "inconsistent",
                 QuantityWords.plain(weighings.grams().get(run - 1))
                         + " g lie more than 5 % from the middle weighing, and count in the mean."
-                        + weighings.consistent()
-                                .map(kept -> " Without what does so, a drop weighs "
-                                        + milligrams(kept.gramsPerDrop()) + ".")
+                        + weighings
+                                .consistent()
+                                .map(kept ->
+                                        " Without what does so, a drop weighs " + milligrams(kept.gramsPerDrop()) + ".")
                                 .orElse(" Which weighing is wrong, these do not tell."),
                 "Weigh this run again: count aloud, keep the dropper upright, let drops fall by themselves. To leave it out,"
                         + " do not type it.");

@@ -1,7 +1,5 @@
 package org.stillroom.studio.wording;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.text.DecimalFormatSymbols;
 import java.text.MessageFormat;
 import java.time.Instant;
@@ -9,6 +7,8 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.ResourceBundle;
 import java.util.regex.Pattern;
 import org.stillroom.core.quantity.Amount;

@@ -122,13 +122,12 @@ final class DropsQuestion extends DeskQuestion {
         Told told = new Told("Drops of " + liquid.orElseThrow().name())
                 .put(new Name("drop_mass_mg", "a drop weighs", "mg", 1), found.dropMass());
         if (found.withoutOdd() != null) {
-            told.put(
-                    new Name("drop_mass_without_odd_mg", "without the odd weighings", "mg", 1), found.withoutOdd());
+            told.put(new Name("drop_mass_without_odd_mg", "without the odd weighings", "mg", 1), found.withoutOdd());
         }
         if (found.unlikely() != null) {
             told.before(found.unlikely());
         }
-        told                .putOrNone(new Name("drops_per_ml", "drops per millilitre", "at 20 °C", 1), found.dropsPerMillilitre())
+        told.putOrNone(new Name("drops_per_ml", "drops per millilitre", "at 20 °C", 1), found.dropsPerMillilitre())
                 .put(new Name("spread_percent", "drops differ by", "% of the mean", 1), found.spread());
         putDose(told, found.dose());
         return told.findings(found.findings());

@@ -139,7 +139,8 @@ public final class PlanEssence {
         if (choices.isEmpty() && diluted == null) {
             throw new Impossible(
                     "",
-                    "no whole drops come anywhere near in " + EssenceFindings.batches(sheet.batches()) + ", diluted or not.",
+                    "no whole drops come anywhere near in " + EssenceFindings.batches(sheet.batches())
+                            + ", diluted or not.",
                     "Allow more batches, or make a batch larger.");
         }
         List<FilledEssence> filled = choices.stream()

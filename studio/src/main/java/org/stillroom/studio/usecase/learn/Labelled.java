@@ -79,7 +79,8 @@ record Labelled(Ingredient ingredient, LearntLabel.Figure figure, double value, 
         return switch (ingredient.kind()) {
             case SPIRIT, WINE, LIQUEUR -> LabelTolerance.OF_LABEL;
             case DISTILLATE -> LabelTolerance.OF_DISTILLATE;
-            case ESSENTIAL_OIL, ESSENCE, TINCTURE, MACERATE, HYDROSOL, SUGAR, SYRUP, HONEY, JUICE -> LabelTolerance.OF_OWN;
+            case ESSENTIAL_OIL, ESSENCE, TINCTURE, MACERATE, HYDROSOL, SUGAR, SYRUP, HONEY, JUICE ->
+                LabelTolerance.OF_OWN;
             case FRESH_PLANT, DRIED_PLANT, ACID, SALT, GLYCEROL, DAIRY, EGG, WATER, OTHER -> LabelTolerance.OF_OWN;
         };
     }

@@ -61,7 +61,9 @@ final class DeskOperations {
                         question.name(),
                         question.summary(),
                         call -> answer(
-                                DeskQuestions.named(question.name(), grounds.get()).orElse(question), call.body()))
+                                DeskQuestions.named(question.name(), grounds.get())
+                                        .orElse(question),
+                                call.body()))
                 .takes(
                         Schemas.question(Schemas.parts(question.parts())
                                 .maybe(EXPLAIN, Schemas.flag("answer with each step of the computation and its source"))

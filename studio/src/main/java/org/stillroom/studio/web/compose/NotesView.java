@@ -16,6 +16,9 @@ public record NotesView(TellNotes.Found found, Words words) {
 
     private static final int LEADING = 3;
 
+    /** An activity below this is shown as none. */
+    private static final double NOTHING = 0.001;
+
     /** A constituent in figures. */
     public record Row(
             String name,
@@ -40,7 +43,13 @@ public record NotesView(TellNotes.Found found, Words words) {
         List<String> leading = known().stream()
                 .filter(note -> note.activity() >= 1.0)
                 .limit(LEADING)
-                .map(note -> words.say("notes.leads", note.name(), figure(note.activity())) + weaknesses(note))
+                .map(note -> words.say(
+                                "notes.leads",
+                                note.name(),
+                                activity(note.told().activity()),
+                                activity(note.told().least()),
+                                activity(note.told().most()))
+                        + weaknesses(note))
                 .toList();
         return leading.isEmpty()
                 ? words.say("notes.noneLeads")
@@ -88,13 +97,20 @@ public record NotesView(TellNotes.Found found, Words words) {
                 OdourThreshold.smell(note.cas()),
                 figure(note.content().typical()),
                 fromTo(note.content().min(), note.content().max()),
-                threshold == null ? "–" : figure(note.activity()),
-                threshold == null ? "–" : fromTo(note.least(), note.most()),
+                threshold == null ? "–" : activity(note.told().activity()),
+                threshold == null
+                        ? "–"
+                        : words.say("notes.fromTo", activity(note.told().least()), activity(note.told().most())),
                 threshold == null
                         ? words.say("notes.noThreshold")
                         : words.say("notes.in." + threshold.medium().name()) + ", "
                                 + words.say(
                                         "notes.standing." + threshold.standing().name()));
+    }
+
+    /** Returns an activity in the figures that are known of it. */
+    private String activity(double told) {
+        return told < NOTHING ? "0" : words.plain(told);
     }
 
     private String fromTo(double low, double high) {
