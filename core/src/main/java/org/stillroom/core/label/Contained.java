@@ -1,15 +1,18 @@
 package org.stillroom.core.label;
 
+import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 
 /**
  * What a drink holds of things that categories name beside strength and sugar; what is not among the parts is not known.
  *
  * @param parts by what they are of: "anethole", "glycyrrhizic acid", "egg yolk"
+ * @param mayHoldOneOf whether one of some plants, by the words for them, can be in it; of what nobody knows it can
  */
-public record Contained(Map<String, Part> parts) {
+public record Contained(Map<String, Part> parts, Predicate<List<String>> mayHoldOneOf) {
     /** Nothing is known of any of them. */
-    public static final Contained NOT_KNOWN = new Contained(Map.of());
+    public static final Contained NOT_KNOWN = new Contained(Map.of(), plants -> true);
 
     private static final Part ANYTHING = new Part(0.0, Double.POSITIVE_INFINITY);
 

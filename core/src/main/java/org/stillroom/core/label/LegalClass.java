@@ -12,6 +12,7 @@ import org.stillroom.core.reference.Source;
  * @param name the lawful name; several that mean the same have " / " between
  * @param clause where it stands
  * @param misses which figures fall short; empty when the figures allow the name
+ * @param lacks plants that it asks for and that are surely not in the drink
  * @param notShown what may or may not be met, for the drink holds it in a range, or nobody knows how much
  * @param asksBesides what else the name asks that figures cannot show, in whole sentences; empty when nothing
  * @param wayThere what to add so that strength and sugar are met; null where nothing is missed, or adding does not help
@@ -22,12 +23,17 @@ public record LegalClass(
         String name,
         String clause,
         List<Miss> misses,
+        List<String> lacks,
         List<String> notShown,
         String asksBesides,
         @Nullable WayThere wayThere,
         Source source) {
+    /** Part of the least strength from which on a name is near. Own judgement. */
+    private static final double NEAR = 0.5;
+
     public LegalClass {
         misses = List.copyOf(misses);
+        lacks = List.copyOf(lacks);
         notShown = List.copyOf(notShown);
     }
 
@@ -39,7 +45,7 @@ public record LegalClass(
         ASKS_BESIDES("asks besides"),
         /** Of some figure it is not known whether it is met. */
         NOT_SHOWN("not shown"),
-        /** A figure rules it out. */
+        /** A figure rules it out, or a plant that is surely not in it. */
         MISSED("missed");
 
         private final String label;
@@ -55,7 +61,7 @@ public record LegalClass(
 
     /** Returns how far it is shown. What cannot be seen is never met. */
     public Standing standing() {
-        if (!misses.isEmpty()) {
+        if (!misses.isEmpty() || !lacks.isEmpty()) {
             return Standing.MISSED;
         }
         if (!notShown.isEmpty()) {
@@ -64,9 +70,20 @@ public record LegalClass(
         return asksBesides.isEmpty() ? Standing.MET : Standing.ASKS_BESIDES;
     }
 
-    /** Returns whether a figure rules the name out. */
+    /** Returns whether a figure rules the name out, or a plant that is surely not in it. */
     public boolean isMissed() {
         return standing() == Standing.MISSED;
+    }
+
+    /** Returns whether it is missed by so little that somebody can be after it: no plant lacks, and it has half the strength. */
+    public boolean isMissedNearly() {
+        return isMissed() && lacks.isEmpty() && misses.stream().noneMatch(LegalClass::isFar);
+    }
+
+    private static boolean isFar(Miss miss) {
+        boolean weak = miss.what().equals(LegalClasses.STRENGTH) && miss.found() < miss.wanted();
+        return weak
+                && (miss.found() < Statements.US_WARNING_FROM || miss.found() < NEAR * miss.wanted());
     }
 
     /** Returns whether a text means this name: in any letters, with accents or without, one of several that mean the same. */

@@ -10,6 +10,7 @@ import org.stillroom.core.reference.PlainLetters;
 import org.stillroom.core.reference.Source;
 import org.stillroom.core.reference.Table;
 import org.stillroom.core.reference.TableSet;
+import org.stillroom.core.reference.Tables;
 
 /**
  * Holds a drink against the categories of spirit drinks that are made by flavouring and sweetening.
@@ -30,7 +31,7 @@ public final class LegalClasses {
     /** What binary fractions add is not counted, g/L. */
     private static final double CONTENT_ROUNDING = 1e-9;
 
-    private static final String STRENGTH = "strength";
+    static final String STRENGTH = "strength";
     private static final String PERCENT = "% vol";
     private static final String SUGAR = "sugar";
     private static final String PER_LITRE = "g/L";
@@ -98,6 +99,9 @@ public final class LegalClasses {
     private LegalClass american(Table.Row row) {
         Bounds sugar = byWeight(row);
         List<Miss> misses = misses(strength(row), sugar, figures.value(Figure.SUGAR_BY_MASS));
+        if (strength(row).least() == null && strength < Statements.US_WARNING_FROM) {
+            misses.add(new Miss(STRENGTH, strength, Statements.US_WARNING_FROM, PERCENT, "at least"));
+        }
         @Nullable WayThere way = misses.isEmpty() ? null : WayThere.byWeight(figures, strength(row), sugar);
         return named(
                 Market.US, row, misses, List.of(), way, isRead(row) ? Source.CFR_27_SPIRITS : Source.CFR_27_RECALLED);
@@ -113,7 +117,18 @@ public final class LegalClasses {
         return row.text("status").equals("read");
     }
 
-    private static LegalClass named(
+    /** Returns, of each plant that a name asks for and that is surely not in it, the first word for it. */
+    private List<String> lacks(Market market, String name) {
+        return Tables.open("label/category_plants.csv").rows().stream()
+                .filter(row -> row.text("market").equals(market.name()))
+                .filter(row -> PlainLetters.of(row.text("name")).equals(PlainLetters.of(name)))
+                .map(row -> List.of(row.text("plants").split(";", -1)))
+                .filter(plants -> !contained.mayHoldOneOf().test(plants))
+                .map(plants -> plants.get(0))
+                .toList();
+    }
+
+    private LegalClass named(
             Market market,
             Table.Row row,
             List<Miss> misses,
@@ -125,6 +140,7 @@ public final class LegalClasses {
                 row.text("name"),
                 row.text("clause"),
                 misses,
+                lacks(market, row.text("name")),
                 notShown,
                 row.textOrEmpty("asks_besides"),
                 way,

@@ -69,6 +69,11 @@ public record Safety(Drink drink, Serving serving, List<Finding> findings) {
                 "egg yolk", Held.yolk(drink));
     }
 
+    /** Returns whether one of some plants can be in it, by the words for them; of what nobody knows, any can be in it. */
+    public boolean mayHoldOneOf(List<String> plants) {
+        return Presence.mayHoldOneOf(drink, plants);
+    }
+
     /** Returns whether a rule forbids it. */
     public boolean isStopped() {
         return findings.stream().anyMatch(finding -> finding.severity() == Severity.STOP);

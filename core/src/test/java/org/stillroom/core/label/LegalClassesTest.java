@@ -173,8 +173,46 @@ class LegalClassesTest {
         assertThat(Duty.of(TableSet.SHIPPED, 40, 700)).extracting(Duty::country).doesNotHaveDuplicates();
     }
 
+    /** Annex I 20, 35 and 43: gin is of juniper, sloe gin of sloes in gin, Berenburg of gentian, juniper and laurel, each of them. */
+    @Test
+    @Tag("published")
+    void aNameIsMissedWithoutAPlantThatItAsksFor() {
+        Contained ofPear = new Contained(Map.of(), plants -> false);
+        Contained ofJuniper = new Contained(Map.of(), plants -> plants.contains("juniper"));
+        Figures strong = liqueur(40.0, 100.0);
+        assertThat(named(strong, ofPear, "gin").standing()).isEqualTo(LegalClass.Standing.MISSED);
+        assertThat(named(strong, ofPear, "gin").isMissedNearly()).isFalse();
+        assertThat(named(strong, ofJuniper, "gin").standing()).isEqualTo(LegalClass.Standing.ASKS_BESIDES);
+        assertThat(named(strong, ofJuniper, "sloe gin").lacks()).containsExactly("sloe");
+        assertThat(named(strong, ofJuniper, "Berenburg / Beerenburg").lacks()).containsExactly("gentian", "laurel");
+        assertThat(named(strong, ofPear, "liqueur (general)").lacks()).isEmpty();
+        assertThat(named(strong, Contained.NOT_KNOWN, "gin").lacks()).isEmpty();
+    }
+
+    /** A plant that is asked of a name that no table has would be asked of nothing. */
+    @Test
+    void plantsAreAskedOfNamesThatThereAre() {
+        List<String> names = LegalClasses.of(TableSet.SHIPPED, liqueur(40.0, 100.0), Contained.NOT_KNOWN).stream()
+                .map(each -> each.market() + " " + each.name())
+                .toList();
+        assertThat(Tables.open("label/category_plants.csv").rows())
+                .isNotEmpty()
+                .allSatisfy(row -> assertThat(names).contains(row.text("market") + " " + row.text("name")));
+    }
+
+    /** Below 0.5 % vol nothing is an alcoholic beverage (27 CFR 16.10, from memory); half of 15 % vol is far from a liqueur. */
+    @Test
+    void whatIsFarTooWeakIsNoNearMiss() {
+        List<LegalClass> faint = LegalClasses.of(TableSet.SHIPPED, liqueur(0.3, 100.0), Contained.NOT_KNOWN);
+        assertThat(faint).isNotEmpty().allMatch(LegalClass::isMissed).noneMatch(LegalClass::isMissedNearly);
+        assertThat(named(liqueur(7.0, 100.0), "liqueur (general)").isMissedNearly())
+                .isFalse();
+        assertThat(named(liqueur(12.0, 100.0), "liqueur (general)").isMissedNearly())
+                .isTrue();
+    }
+
     private static Contained holding(String what, double least, double most) {
-        return new Contained(Map.of(what, new Contained.Part(least, most)));
+        return new Contained(Map.of(what, new Contained.Part(least, most)), plants -> true);
     }
 
     /** Annex I 36: sambuca holds 1 to 2 g/L of natural anethole, 38 % vol and 350 g/L of sugar. */
@@ -369,7 +407,8 @@ class LegalClassesTest {
         assertThat(grams(toLiqueur, "white sugar")).isCloseTo(100.0 / (1.05263 - 0.1 * 0.62), within(0.3));
 
         Contained aniseed = new Contained(
-                Map.of("anethole", new Contained.Part(1.9, 1.9), "glycyrrhizic acid", new Contained.Part(0.0, 0.0)));
+                Map.of("anethole", new Contained.Part(1.9, 1.9), "glycyrrhizic acid", new Contained.Part(0.0, 0.0)),
+                plants -> true);
         assertThat(named(bitter, aniseed, "aniseed-flavoured spirit drink").standing())
                 .isEqualTo(LegalClass.Standing.ASKS_BESIDES);
         assertThat(named(bitter, aniseed, "pastis").misses())

@@ -10,6 +10,7 @@ import static org.stillroom.core.liquid.Figure.SUGAR_BY_MASS;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.label.Duty;
 import org.stillroom.core.label.LegalClass;
@@ -65,7 +66,10 @@ record LabelAnswer(TellLabel.Found found, @Nullable Path written) implements Ans
         }
         page.blank();
         page.heading("What it may be called");
-        found.classes().stream().filter(each -> !each.isMissed()).forEach(each -> told(page, each));
+        found.open().forEach(each -> told(page, each));
+        if (found.open().isEmpty()) {
+            page.paragraph("None of the names that law keeps here.");
+        }
         missed(page);
         page.blank();
         page.heading("In figures");
@@ -92,7 +96,8 @@ record LabelAnswer(TellLabel.Found found, @Nullable Path written) implements Ans
         parts.add("- " + each.market() + ": " + each.name() + ", "
                 + each.standing().label() + (besides ? ":" : "."));
         each.misses().forEach(miss -> parts.add(sentence(miss)));
-        if (each.isMissed()) {
+        each.lacks().forEach(plant -> parts.add("It asks for " + plant + ", and nothing in it is of that."));
+        if (!each.misses().isEmpty()) {
             parts.add(wayThere(each));
         }
         each.notShown().forEach(open -> parts.add("Not shown: " + open + "."));
@@ -109,8 +114,7 @@ record LabelAnswer(TellLabel.Found found, @Nullable Path written) implements Ans
 
     /** Of what is missed the page shows the plain liqueurs; the answer for scripts has all. */
     private void missed(Page page) {
-        List<LegalClass> plain = found.classes().stream()
-                .filter(LegalClass::isMissed)
+        List<LegalClass> plain = found.near().stream()
                 .filter(each -> each.name().startsWith("liqueur")
                         || each.name().startsWith("crème de (")
                         || each.name().equals(LegalClasses.SPIRIT_DRINK))
@@ -121,6 +125,14 @@ record LabelAnswer(TellLabel.Found found, @Nullable Path written) implements Ans
             page.heading("What it misses, and what gets there");
             plain.forEach(each -> told(page, each));
             page.paragraph("All others are in the answer for scripts (--json); --called NAME shows one.");
+        }
+        if (!found.far().isEmpty()) {
+            page.blank();
+            page.paragraph("Out of reach, for it is far too weak or a plant that they ask for is surely not in it: "
+                    + found.far().stream()
+                            .map(each -> each.market() + " " + each.name())
+                            .collect(Collectors.joining("; "))
+                    + ".");
         }
     }
 
@@ -204,6 +216,13 @@ record LabelAnswer(TellLabel.Found found, @Nullable Path written) implements Ans
     private void duty(Page page) {
         page.blank();
         page.heading("Duty on paper: rates as of the day beside them; check them before use");
+        if (!found.withoutDuty().isEmpty()) {
+            page.paragraph("The table has no rate for this strength of " + String.join(", ", found.withoutDuty())
+                    + "; whether any duty is due there, it does not say.");
+        }
+        if (found.duty().isEmpty()) {
+            return;
+        }
         Table table = new Table().text("").figure("a bottle").text("").text("rates as of");
         for (Duty each : found.duty()) {
             table.row(

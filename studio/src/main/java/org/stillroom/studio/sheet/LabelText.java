@@ -51,6 +51,12 @@ final class LabelText {
         if (called == null) {
             return said(plainName());
         }
+        if (!called.lacks().isEmpty()) {
+            throw new Impossible(
+                    "called",
+                    "nothing in it is of " + called.lacks().get(0) + ", which " + called.name() + " asks for.",
+                    "Ask for another name.");
+        }
         if (called.isMissed()) {
             throw new Impossible(
                     "called",

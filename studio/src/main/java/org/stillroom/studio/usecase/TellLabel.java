@@ -116,7 +116,7 @@ public final class TellLabel {
 
         /** Returns the same with an address that it leads to. */
         public Found leadingTo(String address) {
-            return with(borne, address, called);
+            return with(borne, address, called, classes, statements);
         }
 
         /**
@@ -140,7 +140,7 @@ public final class TellLabel {
                                                 .toList())
                                 + ".");
             }
-            return with(borne, link, meant);
+            return with(borne, link, meant, classes, statements);
         }
 
         /**
@@ -167,7 +167,7 @@ public final class TellLabel {
                                 ? "Leave it out, or take a table that has one."
                                 : "Write one of: " + String.join(", ", countries) + ".");
             }
-            return with(rate, link, called);
+            return with(rate, link, called, classes, statements);
         }
 
         /** Returns what a bottle costs its maker, with the duty that it bears where one counts. */
@@ -175,7 +175,47 @@ public final class TellLabel {
             return borne == null ? cost.perBottle() : cost.with(borne);
         }
 
-        private Found with(@Nullable Duty duty, @Nullable String address, List<LegalClass> names) {
+        /** Returns the same with the names and statements of the law of one place alone. */
+        public Found only(Market place) {
+            return with(
+                    borne,
+                    link,
+                    called.stream().filter(each -> each.market() == place).toList(),
+                    classes.stream().filter(each -> each.market() == place).toList(),
+                    statements.stream().filter(each -> each.market() == place).toList());
+        }
+
+        /** Returns the names that it may have, as far as is seen. */
+        public List<LegalClass> open() {
+            return classes.stream().filter(each -> !each.isMissed()).toList();
+        }
+
+        /** Returns the names that it misses by so little that somebody can be after them. */
+        public List<LegalClass> near() {
+            return classes.stream().filter(LegalClass::isMissedNearly).toList();
+        }
+
+        /** Returns the names that are out of its reach: it is far too weak, or a plant that they ask for is surely not in it. */
+        public List<LegalClass> far() {
+            return classes.stream()
+                    .filter(each -> each.isMissed() && !each.isMissedNearly())
+                    .toList();
+        }
+
+        /** Returns the countries whose rates of duty are for other strengths; whether any is due there, the table does not say. */
+        public List<String> withoutDuty() {
+            return Duty.countries(tables).stream()
+                    .filter(country ->
+                            duty.stream().noneMatch(each -> each.country().equals(country)))
+                    .toList();
+        }
+
+        private Found with(
+                @Nullable Duty duty,
+                @Nullable String address,
+                List<LegalClass> names,
+                List<LegalClass> classes,
+                List<Statements.Statement> statements) {
             return new Found(
                     title,
                     market,
@@ -311,7 +351,7 @@ public final class TellLabel {
                         new Contained.Part(
                                 held.gramsPerLitre().least(),
                                 held.isKnown() ? held.gramsPerLitre().most() : Double.POSITIVE_INFINITY)));
-        return new Contained(parts);
+        return new Contained(parts, safety::mayHoldOneOf);
     }
 
     private static boolean isAgainst(Finding finding) {

@@ -79,6 +79,38 @@ class LabelCommandTest {
     }
 
     @Test
+    void namesOfPlantsThatAreNotInItAreSaidOnceAndNotOffered() throws IOException {
+        String file = recipe("38 %", "120 g/L");
+        Desk.Run said = Desk.type("label " + file);
+        assertThat(said.out()).contains("Out of reach").doesNotContain("EU: gin,").doesNotContain("EU: sloe gin");
+        Desk.Run drawn = Desk.type("label " + file + " --called gin --out " + folder.resolve("gin.svg"));
+        assertThat(drawn.exit()).isNotZero();
+        assertThat(drawn.err()).contains("nothing in it is of juniper");
+    }
+
+    @Test
+    void aPlaceHasItsOwnNamesAndStatementsAlone() throws IOException {
+        String file = recipe("28 %", "180 g/L");
+        assertThat(Desk.type("label " + file).out()).contains("- EU: ", "- US: ", "GOVERNMENT WARNING");
+        assertThat(Desk.type("label " + file + " --place EU").out())
+                .contains("- EU: ")
+                .doesNotContain("- US: ")
+                .doesNotContain("GOVERNMENT WARNING");
+        assertThat(Desk.type("label " + file + " --place US").out())
+                .contains("- US: ", "GOVERNMENT WARNING")
+                .doesNotContain("- EU: ");
+    }
+
+    @Test
+    void whatIsHardlyAlcoholicIsOfferedNoNameAndNoEmptyTable() throws IOException {
+        String said = Desk.type("label " + recipe("0.3 %", "100 g/L")).out();
+        assertThat(said)
+                .contains("None of the names that law keeps here.", "The table has no rate for this strength")
+                .doesNotContain("What it misses")
+                .doesNotContain("a bottle       rates as of");
+    }
+
+    @Test
     void whatNobodyIsToDrinkGetsNoLabel() throws IOException {
         Path poison = folder.resolve("poison.yaml");
         Files.writeString(poison, """
@@ -260,13 +292,20 @@ class LabelCommandTest {
         double sugar = way.at("/add/0/mass_g").doubleValue();
         assertThat((200.0 + sugar) * 360.312 / 342.297)
                 .isCloseTo(0.4001 * way.get("volume_20c_ml").doubleValue(), within(0.01));
-        assertThat(Desk.type("label " + file + " --called creme-de-cassis").out())
+        assertThat(Desk.type("label " + file + " --called creme-de-cassis").out().replaceAll("\\s+", " "))
                 .contains("crème de cassis, missed", "of white sugar: then it has", "Its fruit is the blackcurrant.");
         Path svg = folder.resolve("named.svg");
         Desk.Run missed = Desk.type("label " + file + " --called creme-de-cassis --out " + svg);
         assertThat(missed.exit()).isEqualTo(2);
         assertThat(missed.err()).contains("--called", "crème de cassis");
-        assertThat(Desk.type("label " + recipe("18 %", "400 g/L") + " --called Creme-de-Cassis --out " + svg)
+        assertThat(missed.err()).contains("nothing in it is of blackcurrant");
+        Path cassisFile = Path.of(recipe("18 %", "400 g/L"));
+        Files.writeString(cassisFile, Files.readString(cassisFile).replace("lines:", """
+                ingredients:
+                  - {name: blackcurrants, kind: dried plant}
+                lines:
+                  - {use: blackcurrants, amount: 5 g}"""));
+        assertThat(Desk.type("label " + cassisFile + " --called Creme-de-Cassis --out " + svg)
                         .exit())
                 .isZero();
         assertThat(Files.readString(svg)).contains("crème de cassis");

@@ -23,7 +23,7 @@ public final class LabelAsked {
             new Part("fruit-left-in", "fruit, herbs or other parts of plants stay in the bottle", null, Part.Form.FLAG),
             Part.text("link", "address of a page that the label leads to, as a code for cameras"),
             Part.text("called", "lawful name that is wanted, such as creme de cassis, with what would get there"),
-            Part.usual("place", "EU", "where the label is read: EU or US"),
+            Part.text("place", "where the label is read, with the law of that place alone: EU or US (default: EU, law of both)"),
             Part.text("duty", "country whose duty counts into what a bottle costs, such as United Kingdom"),
             SafetyAsked.PH,
             SafetyAsked.PASTEURISED);
@@ -33,7 +33,7 @@ public final class LabelAsked {
     private final double bottle;
     private final Condition condition;
     private final @Nullable String link;
-    private final Market market;
+    private final @Nullable Market place;
 
     private LabelAsked(AskedTexts asked) {
         this.asked = asked;
@@ -41,8 +41,9 @@ public final class LabelAsked {
         this.bottle = volume("bottle", "500ml");
         this.condition = SafetyAsked.condition(asked);
         this.link = link(asked);
-        this.market =
-                asked.choice("place", List.of(Market.values()), Market::name).orElse(Market.EU);
+        this.place = asked.has("place")
+                ? asked.choice("place", List.of(Market.values()), Market::name).orElse(null)
+                : null;
         asked.refuseIfAnyWrong();
     }
 
@@ -83,10 +84,12 @@ public final class LabelAsked {
         StatedStrength.LeftIn leftIn =
                 asked.has("fruit-left-in") ? StatedStrength.LeftIn.FRUIT_OR_PLANTS : StatedStrength.LeftIn.NOTHING;
         try {
-            TellLabel.Found found = TellLabel.answer(
+            Market read = place == null ? Market.EU : place;
+            TellLabel.Found all = TellLabel.answer(
                     worked,
-                    new TellLabel.Asking(market, leftIn, serving, bottle),
+                    new TellLabel.Asking(read, leftIn, serving, bottle),
                     condition.or(worked.plan().recipe().condition()));
+            TellLabel.Found found = place == null ? all : all.only(place);
             String duty = asked.text("duty");
             String name = asked.text("called");
             TellLabel.Found called = name == null ? found : found.calling(name);

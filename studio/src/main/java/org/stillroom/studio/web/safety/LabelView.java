@@ -48,18 +48,42 @@ public record LabelView(
 
     /** Returns the names that no figure rules out, those that are shown best first. */
     public List<LegalClass> met(TellLabel.Found of) {
-        return of.classes().stream()
-                .filter(each -> !each.isMissed())
+        return of.open().stream()
                 .sorted(Comparator.comparing(LegalClass::standing))
                 .toList();
     }
 
-    /** Returns the names that its figures rule out, the ones it misses by one figure alone before the others. */
+    /** Returns the names that its figures just rule out, the ones it misses by one figure alone before the others. */
     public List<LegalClass> missed(TellLabel.Found of) {
-        return of.classes().stream()
-                .filter(LegalClass::isMissed)
+        return of.near().stream()
                 .sorted(Comparator.comparing(each -> each.misses().size()))
                 .toList();
+    }
+
+    /** Returns the names that are out of its reach, in one line. */
+    public String far(TellLabel.Found of) {
+        return words.say(
+                "safety.far",
+                of.far().stream()
+                        .map(each -> market(each.market()) + " "
+                                + words.told(LABEL, each.name()).text())
+                        .collect(Collectors.joining("; ")));
+    }
+
+    /** Returns that a plant is asked for which is surely not in it. */
+    public String lacks(String plant) {
+        return words.say("safety.lacks", words.told(LABEL, plant).text());
+    }
+
+    /** Returns the countries of which the table of duty has no rate for its strength; empty where there are none. */
+    public String withoutDuty(TellLabel.Found of) {
+        return of.withoutDuty().isEmpty()
+                ? ""
+                : words.say(
+                        "safety.noDuty",
+                        of.withoutDuty().stream()
+                                .map(country -> words.told(LABEL, country).text())
+                                .collect(Collectors.joining(", ")));
     }
 
     /** Returns how far a name is shown, in words. */
