@@ -356,6 +356,13 @@ public record ComposeView(
 
     /** Returns milligrams of what is known on a day, at most, in three figures. */
     public String aDay(Amount amount) {
-        return Range.figures(amount.perDay(drinks()).most());
+        return words.marked(Range.figures(amount.perDay(drinks()).most()));
+    }
+
+    /** Returns least and most of it in the drink, mg/kg, in three figures. */
+    public String inIt(Amount amount) {
+        String least = words.marked(Range.figures(amount.perKilogram().least()));
+        String most = words.marked(Range.figures(amount.perKilogram().most()));
+        return least.equals(most) ? most : words.say("compose.fromTo", least, most);
     }
 }

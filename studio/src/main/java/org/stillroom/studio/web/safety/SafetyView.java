@@ -1,6 +1,7 @@
 package org.stillroom.studio.web.safety;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
@@ -62,21 +63,38 @@ public record SafetyView(
                                 .toList()));
     }
 
-    /** A substance with its amounts: least, middle and most, in the units of the columns. */
-    public record Row(Amount amount, List<String> amounts) {}
+    /** Least, middle and most in the unit of a column. */
+    public record Told(String unit, String told) {}
+
+    /** A substance with its amounts, one for each of the columns. */
+    public record Row(Amount amount, List<Told> amounts) {}
+
+    /** Returns what the columns of amounts are in. */
+    public List<String> units() {
+        return List.of("mg/kg", "mg/L", words.say("safety.aServing"), words.say("safety.aDay"));
+    }
 
     /** Returns the watched substances that are in it or expected in it. */
     public List<Row> rows(Safety asked) {
         double serving = asked.serving().millilitres() / 1000.0;
         return asked.drink().amounts().stream()
-                .map(amount -> new Row(
+                .map(amount -> row(
                         amount,
                         List.of(
-                                told(amount, amount.perKilogram()),
-                                told(amount, amount.perLitre()),
-                                told(amount, amount.perLitre().times(serving)),
-                                told(amount, amount.perDay(asked.serving())))))
+                                amount.perKilogram(),
+                                amount.perLitre(),
+                                amount.perLitre().times(serving),
+                                amount.perDay(asked.serving()))))
                 .toList();
+    }
+
+    private Row row(Amount amount, List<Range> ranges) {
+        List<String> units = units();
+        return new Row(
+                amount,
+                IntStream.range(0, units.size())
+                        .mapToObj(column -> new Told(units.get(column), told(amount, ranges.get(column))))
+                        .toList());
     }
 
     /** Where a part of it is not known neither middle nor most is. */
