@@ -28,8 +28,8 @@ public class DropsBenchmark {
     private static final double TOLERANCE = 0.02;
     private static final int BATCHES = 10;
 
-    private final Essence six = essence(
-            new double[] {12, 7, 5, 3, 2, 1.3}, new double[] {0.0189, 0.021, 0.025, 0.02, 0.0247, 0.0275}, 0.8);
+    private final Essence six =
+            essence(new double[] {12, 7, 5, 3, 2, 1.3}, new double[] {0.0189, 0.021, 0.025, 0.02, 0.0247, 0.0275}, 0.8);
     private final Essence three = essence(new double[] {10, 3, 2}, new double[] {0.0205, 0.023, 0.0215}, 0.4);
 
     private static Essence essence(double[] parts, double[] gramsPerDrop, double gramsPerBatch) {

@@ -82,8 +82,7 @@ public record LegalClass(
 
     private static boolean isFar(Miss miss) {
         boolean weak = miss.what().equals(LegalClasses.STRENGTH) && miss.found() < miss.wanted();
-        return weak
-                && (miss.found() < Statements.US_WARNING_FROM || miss.found() < NEAR * miss.wanted());
+        return weak && (miss.found() < Statements.US_WARNING_FROM || miss.found() < NEAR * miss.wanted());
     }
 
     /** Returns whether a text means this name: in any letters, with accents or without, one of several that mean the same. */

@@ -9,14 +9,54 @@ import org.stillroom.core.plan.PlannedLine;
 final class Presence {
     /** What is made of several plants, or of some that its name does not say. */
     private static final Set<String> OF_MANY = Set.of(
-            "bitter", "bitters", "blend", "cordial", "elixir", "flavor", "flavoring", "flavour", "flavouring", "gin",
-            "herb", "jam", "jelly", "liqueur", "mix", "mixture", "schnapps", "shrub", "spice");
+            "bitter",
+            "bitters",
+            "blend",
+            "cordial",
+            "elixir",
+            "flavor",
+            "flavoring",
+            "flavour",
+            "flavouring",
+            "gin",
+            "herb",
+            "jam",
+            "jelly",
+            "liqueur",
+            "mix",
+            "mixture",
+            "schnapps",
+            "shrub",
+            "spice");
 
     /** Words for spirits that are of grain, cane or grapes alone, English and German. */
     private static final Set<String> UNFLAVOURED = Set.of(
-            "spirit", "alcohol", "ethanol", "vodka", "rum", "whisky", "whiskey", "brandy", "neutral", "grain", "wheat",
-            "grape", "white", "red", "agricultural", "wine", "weingeist", "primasprit", "feinsprit", "trinkalkohol", "alkohol",
-            "neutralalkohol", "kornbrand", "korn", "wodka", "weinbrand");
+            "spirit",
+            "alcohol",
+            "ethanol",
+            "vodka",
+            "rum",
+            "whisky",
+            "whiskey",
+            "brandy",
+            "neutral",
+            "grain",
+            "wheat",
+            "grape",
+            "white",
+            "red",
+            "agricultural",
+            "wine",
+            "weingeist",
+            "primasprit",
+            "feinsprit",
+            "trinkalkohol",
+            "alkohol",
+            "neutralalkohol",
+            "kornbrand",
+            "korn",
+            "wodka",
+            "weinbrand");
 
     private Presence() {}
 
@@ -25,7 +65,9 @@ final class Presence {
         List<String> names = plants.stream().map(Words::plain).toList();
         return drink.lines().stream()
                 .filter(line -> line.ingredient().ingredient().from() == null)
-                .anyMatch(line -> Words.any(line.words() + ", " + line.ingredient().kind().label(), names) || isOpen(drink, line));
+                .anyMatch(line ->
+                        Words.any(line.words() + ", " + line.ingredient().kind().label(), names)
+                                || isOpen(drink, line));
     }
 
     private static boolean isOpen(Drink drink, PlannedLine line) {

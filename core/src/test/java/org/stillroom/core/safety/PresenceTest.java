@@ -21,14 +21,23 @@ class PresenceTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"fennel", "dried pear", "lemon peel", "Bitterorangenschale", "quince", "sloe", "vanilla pods"})
+    @ValueSource(
+            strings = {"fennel", "dried pear", "lemon peel", "Bitterorangenschale", "quince", "sloe", "vanilla pods"})
     void aDrinkOfKnownPlantsHasNoOther(String plant) {
         assertThat(mayHoldJuniper(in("neutral spirit").grams(plant, Kind.DRIED_PLANT, 10.0)))
                 .isFalse();
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"juniper berries", "Wacholderbeeren", "Juniperus communis", "house herbs", "fennel mix", "bark of grandmother"})
+    @ValueSource(
+            strings = {
+                "juniper berries",
+                "Wacholderbeeren",
+                "Juniperus communis",
+                "house herbs",
+                "fennel mix",
+                "bark of grandmother"
+            })
     void aPlantThatIsNamedOrUnknownMayBeIt(String plant) {
         assertThat(mayHoldJuniper(in("neutral spirit").grams(plant, Kind.DRIED_PLANT, 10.0)))
                 .isTrue();

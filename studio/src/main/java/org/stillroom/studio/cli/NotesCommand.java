@@ -77,7 +77,8 @@ final class NotesCommand extends Subcommand {
             return note.name()
                     + (smell.isEmpty() ? "" : " (" + smell + ")")
                     + ", about " + activity(note.told().activity()) + " times its threshold, somewhere from "
-                    + activity(note.told().least()) + " to " + activity(note.told().most())
+                    + activity(note.told().least()) + " to "
+                    + activity(note.told().most())
                     + note.weaknesses().stream()
                             .map(each -> ", " + each.words())
                             .collect(Collectors.joining());

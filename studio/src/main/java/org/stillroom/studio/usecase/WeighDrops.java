@@ -209,7 +209,7 @@ public final class WeighDrops {
             OilLimits.told(List.of(asked.oil()), asked.grounds()).forEach(each -> findings.add(weighedOnly(each)));
         }
         if (asked.weighings() != null) {
-            findings.addAll(ofWeighings(liquid, asked.weighings()));
+            findings.addAll(ofWeighings(asked.weighings()));
         } else {
             findings.add(asked.own() == null ? byRule() : byWater());
         }
@@ -270,7 +270,7 @@ public final class WeighDrops {
                         told.source());
     }
 
-    private static List<Finding> ofWeighings(DropLiquid liquid, DropWeighings weighings) {
+    private static List<Finding> ofWeighings(DropWeighings weighings) {
         List<Finding> findings = new ArrayList<>();
         int runs = weighings.grams().size();
         findings.add(note(

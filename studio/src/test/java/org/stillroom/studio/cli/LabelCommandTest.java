@@ -82,7 +82,10 @@ class LabelCommandTest {
     void namesOfPlantsThatAreNotInItAreSaidOnceAndNotOffered() throws IOException {
         String file = recipe("38 %", "120 g/L");
         Desk.Run said = Desk.type("label " + file);
-        assertThat(said.out()).contains("Out of reach").doesNotContain("EU: gin,").doesNotContain("EU: sloe gin");
+        assertThat(said.out())
+                .contains("Out of reach")
+                .doesNotContain("EU: gin,")
+                .doesNotContain("EU: sloe gin");
         Desk.Run drawn = Desk.type("label " + file + " --called gin --out " + folder.resolve("gin.svg"));
         assertThat(drawn.exit()).isNotZero();
         assertThat(drawn.err()).contains("nothing in it is of juniper");
@@ -292,7 +295,9 @@ class LabelCommandTest {
         double sugar = way.at("/add/0/mass_g").doubleValue();
         assertThat((200.0 + sugar) * 360.312 / 342.297)
                 .isCloseTo(0.4001 * way.get("volume_20c_ml").doubleValue(), within(0.01));
-        assertThat(Desk.type("label " + file + " --called creme-de-cassis").out().replaceAll("\\s+", " "))
+        assertThat(Desk.type("label " + file + " --called creme-de-cassis")
+                        .out()
+                        .replaceAll("\\s+", " "))
                 .contains("crème de cassis, missed", "of white sugar: then it has", "Its fruit is the blackcurrant.");
         Path svg = folder.resolve("named.svg");
         Desk.Run missed = Desk.type("label " + file + " --called creme-de-cassis --out " + svg);

@@ -23,7 +23,9 @@ public final class LabelAsked {
             new Part("fruit-left-in", "fruit, herbs or other parts of plants stay in the bottle", null, Part.Form.FLAG),
             Part.text("link", "address of a page that the label leads to, as a code for cameras"),
             Part.text("called", "lawful name that is wanted, such as creme de cassis, with what would get there"),
-            Part.text("place", "where the label is read, with the law of that place alone: EU or US (default: EU, law of both)"),
+            Part.text(
+                    "place",
+                    "where the label is read, with the law of that place alone: EU or US (default: EU, law of both)"),
             Part.text("duty", "country whose duty counts into what a bottle costs, such as United Kingdom"),
             SafetyAsked.PH,
             SafetyAsked.PASTEURISED);

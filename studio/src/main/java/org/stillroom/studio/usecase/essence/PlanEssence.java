@@ -109,8 +109,7 @@ public final class PlanEssence {
 
     private Found found(Workings workings) {
         EssenceOils oils = EssenceOils.of(sheet);
-        findings.addAll(
-                OilLimits.told(oils.drops().stream().map(OilDrop::name).toList(), grounds));
+        findings.addAll(OilLimits.told(oils.drops().stream().map(OilDrop::name).toList(), grounds));
         if (!oils.byRule().isEmpty()) {
             findings.add(EssenceFindings.byRule(oils.byRule()));
         }

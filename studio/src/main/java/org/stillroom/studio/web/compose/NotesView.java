@@ -100,7 +100,10 @@ public record NotesView(TellNotes.Found found, Words words) {
                 threshold == null ? "–" : activity(note.told().activity()),
                 threshold == null
                         ? "–"
-                        : words.say("notes.fromTo", activity(note.told().least()), activity(note.told().most())),
+                        : words.say(
+                                "notes.fromTo",
+                                activity(note.told().least()),
+                                activity(note.told().most())),
                 threshold == null
                         ? words.say("notes.noThreshold")
                         : words.say("notes.in." + threshold.medium().name()) + ", "

@@ -56,7 +56,9 @@ class PlanEssenceTest {
     @Test
     void dropsThatCannotBeSplitAreToldWithWhatToDo() {
         PlanEssence.Found found = planned(example());
-        assertThat(found.findings()).extracting(Finding::rule).containsExactly("concentrate", "drops-not-whole", "dilution-by-rule");
+        assertThat(found.findings())
+                .extracting(Finding::rule)
+                .containsExactly("concentrate", "drops-not-whole", "dilution-by-rule");
         assertThat(found.findings().get(1).message()).contains("13.01, 3.48, 2.48");
         assertThat(Objects.requireNonNull(found.preDilution()).choice().batches())
                 .isEqualTo(1);
@@ -104,7 +106,17 @@ class PlanEssenceTest {
 
     /** Poisons by any name, and in German: toxic plants and oils of the tables of what is not for drinking. */
     @ParameterizedTest
-    @ValueSource(strings = {"oleander", "monkshood", "aconite", "Eisenhut", "lily of the valley", "tea tree", "wintergreen", "lemon fragrance oil"})
+    @ValueSource(
+            strings = {
+                "oleander",
+                "monkshood",
+                "aconite",
+                "Eisenhut",
+                "lily of the valley",
+                "tea tree",
+                "wintergreen",
+                "lemon fragrance oil"
+            })
     void anEssenceThatNobodyIsToDrinkSaysSoFirst(String oil) {
         PlanEssence.Found found = planned(example().replace("oil: laurel", "oil: " + oil));
         assertThat(found.isStopped()).isTrue();
@@ -115,7 +127,8 @@ class PlanEssenceTest {
 
     @Test
     void anEssenceOfExpressedCitrusTellsOfLightAndMedicines() {
-        assertThat(planned(example().replace("oil: lemon", "oil: expressed lime")).findings())
+        assertThat(planned(example().replace("oil: lemon", "oil: expressed lime"))
+                        .findings())
                 .extracting(Finding::rule)
                 .contains("light-on-skin", "medicines");
     }

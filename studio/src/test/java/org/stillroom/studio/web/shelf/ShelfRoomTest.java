@@ -419,7 +419,8 @@ class ShelfRoomTest {
         assertThat(putEssence(oleander).statusCode()).isEqualTo(422);
         assertThat(store.lots().all()).isEmpty();
         assertThat(store.recipes().heads(true)).isEmpty();
-        assertThat(putEssence(oleander.replace("oleander", "laurel")).statusCode()).isEqualTo(303);
+        assertThat(putEssence(oleander.replace("oleander", "laurel")).statusCode())
+                .isEqualTo(303);
     }
 
     @Test
