@@ -2,6 +2,7 @@ package org.stillroom.studio.answer;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.stillroom.core.reference.Finding;
 import org.stillroom.planner.leftovers.UseUp;
 import org.stillroom.planner.shopping.ShoppingList;
 import org.stillroom.studio.usecase.left.Candidate;
@@ -14,7 +15,7 @@ public final class LeftoversFields {
     private LeftoversFields() {}
 
     /** Returns what is left and what could be made of it. */
-    public static Fields of(List<LeftOver> left, CouldMake.Ranking ranking) {
+    public static Fields of(List<LeftOver> left, CouldMake.Ranking ranking, List<Finding> findings) {
         return new Fields()
                 .put("left", left.stream().map(LeftoversFields::of).toList())
                 .put(
@@ -23,7 +24,7 @@ public final class LeftoversFields {
                 .put(
                         "not_planned",
                         ranking.not().stream().map(LeftoversFields::of).toList())
-                .put("findings", List.of());
+                .put("findings", FindingFields.of(findings));
     }
 
     private static Fields of(LeftOver left) {

@@ -98,7 +98,7 @@ public final class Cli {
             throw Refusal.wrongInput(name, sentence(wrong), remedy(wrong, name));
         }
         if (command.wantsHelp()) {
-            line.usage(screen.out(), screen.colour() == Page.Colour.SEEN ? Ansi.ON : Ansi.OFF);
+            screen.out().print(Spaced.of(line, screen.colour() == Page.Colour.SEEN ? Ansi.ON : Ansi.OFF));
             return Exit.DONE;
         }
         return command.run(screen);

@@ -14,6 +14,7 @@ import org.stillroom.core.quantity.QuantityText;
 import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Understanding;
 import org.stillroom.core.quantity.Volume;
+import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.planner.leftovers.UseUp;
 import org.stillroom.studio.answer.Fields;
@@ -62,7 +63,10 @@ final class LeftoversCommand extends Subcommand {
         ShelfOptions.Shelf open = shelf.open().with(files);
         List<LeftOver> left = LeftOver.of(open.lots(), LocalDate.now(ZoneId.systemDefault()));
         if (useUp.isEmpty()) {
-            return new Ranked(left, CouldMake.ranked(open.recipes(), left, open.lots(), millilitres(open.ounce())));
+            return new Ranked(
+                    left,
+                    CouldMake.ranked(open.recipes(), left, open.lots(), millilitres(open.ounce())),
+                    LeftOver.notTold(open.lots(), left));
         }
         PlanUseUp.Wish wish = new PlanUseUp.Wish(useUp, strength, sugar, most);
         PlanUseUp.Outcome outcome = PlanUseUp.answer(wish, left, open.recipes(), open.ounce(), open.grounds());
@@ -86,20 +90,21 @@ final class LeftoversCommand extends Subcommand {
                 : QuantityWords.metric(new Mass(grams));
     }
 
-    private record Ranked(List<LeftOver> left, CouldMake.Ranking ranking) implements Answer {
+    private record Ranked(List<LeftOver> left, CouldMake.Ranking ranking, List<Finding> findings) implements Answer {
         @Override
         public Fields fields() {
-            return LeftoversFields.of(left, ranking);
+            return LeftoversFields.of(left, ranking, findings);
         }
 
         @Override
         public void print(Page page) {
             page.heading("What is left");
             if (left.isEmpty()) {
-                page.paragraph("Nothing that flavours stands on this shelf with how much is left of it.");
+                findings.forEach(page::finding);
                 return;
             }
             page.table(table());
+            findings.forEach(page::finding);
             page.paragraph("How long things keep is common practice, no source: look, smell and taste.");
             page.blank();
             page.heading("What could be made of it");

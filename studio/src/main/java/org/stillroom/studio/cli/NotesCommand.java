@@ -45,9 +45,7 @@ final class NotesCommand extends Subcommand {
         @Override
         public void print(Page page) {
             page.heading("Notes at " + Figure.decimals(found.strength(), 1) + " % vol, the leading one first");
-            if (found.notes().isEmpty()) {
-                page.paragraph("No oil of this recipe has a constituent that is known here.");
-            } else {
+            if (!found.notes().isEmpty()) {
                 page.paragraph(words());
                 page.blank();
                 page.table(table());

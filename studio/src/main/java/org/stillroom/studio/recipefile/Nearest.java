@@ -21,7 +21,7 @@ public final class Nearest {
     }
 
     /** Returns up to so many known names, nearest first, that differ from what was written by a slip or an omission. */
-    static List<String> of(String written, Collection<String> known, int most) {
+    public static List<String> of(String written, Collection<String> known, int most) {
         String slip = written.strip().toLowerCase(Locale.ROOT);
         if (slip.isEmpty() || slip.length() > LONGEST) {
             return List.of();

@@ -27,6 +27,9 @@ import org.stillroom.core.reference.Severity;
  * @param problems what is wrong with it, by line
  */
 public record OilAnalysis(List<Part> parts, double percent, List<LineProblem> problems) {
+    /** Rule of what is wrong where the table has no such constituent; the rest of the analysis holds all the same. */
+    public static final String NOT_KNOWN = "constituent-not-known";
+
     /** Analyses round each part: parts that come to so much are let pass. */
     private static final double ROUNDED = 100.5;
 
@@ -271,7 +274,7 @@ public record OilAnalysis(List<Part> parts, double percent, List<LineProblem> pr
         private void unknown(int line, String written) {
             tell(
                     line,
-                    "constituent-not-known",
+                    NOT_KNOWN,
                     "not known",
                     written + " is no constituent of the table.",
                     "Write its CAS number or another of its names; else it is kept and nothing is reckoned with it.");

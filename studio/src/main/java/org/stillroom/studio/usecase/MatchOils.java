@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.stillroom.core.aroma.Constituent;
 import org.stillroom.core.aroma.Constituents;
 import org.stillroom.core.aroma.EssentialOil;
@@ -24,6 +25,7 @@ import org.stillroom.core.safety.Grounds;
 import org.stillroom.core.safety.OilLimits;
 import org.stillroom.core.tasting.OdourThreshold;
 import org.stillroom.planner.match.Matching;
+import org.stillroom.studio.recipefile.Nearest;
 import org.stillroom.studio.usecase.shelf.LotOnShelf;
 import org.stillroom.studio.usecase.shelf.MakersGrounds;
 import org.stillroom.studio.usecase.shelf.Stock;
@@ -37,6 +39,9 @@ public final class MatchOils {
 
     /** Some maxima are not to be reached, so that all are kept by a hair. */
     private static final double BELOW = 1.0 - 1e-6;
+
+    /** So many oils are named to somebody who may have meant one of them. */
+    private static final int MOST_NEAR = 8;
 
     private MatchOils() {}
 
@@ -135,8 +140,8 @@ public final class MatchOils {
     /** So much of an oil, mg. */
     public record Taken(String oil, double milligrams) {}
 
-    /** A constituent, mg wanted and mg that come. */
-    public record Compared(String name, double wanted, double comes) {}
+    /** A constituent or group, mg wanted and mg that come. */
+    public record Compared(String cas, String name, double wanted, double comes) {}
 
     /**
      * The nearest.
@@ -189,7 +194,7 @@ public final class MatchOils {
         }
         taken.sort((one, other) -> Double.compare(other.milligrams(), one.milligrams()));
         List<Compared> compared = matching.compared().stream()
-                .map(each -> new Compared(name(each.cas()), each.wanted(), each.comes()))
+                .map(each -> new Compared(each.cas(), name(each.cas()), each.wanted(), each.comes()))
                 .sorted((one, other) ->
                         Double.compare(Math.max(other.wanted(), other.comes()), Math.max(one.wanted(), one.comes())))
                 .toList();
@@ -369,9 +374,36 @@ public final class MatchOils {
                     "Ask the supplier for an analysis."));
         }
         if (asked.by() == By.SMELL) {
-            findings.add(told("without-threshold", "Constituents without a known threshold were not counted."));
+            findings.add(bySmell(compared));
         }
         return List.copyOf(findings);
+    }
+
+    private static Finding bySmell(List<Compared> compared) {
+        double most = compared.stream()
+                .mapToDouble(each -> Math.max(each.wanted(), each.comes()))
+                .sum();
+        String without = compared.stream()
+                .filter(each -> Math.max(each.wanted(), each.comes()) > TRACE * most)
+                .filter(each -> OdourThreshold.of(each.cas(), OdourThreshold.Medium.SPIRIT.strength()) == null)
+                .map(Compared::name)
+                .collect(Collectors.joining(", "));
+        return Finding.of(
+                "without-threshold",
+                Severity.NOTE,
+                "",
+                "by smell",
+                "Counted is what lies over its threshold, and most thresholds are known to a decade at best. "
+                        + (without.isEmpty()
+                                ? "Every constituent of any weight has one."
+                                : "Without one, and not counted: " + without + "."),
+                "Compare with what comes by mass, and smell both.");
+    }
+
+    /** Returns the names of oils of the table that somebody may have meant, nearest first. */
+    public static List<String> near(String name) {
+        return Nearest.of(
+                name, EssentialOils.list().stream().map(EssentialOil::name).toList(), MOST_NEAR);
     }
 
     private static Finding told(String rule, String message) {

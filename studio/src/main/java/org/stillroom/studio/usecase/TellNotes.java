@@ -64,6 +64,16 @@ public final class TellNotes {
         for (Note note : notes) {
             workings.step(note.name(), note.content().typical(), "mg/L", Source.OIL_COMPOSITIONS);
         }
+        if (notes.isEmpty()) {
+            tell.findings.add(Finding.of(
+                    "no-notes",
+                    Severity.NOTE,
+                    "",
+                    "",
+                    "Nothing in this recipe brings a constituent that is known here.",
+                    "Notes are told of essential oils, and of essences and extracts that say which oils are in them (aroma). What a plant"
+                            + " gives to spirit is not known by its constituents."));
+        }
         tell.tellMedia(notes, strength);
         return new Found(notes, strength, List.copyOf(tell.analysed), tell.findings);
     }

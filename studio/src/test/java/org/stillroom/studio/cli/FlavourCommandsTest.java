@@ -305,6 +305,48 @@ class FlavourCommandsTest {
     }
 
     @Test
+    void whatIsNotFoundSaysWhatThereIsAndWhatToDo() throws IOException {
+        Path vodka = Files.writeString(folder.resolve("vodka.csv"), "name;kind;strength;left\nvodka;spirit;40 %;1 L\n");
+        JsonNode none = Desk.ask("leftovers --shelf " + vodka).json();
+        assertThat(rules(none)).containsExactly("nothing-left");
+        assertThat(Desk.type("leftovers --shelf " + vodka).out()).contains("of 1 lot there", "essential oils");
+        Path unsaid = Files.writeString(
+                folder.resolve("unsaid.csv"), "name;kind;strength\nbay tincture;tincture;70 %\nvodka;spirit;40 %\n");
+        JsonNode notSaid = Desk.ask("leftovers --shelf " + unsaid).json().get("findings");
+        assertThat(notSaid.get(0).get("rule").stringValue()).isEqualTo("left-not-said");
+        assertThat(notSaid.get(0).get("where").stringValue()).isEqualTo("bay tincture");
+        assertThat(Desk.type("match --want lemo=1g --have lemon").err())
+                .contains("Near it are: lemon, lemongrass")
+                .doesNotContain("wormwood");
+        assertThat(Desk.type("match --want lime=90mg --have lemon --by smell").out())
+                .containsPattern("Without\\s+one,\\s+and\\s+not\\s+counted:\\s+[a-z]");
+        Path plain = Files.writeString(
+                folder.resolve("plain.yaml"),
+                "stillroom: 1\ntitle: x\ntarget: {volume: 1 L, strength: 30 %}\nlines:\n"
+                        + "  - {use: spirit 96 %, amount: free}\n  - {use: water, amount: free}\n");
+        assertThat(rules(Desk.ask("notes " + plain).json())).containsExactly("no-notes");
+        Path slip = Files.writeString(folder.resolve("slip.csv"), "limonen,90\n");
+        assertThat(Desk.type("notes ../examples/quince-and-bay.yaml --analysis caraway~oil=" + slip)
+                        .err())
+                .contains("take the line out")
+                .doesNotContain("is kept");
+    }
+
+    @Test
+    void aBatchIsCorrectedWithWhatRecipesCallByNameToo() {
+        String batch = "correct --volume 1.9L --strength 27.1% --to-strength 28% --with ";
+        JsonNode named = Desk.ask(batch + "vodka~40%").json().get("add").get(0);
+        JsonNode byStrength = Desk.ask(batch + "40%").json().get("add").get(0);
+        assertThat(named.get("what").stringValue()).isEqualTo("vodka 40%");
+        assertThat(named.get("mass_g").doubleValue())
+                .isCloseTo(byStrength.get("mass_g").doubleValue(), within(1e-6));
+        assertThat(Desk.type("correct --volume 1.9L --strength 27.1% --sugar 100g/L --to-sugar 110g/L --with honey")
+                        .out())
+                .contains("g of honey");
+        assertThat(Desk.type(batch + "vodka").err()).contains("or not what it holds", "\"vodka 40%\"");
+    }
+
+    @Test
     void aDoseOfFewerThanFiveDropsIsSaidToBeTooSmallToRepeat() {
         String few = Desk.type("drops --liquid lemon~oil --dose 2drops").out();
         assertThat(few).containsPattern("Half a drop is 25 %").containsPattern("1 g made up to 10\\s+g");

@@ -5,6 +5,9 @@ import static org.stillroom.studio.answer.desk.AskedTexts.TEXT;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.stillroom.core.ingredient.Generic;
+import org.stillroom.core.ingredient.Generics;
+import org.stillroom.core.ingredient.Resolution;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.MadeUp;
 import org.stillroom.core.liquid.Substance;
@@ -51,6 +54,11 @@ final class AdditionText {
         if (known != null) {
             return Optional.of(known);
         }
+        Generic generic = Generics.find(what);
+        if (generic != null) {
+            return Optional.ofNullable(Resolution.of(generic.ingredient()).resolved())
+                    .map(resolved -> new Addition(what, resolved.perGram(), Double.POSITIVE_INFINITY));
+        }
         if (key.endsWith("bx") || key.endsWith("brix")) {
             return asked.read("with", what, TEXT::brix).map(this::syrup);
         }
@@ -61,8 +69,9 @@ final class AdditionText {
         }
         asked.object(
                 "with",
-                "\"" + text + "\" is not known here.",
-                "Write a spirit by its strength (96%), a syrup by its sugar (65Bx), sugar, water or citric acid.");
+                "\"" + text + "\" is not known here, or not what it holds.",
+                "Write a spirit by its strength (96%, \"vodka 40%\"), a syrup by its sugar (65Bx, \"simple syrup\"), sugar, honey, water or"
+                        + " citric acid.");
         return Optional.empty();
     }
 

@@ -60,7 +60,7 @@ public final class CorrectQuestion extends DeskQuestion {
                 Part.text("to-acidity", "acidity wanted, such as 5g/L"),
                 new Part(
                         "with",
-                        "what may be added beside sugar and water: 96%, 65Bx, sugar, water or \"citric acid\"; with what there is"
+                        "what may be added beside sugar and water: 96%, 65Bx, \"simple syrup\", sugar, honey, water or \"citric acid\"; with what there is"
                                 + " of it, such as 96%=200ml; may be repeated",
                         null,
                         Part.Form.TEXTS_AS_TYPED),

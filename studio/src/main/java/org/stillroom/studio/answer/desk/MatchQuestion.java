@@ -175,16 +175,13 @@ final class MatchQuestion extends DeskQuestion {
     private static Optional<EssentialOil> oil(AskedTexts asked, String part, String name) {
         EssentialOil oil = EssentialOils.find(name);
         if (oil == null) {
+            List<String> near = MatchOils.near(name);
             asked.object(
                     part,
                     "\"" + name.strip() + "\" is not in the table of oils.",
-                    "Known are: "
-                            + String.join(
-                                    ", ",
-                                    EssentialOils.list().stream()
-                                            .map(EssentialOil::name)
-                                            .sorted()
-                                            .toList()) + ".");
+                    near.isEmpty()
+                            ? "Look it up with materials, where all are listed; your own oil goes by the analysis of its supplier."
+                            : "Near it are: " + String.join(", ", near) + ".");
         }
         return Optional.ofNullable(oil);
     }

@@ -5,9 +5,13 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
 import org.stillroom.core.ingredient.Ageing;
 import org.stillroom.core.ingredient.Generics;
 import org.stillroom.core.ingredient.Ingredient;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
 import org.stillroom.studio.store.LotSheet;
 import org.stillroom.studio.usecase.shelf.LotOnShelf;
 
@@ -34,6 +38,41 @@ public record LeftOver(Stocked stocked, Ageing ageing, OptionalDouble monthsOpen
             }
         }
         return all;
+    }
+
+    /** Returns what of a shelf is not among what is left though it flavours, and why nothing is, where that is so. */
+    public static List<Finding> notTold(List<LotOnShelf> shelf, List<LeftOver> left) {
+        Set<String> unsaid = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+        for (LotOnShelf lot : shelf) {
+            Ingredient ingredient = lot.ingredient();
+            Stocked stocked =
+                    ingredient == null || Ageing.of(ingredient) == null ? null : Stocked.named(lot.name(), shelf);
+            if (stocked != null && stocked.grams().isEmpty()) {
+                unsaid.add(stocked.name());
+            }
+        }
+        if (!unsaid.isEmpty()) {
+            return List.of(Finding.of(
+                    "left-not-said",
+                    Severity.NOTE,
+                    String.join(", ", unsaid),
+                    "not counted",
+                    "How much is left of it is not said.",
+                    "Weigh the bottle, or write down what is left: on its page, or in the column left of a table."));
+        }
+        return left.isEmpty()
+                ? List.of(Finding.of(
+                        "nothing-left",
+                        Severity.NOTE,
+                        "",
+                        "",
+                        shelf.isEmpty()
+                                ? "Nothing stands on the shelf."
+                                : "Nothing that flavours and is not empty stands on the shelf, of " + shelf.size()
+                                        + (shelf.size() == 1 ? " lot there." : " lots there."),
+                        "What counts here are essential oils, essences, tinctures, macerates, distillates, hydrosols,"
+                                + " syrups and juices, each with how much is left."))
+                : List.of();
     }
 
     private static OptionalDouble monthsOpen(List<LotOnShelf> lots, LocalDate today) {

@@ -116,7 +116,9 @@ public final class PlanUseUp {
             problem(
                     "extracts",
                     bounded.isEmpty() ? "No extract is named." : bounded.size() + " extracts are named.",
-                    "Name one to " + MOST_EXTRACTS + " that are to be used up together.");
+                    "Name one to " + MOST_EXTRACTS
+                            + " that are to be used up together, each with the most that a litre may hold where you know it,"
+                            + " such as bay tincture=15 ml/L." + there(left));
         }
         Typed<Span> strength = read("strength", wish.strength(), QuantityText::strengthSpan, "“28 %”");
         Typed<Span> sugar = read("sugar", wish.sugar(), QuantityText::sugarSpan, "“200 g/L”");
@@ -152,13 +154,9 @@ public final class PlanUseUp {
         if (of == null) {
             problem(
                     "extracts",
-                    "Of “" + name + "” nothing is left that is known.",
-                    left.isEmpty()
-                            ? "Put it on the shelf with how much is left."
-                            : "There are: "
-                                    + String.join(
-                                            ", ",
-                                            left.stream().map(LeftOver::name).toList()) + ".");
+                    "Of “" + name + "” nothing is left that is known: it is not on the shelf, does not flavour, or how much"
+                            + " is left of it is not said.",
+                    left.isEmpty() ? "Put it on the shelf with how much is left." : there(left).strip());
             return;
         }
         if (bounded.stream().anyMatch(each -> each.left().equals(of))) {
@@ -180,8 +178,19 @@ public final class PlanUseUp {
         }
     }
 
+    private static String there(List<LeftOver> left) {
+        return left.isEmpty()
+                ? ""
+                : " There are: "
+                        + String.join(", ", left.stream().map(LeftOver::name).toList()) + ".";
+    }
+
     private <Q> @Nullable Typed<Q> read(
             String where, String text, BiFunction<QuantityText, String, Understanding<Q>> how, String example) {
+        if (text.isBlank()) {
+            problem(where, "It is not said.", "Write it such as " + example + ".");
+            return null;
+        }
         SheetReading<Typed<Q>> reading = reader.quantity(where, text, how, example);
         if (reading instanceof SheetReading.Understood<Typed<Q>> understood) {
             return understood.value();

@@ -76,6 +76,6 @@ public final class MakersGrounds {
     /** An analysis whose numbers do not hold together speaks for nothing; one that names what we do not know does. */
     private static boolean isWhole(OilAnalysis read) {
         return read.problems().stream()
-                .allMatch(problem -> problem.finding().rule().equals("constituent-not-known"));
+                .allMatch(problem -> problem.finding().rule().equals(OilAnalysis.NOT_KNOWN));
     }
 }

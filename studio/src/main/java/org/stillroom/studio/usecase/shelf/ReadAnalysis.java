@@ -25,11 +25,25 @@ public final class ReadAnalysis {
         }
     }
 
+    /** On a shelf what no table knows is kept with the rest; here it is refused, so that a slip does not pass for a constituent. */
+    private static Finding refusing(LineProblem problem) {
+        Finding finding = problem.finding();
+        return finding.rule().equals(OilAnalysis.NOT_KNOWN)
+                ? Finding.of(
+                        finding.rule(),
+                        finding.severity(),
+                        finding.where(),
+                        finding.verdict(),
+                        finding.message(),
+                        "Write its CAS number or another of its names; or take the line out: nothing is reckoned with it.")
+                : finding;
+    }
+
     /** Returns what a text says. */
     public static Outcome answer(String text) {
         OilAnalysis read = OilAnalysis.read(text);
         List<Finding> problems = new ArrayList<>(
-                read.problems().stream().map(LineProblem::finding).toList());
+                read.problems().stream().map(ReadAnalysis::refusing).toList());
         if (problems.isEmpty() && !(read.percent() > 0.0)) {
             problems.add(Finding.of(
                     "analysis-empty",

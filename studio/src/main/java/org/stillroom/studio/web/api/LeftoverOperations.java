@@ -137,7 +137,10 @@ final class LeftoverOperations {
         String most = call.query(MOST).isBlank() ? USUAL_MOST : call.query(MOST);
         List<LotOnShelf> shelf = shelf(null);
         List<LeftOver> left = LeftOver.of(shelf, today());
-        return Reply.of(LeftoversFields.of(left, CouldMake.ranked(candidates(), left, shelf, millilitres(most))));
+        return Reply.of(LeftoversFields.of(
+                left,
+                CouldMake.ranked(candidates(), left, shelf, millilitres(most)),
+                LeftOver.notTold(shelf, left)));
     }
 
     private double millilitres(String text) {

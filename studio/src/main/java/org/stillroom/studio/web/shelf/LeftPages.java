@@ -53,7 +53,7 @@ final class LeftPages {
                         "shelf/left.jte",
                         Map.of(
                                 "view",
-                                new LeftView(visit.words(), left, ranking),
+                                new LeftView(visit.words(), left, ranking, LeftOver.notTold(shelf, left)),
                                 "most",
                                 typed,
                                 "wrong",

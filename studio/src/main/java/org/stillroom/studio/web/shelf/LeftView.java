@@ -7,6 +7,7 @@ import org.stillroom.core.ingredient.Ageing;
 import org.stillroom.core.quantity.Amount;
 import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.Volume;
+import org.stillroom.core.reference.Finding;
 import org.stillroom.planner.shopping.ShoppingList;
 import org.stillroom.studio.usecase.left.Candidate;
 import org.stillroom.studio.usecase.left.CouldMake;
@@ -14,7 +15,11 @@ import org.stillroom.studio.usecase.left.LeftOver;
 import org.stillroom.studio.wording.Words;
 
 /** What is left and what could be made of it, as its page shows it. */
-public record LeftView(Words words, List<LeftOver> left, CouldMake.Ranking ranking) {
+public record LeftView(Words words, List<LeftOver> left, CouldMake.Ranking ranking, List<Finding> findings) {
+    public LeftView {
+        findings = List.copyOf(findings);
+    }
+
     /**
      * An extract.
      *
