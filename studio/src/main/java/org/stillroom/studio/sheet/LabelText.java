@@ -149,6 +149,13 @@ final class LabelText {
         if (found.isStopped()) {
             all.add(said("Above a limit of law or of the house."));
         }
+        if (!found.doses().isEmpty()) {
+            all.add(said("Dose not said to be meant:") + " "
+                    + found.doses().stream()
+                            .map(name -> IngredientNames.in(look.saying().tag(), name))
+                            .collect(Collectors.joining(", "))
+                    + ".");
+        }
         String written = "Write on the label: ";
         found.findings().stream()
                 .map(Finding::remedy)

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.label.BottleSizes;
 import org.stillroom.core.label.Contained;
@@ -20,6 +21,7 @@ import org.stillroom.core.liquid.Figures;
 import org.stillroom.core.liquid.Liquid;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.plan.Plan;
+import org.stillroom.core.plan.Slips;
 import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Temperature;
 import org.stillroom.core.recipe.Condition;
@@ -69,7 +71,8 @@ public final class TellLabel {
      * @param link address that the label leads to, or null
      * @param tables in force
      * @param keeping where it keeps until when, or null where it is no drink
-     * @param against what stops it as a drink, and house rules that are not shown to be kept
+     * @param against what stops it as a drink, house rules that are not shown to be kept, and doses that nobody said are meant
+     * @param doses the doses of oil that nobody said are meant, by the names of their lines
      */
     public record Found(
             String title,
@@ -92,9 +95,11 @@ public final class TellLabel {
             @Nullable String link,
             TableSet tables,
             @Nullable Keeping keeping,
-            List<Finding> against) {
+            List<Finding> against,
+            List<String> doses) {
         public Found {
             against = List.copyOf(against);
+            doses = List.copyOf(doses);
             ingredients = List.copyOf(ingredients);
             classes = List.copyOf(classes);
             called = List.copyOf(called);
@@ -237,7 +242,8 @@ public final class TellLabel {
                     address,
                     tables,
                     keeping,
-                    against);
+                    against,
+                    doses);
         }
 
         /** Returns grams of ethanol in a serving. */
@@ -299,6 +305,10 @@ public final class TellLabel {
         Serving serving = new Serving(asking.servingMillilitres(), 1.0, 70.0, places(asking.market()));
         Safety safety = Safety.of(plan, serving, grounds);
         List<Finding> all = safety.findings();
+        List<Slips.Asked> asked = Slips.asked(plan);
+        List<Finding> against = Stream.concat(
+                        all.stream().filter(TellLabel::isAgainst), asked.stream().map(Slips.Asked::finding))
+                .toList();
         List<Finding> said = all.stream().filter(TellLabel::isSaidOnLabels).toList();
         return new Found(
                 plan.recipe().title(),
@@ -321,7 +331,8 @@ public final class TellLabel {
                 null,
                 tables,
                 safety.keeping(),
-                all.stream().filter(TellLabel::isAgainst).toList());
+                against,
+                asked.stream().map(Slips.Asked::name).distinct().toList());
     }
 
     /** What the EU wants said is worth saying anywhere; the law of the USA counts where the label is read there. */

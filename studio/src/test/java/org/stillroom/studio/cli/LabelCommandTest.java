@@ -114,6 +114,35 @@ class LabelCommandTest {
     }
 
     @Test
+    void aLabelOfADoseThatNobodySaidIsMeantSaysSo() throws IOException {
+        String text = """
+                stillroom: 1
+                title: Clove cup
+                target: {volume: 1 L, strength: 30 %}
+                ingredients:
+                  - {name: clove oil, kind: essential oil}
+                lines:
+                  - {use: clove oil, dose: 1.2 g/LMEANT}
+                  - {use: spirit 96 %, amount: free}
+                  - {use: water, amount: free}
+                """;
+        for (String language : new String[] {"en", "de"}) {
+            Path asked = Files.writeString(folder.resolve("asked.yaml"), text.replace("MEANT", ""));
+            Path out = folder.resolve("asked-" + language + ".svg");
+            Desk.Run run = Desk.type("label " + asked + " --size 120x90 --language " + language + " --out " + out);
+            assertThat(run.out()).contains("times the most");
+            assertThat(Files.readString(out))
+                    .contains(
+                            language.equals("en") ? "Dose not said to be meant:" : "Dosis nicht als gemeint bestätigt:");
+        }
+        Path meant = Files.writeString(
+                folder.resolve("meant.yaml"), text.replace("MEANT", ", meant: 1.2 g/L of clove oil"));
+        Path answered = folder.resolve("answered.svg");
+        Desk.type("label " + meant + " --size 120x90 --out " + answered);
+        assertThat(Files.readString(answered)).contains("Clove cup").doesNotContain("Dose not said");
+    }
+
+    @Test
     void whatNobodyIsToDrinkGetsNoLabel() throws IOException {
         Path poison = folder.resolve("poison.yaml");
         Files.writeString(poison, """

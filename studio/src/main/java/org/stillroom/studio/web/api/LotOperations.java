@@ -20,6 +20,8 @@ import org.stillroom.studio.store.Lot;
 import org.stillroom.studio.store.LotSheet;
 import org.stillroom.studio.store.Lots;
 import org.stillroom.studio.store.Lots.NewLot;
+import org.stillroom.studio.usecase.shelf.LotOnShelf;
+import org.stillroom.studio.usecase.shelf.Mistakable;
 import org.stillroom.studio.usecase.shelf.ReadLot;
 import org.stillroom.studio.usecase.shelf.ShelfLots;
 import org.stillroom.studio.usecase.shelf.Stock;
@@ -106,9 +108,14 @@ final class LotOperations {
         return many(lots.all());
     }
 
-    private static Reply many(List<Lot> lots) {
-        return Reply.of(
-                new Fields().put(LOTS, lots.stream().map(LotOperations::fields).toList()));
+    private Reply many(List<Lot> some) {
+        List<LotOnShelf> shelf = shelf();
+        return Reply.of(new Fields()
+                .put(LOTS, some.stream().map(lot -> fields(lot, shelf)).toList()));
+    }
+
+    private List<LotOnShelf> shelf() {
+        return new ShelfLots(texts.ounce()).of(lots.all());
     }
 
     private Lot lot(Call call) {
@@ -120,8 +127,8 @@ final class LotOperations {
         return shown(lot(call));
     }
 
-    private static Reply shown(Lot lot) {
-        return Reply.of(fields(lot)).version(lot.version());
+    private Reply shown(Lot lot) {
+        return Reply.of(fields(lot, shelf())).version(lot.version());
     }
 
     private Reply add(Call call) throws Exception {
@@ -150,8 +157,8 @@ final class LotOperations {
             throw Refused.overtaken(
                     "Somebody has changed this lot since; version "
                             + overtaken.current().version() + " is the latest.",
-                    fields(new Lot(before.id(), basedOn, wanted.sheet(), wanted.left())),
-                    fields(overtaken.current()));
+                    fields(new Lot(before.id(), basedOn, wanted.sheet(), wanted.left()), shelf()),
+                    fields(overtaken.current(), shelf()));
         }
         return shown(((Changing.Changed<Lot>) changing).now());
     }
@@ -198,7 +205,7 @@ final class LotOperations {
         return shown(lot(call));
     }
 
-    private static Fields fields(Lot lot) {
+    private Fields fields(Lot lot, List<LotOnShelf> shelf) {
         LotSheet sheet = lot.sheet();
         Fields known = new Fields();
         sheet.fields().forEach((key, text) -> known.put(Keys.SNAKE_CASE.name(key), text));
@@ -231,7 +238,8 @@ final class LotOperations {
                 .put("analysis", sheet.analysis())
                 .put("note", sheet.note())
                 .put("photo", sheet.photo())
-                .put("set_aside", sheet.setAside());
+                .put("set_aside", sheet.setAside())
+                .putTexts("easily_mistaken_for", Mistakable.with(new ShelfLots(texts.ounce()).of(lot), shelf));
     }
 
     private static void amount(Fields fields, String key, boolean known, double amount) {
@@ -289,6 +297,9 @@ final class LotOperations {
                         .with("note", Schemas.orNull(Schemas.text("")))
                         .with("photo", Schemas.orNull(Schemas.text("id of its photo")))
                         .with("set_aside", Schemas.flag("whether it is not to be used"))
+                        .with(
+                                "easily_mistaken_for",
+                                Schemas.list(Schemas.text("another dropper bottle whose name is alike")))
                         .schema());
     }
 }

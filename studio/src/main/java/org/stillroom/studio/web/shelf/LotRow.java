@@ -3,16 +3,15 @@ package org.stillroom.studio.web.shelf;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.ingredient.Ingredient;
-import org.stillroom.core.plan.LookAlikes;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.safety.ByName;
 import org.stillroom.core.safety.Grounds;
 import org.stillroom.studio.store.Lot;
 import org.stillroom.studio.usecase.shelf.LotOnShelf;
 import org.stillroom.studio.usecase.shelf.LotState;
+import org.stillroom.studio.usecase.shelf.Mistakable;
 import org.stillroom.studio.usecase.shelf.Stock;
 import org.stillroom.studio.usecase.shelf.TakenBy;
 
@@ -82,21 +81,8 @@ public record LotRow(
                 Stock.isKnown(it) ? shown.stock(Stock.left(it)) : null,
                 shown.state(state).orElse(null),
                 ingredient == null ? List.of() : ByName.stops(ingredient, grounds),
-                alike(lot, lots),
+                String.join(", ", Mistakable.with(lot, lots)),
                 search);
-    }
-
-    private static String alike(LotOnShelf lot, List<LotOnShelf> lots) {
-        return lots.stream()
-                .filter(other -> isDropperBottle(lot) && isDropperBottle(other))
-                .map(LotOnShelf::name)
-                .filter(other -> LookAlikes.areAlike(lot.name(), other))
-                .distinct()
-                .collect(Collectors.joining(", "));
-    }
-
-    private static boolean isDropperBottle(LotOnShelf lot) {
-        return lot.packing() == null && lot.isAvailable() && LookAlikes.isDropperBottle(lot.kind());
     }
 
     /** Returns whether it answers to the words somebody looks for. */

@@ -218,6 +218,18 @@ class BottlingTest {
     }
 
     @Test
+    void labelsCarryADoseThatNobodySaidIsMeant() {
+        Lot clove = rested.kitchen.lot("clove oil", "essential oil", Map.of(), 20, "ml");
+        kept(rested.after(30).added(batch, typed("1", "what", clove.id(), "amount", "4 ml"), request()));
+        kept(rested.after(31).bottled(batch, typed("1", "fills", "1 x 350 ml"), request()));
+        Bottling bottling = book().cellar().bottlings(batch.id()).get(0);
+
+        LabelBottles.Found found = new LabelBottles(rested.kitchen.store).answer(book(), bottling, Market.EU);
+        assertThat(found.label().doses()).containsExactly("clove oil");
+        assertThat(found.label().against()).extracting(Finding::rule).contains("dose-implausible");
+    }
+
+    @Test
     void bottlesBelongToALotByBatchAndDayOrAsTheMakerNamesIt() {
         HistoryEntry entry = kept(rested.after(31).bottled(batch, typed("1", "fills", "1 x 200 ml"), request()));
         kept(rested.after(32).bottled(batch, typed("1", "fills", "1 x 200 ml", "code", "QB 7"), request()));

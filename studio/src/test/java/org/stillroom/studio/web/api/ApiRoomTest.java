@@ -109,6 +109,16 @@ class ApiRoomTest {
     }
 
     @Test
+    void bottlesThatAreEasilyMistakenForEachOtherSaySo() throws Exception {
+        String lots = "{\"lots\": [{\"name\": \"hyssop oil\", \"kind\": \"essential oil\", \"left\": \"9 ml\"},"
+                + " {\"name\": \"hyssop essence 1:10\", \"kind\": \"essence\", \"strength\": \"90 %\", \"left\": \"9 ml\"}]}";
+        JsonNode added = program.post("/lots", lots).json().get("lots");
+        assertThat(added.get(0).get("easily_mistaken_for").get(0).asString()).isEqualTo("hyssop essence 1:10");
+        JsonNode one = program.get("/lots/" + added.get(1).get("id").asString()).json();
+        assertThat(one.get("easily_mistaken_for").get(0).asString()).isEqualTo("hyssop oil");
+    }
+
+    @Test
     void theBodyIsJsonAndNotTooLarge() throws Exception {
         assertThat(program.post("/liquid", "ethanol=300", "Content-Type", "text/plain")
                         .status())
