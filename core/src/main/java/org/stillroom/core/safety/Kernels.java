@@ -51,13 +51,59 @@ final class Kernels {
         return phrases.stream().anyMatch(phrase -> !words.places(phrase).isEmpty());
     }
 
+    /** Returns whether it is a spirit as it is sold that has nothing but stone fruit in its name: nobody can take its stones out any more. */
+    private static boolean isSpirit(Portion portion) {
+        return portion.kind() == Kind.SPIRIT
+                && !portion.plants().isEmpty()
+                && portion.plants().stream().allMatch(plant -> plant.name().equals(STONE_FRUIT));
+    }
+
+    /** Returns the places of spirits of stone fruit; what they bring is not known, and that is said once of all of them. */
+    static List<String> spirits(Drink drink) {
+        return drink.portions().stream()
+                .filter(Kernels::isSpirit)
+                .map(Portion::where)
+                .distinct()
+                .toList();
+    }
+
+    static boolean isAbout(Amount amount) {
+        return amount.watched().name().equals(CYANIDE);
+    }
+
+    /** Returns whether nothing is told of a substance but that such spirits bring nobody knows how much, which is said elsewhere. */
+    static boolean isOfSpiritsAlone(Drink drink, Amount amount) {
+        return isAbout(amount)
+                && amount.from().isEmpty()
+                && spirits(drink).containsAll(amount.notKnownFrom());
+    }
+
+    /** What is said once of all spirits of stone fruit in a drink. */
+    private static List<Finding> ofSpirits(Drink drink) {
+        List<String> spirits = spirits(drink);
+        return spirits.isEmpty()
+                ? List.of()
+                : List.of(new Finding(
+                        NotKnown.NAME,
+                        Severity.NOTE,
+                        String.join("; ", spirits),
+                        "",
+                        "not known",
+                        "Spirits of stone fruit bring hydrogen cyanide from the stones. How much is not known, so that no"
+                                + " limit and no guidance is shown to be kept.",
+                        "general knowledge, from memory",
+                        "Ask its maker for the figure, or have the drink analysed.",
+                        null,
+                        Source.HANDLING_CAUTIONS));
+    }
+
     static List<Finding> judge(Drink drink, Serving serving) {
-        List<Finding> findings = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>(ofSpirits(drink));
         for (Portion portion : drink.portions()) {
             List<Plant> plants = portion.plants().stream()
                     .filter(plant -> plant.holds().contains(CYANIDE))
                     .toList();
-            if (!plants.isEmpty() && portion.form() != Portion.Form.OIL) {
+            if (!plants.isEmpty() && portion.form() != Portion.Form.OIL && !isSpirit(portion)) {
                 boolean fruit = plants.stream().allMatch(plant -> plant.name().equals(STONE_FRUIT));
                 boolean part = fruit && says(portion.words(), OTHER_PARTS);
                 findings.add(part ? otherPart(portion) : fruit ? stones(portion) : kernels(portion));

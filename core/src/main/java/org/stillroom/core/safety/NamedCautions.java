@@ -1,11 +1,15 @@
 package org.stillroom.core.safety;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Predicate;
+import org.stillroom.core.aroma.CommonNames;
 import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.ingredient.OilPart;
 import org.stillroom.core.plan.PlannedLine;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Source;
@@ -17,10 +21,38 @@ final class NamedCautions {
     static List<Finding> judge(Drink drink, Serving serving) {
         List<Finding> findings = new ArrayList<>();
         for (PlannedLine line : drink.lines()) {
-            Kind kind = line.ingredient().kind();
-            findings.addAll(find(line.words() + said(kind), line.name(), drink, row -> applies(row, kind)));
+            judge(line, drink).forEach(row -> findings.add(finding(row, line.name())));
         }
         return findings;
+    }
+
+    /** The oils that are named in an essence are looked at one by one, as oils; what they settle its own name does not ask again. */
+    private static List<Knowledge.NamedCaution> judge(PlannedLine line, Drink drink) {
+        Kind kind = line.ingredient().kind();
+        List<String> oils = kind == Kind.ESSENCE ? oils(line) : List.of();
+        List<Knowledge.NamedCaution> found = new ArrayList<>();
+        Set<String> settled = new HashSet<>();
+        for (String oil : oils) {
+            Named named = named(oil, drink, row -> applies(row, Kind.ESSENTIAL_OIL), Set.of());
+            found.addAll(named.rows());
+            settled.addAll(named.settled());
+        }
+        String own = oils.isEmpty() ? line.words() : line.ingredient().ingredient().words();
+        found.addAll(named(own + said(kind), drink, row -> applies(row, kind) || (kind == Kind.ESSENCE && isInPlace(row, drink)), settled)
+                .rows());
+        return found;
+    }
+
+    private static List<String> oils(PlannedLine line) {
+        return line.ingredient().oilParts().stream()
+                .map(OilPart::name)
+                .filter(name -> !name.equals(line.ingredient().name()))
+                .toList();
+    }
+
+    /** Returns whether a row stands in the place of another that it settles. */
+    private static boolean isInPlace(Knowledge.NamedCaution row, Drink drink) {
+        return drink.knowledge().cautions().stream().anyMatch(other -> other.unless().equals(row.verdict()));
     }
 
     /** A honey is such by its kind, whatever it is called. */
@@ -28,8 +60,21 @@ final class NamedCautions {
         return kind == Kind.HONEY ? ", " + kind.label() : "";
     }
 
-    /** Names are found among the rows of one rule at a time: bitter orange oil is still bitter orange. */
-    private static List<Finding> find(String text, String where, Drink drink, Predicate<Knowledge.NamedCaution> which) {
+    /**
+     * What a text names.
+     *
+     * @param rows that it calls for
+     * @param settled names of rows in whose place others stand
+     */
+    private record Named(List<Knowledge.NamedCaution> rows, Set<String> settled) {}
+
+    /**
+     * Names are found among the rows of one rule at a time: bitter orange oil is still bitter orange.
+     *
+     * @param settled names that need no asking any more where another row can stand in their place
+     */
+    private static Named named(
+            String text, Drink drink, Predicate<Knowledge.NamedCaution> which, Set<String> settled) {
         Map<String, List<Knowledge.NamedCaution>> families = new LinkedHashMap<>();
         drink.knowledge().cautions().stream()
                 .filter(which)
@@ -38,10 +83,34 @@ final class NamedCautions {
         List<Knowledge.NamedCaution> named = families.values().stream()
                 .flatMap(rows -> Words.named(text, rows, Knowledge.NamedCaution::names).stream())
                 .toList();
-        return named.stream()
-                .filter(row -> named.stream().noneMatch(other -> other.verdict().equals(row.unless())))
-                .map(row -> finding(row, where))
-                .toList();
+        List<Knowledge.NamedCaution> left = new ArrayList<>();
+        Set<String> settledHere = new HashSet<>();
+        for (Knowledge.NamedCaution row : named) {
+            List<Knowledge.NamedCaution> inPlace = named.stream()
+                    .filter(other -> other.verdict().equals(row.unless()))
+                    .toList();
+            boolean sameQuestion = inPlace.stream().anyMatch(other -> other.rule().equals(row.rule()));
+            boolean asksOn = row.unless().isEmpty() || !settled.containsAll(asked(text, row, inPlace));
+            if (!sameQuestion && asksOn) {
+                left.add(row);
+            } else if (!sameQuestion) {
+                row.names().stream()
+                        .filter(name -> Words.any(text, List.of(name)))
+                        .forEach(settledHere::add);
+            }
+        }
+        return new Named(left, settledHere);
+    }
+
+    /** Returns the names of a row that a text still says when those of the rows in its place are taken out: of two fruits one may be settled. */
+    private static Set<String> asked(
+            String text, Knowledge.NamedCaution row, List<Knowledge.NamedCaution> inPlace) {
+        Set<String> asked = new HashSet<>();
+        for (String reading : CommonNames.readings(text)) {
+            String rest = Words.read(Words.plain(reading), inPlace, Knowledge.NamedCaution::names).rest();
+            row.names().stream().filter(name -> Words.holds(rest, name)).forEach(asked::add);
+        }
+        return asked;
     }
 
     private static boolean applies(Knowledge.NamedCaution row, Kind kind) {

@@ -84,9 +84,11 @@ final class NotKnown {
 
     private static List<String> partly(Drink drink, Predicate<Watched> which) {
         List<String> partly = new ArrayList<>();
+        List<String> spirits = Kernels.spirits(drink);
         for (Amount amount : drink.amounts()) {
             if (which.test(amount.watched())) {
-                amount.notKnownFrom()
+                amount.notKnownFrom().stream()
+                        .filter(place -> !(Kernels.isAbout(amount) && spirits.contains(place)))
                         .forEach(place ->
                                 partly.add(place + " (" + amount.watched().name() + ")"));
             }

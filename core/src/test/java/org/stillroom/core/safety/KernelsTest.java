@@ -71,6 +71,38 @@ class KernelsTest {
         assertThat(ofCyanide(drink)).isNotEmpty().noneMatch(verdict -> verdict.contains("within the limit"));
     }
 
+    /** Nobody can take the stones out of what is bought, so that it is said once, and never as within. */
+    @Test
+    void spiritsOfStoneFruitAreOneQuietLineAndStayUnknown() {
+        Bench drink = new Bench()
+                .strong("cherry brandy", Kind.SPIRIT, 40.0, 100.0)
+                .strong("Zwetschgenwasser", Kind.SPIRIT, 42.0, 100.0)
+                .strong("neutral spirit", Kind.SPIRIT, 40.0, 800.0);
+        List<Finding> about = drink.safety().findings().stream()
+                .filter(finding -> finding.message().toLowerCase(java.util.Locale.ROOT).contains("hydrogen cyanide"))
+                .toList();
+        assertThat(about).singleElement().satisfies(finding -> {
+            assertThat(finding.rule()).isEqualTo(NotKnown.NAME);
+            assertThat(finding.severity()).isEqualTo(Severity.NOTE);
+            assertThat(finding.where()).isEqualTo("line 1, cherry brandy; line 2, Zwetschgenwasser");
+        });
+        assertThat(drink.amount("hydrogen cyanide").isKnown()).isFalse();
+        assertThat(Safety.ofPlan(drink.plan(), Grounds.SHIPPED)).containsAll(about);
+        assertThat(drink.safety().tellsUnknown()).isTrue();
+    }
+
+    /** With kernels beside it the limit speaks as ever, and fruit that is put in keeps its caution. */
+    @Test
+    void aSpiritOfStoneFruitQuietensNothingElse() {
+        Bench drink = with("cherry stones", Kind.DRIED_PLANT).strong("cherry brandy", Kind.SPIRIT, 40.0, 100.0);
+        assertThat(ofCyanide(drink)).isNotEmpty().noneMatch(verdict -> verdict.contains("within the limit"));
+        Bench fruit = with("cherries", Kind.FRESH_PLANT).strong("plum brandy", Kind.SPIRIT, 40.0, 100.0);
+        assertThat(fruit.safety().findings())
+                .anyMatch(finding -> finding.rule().equals(Kernels.NAME) && finding.severity() == Severity.CAUTION)
+                .anyMatch(finding -> finding.verdict().equals("not known")
+                        && String.valueOf(finding.limit()).contains("hydrogen cyanide"));
+    }
+
     private static List<String> ofCyanide(Bench drink) {
         return drink.safety().findings().stream()
                 .filter(finding -> finding.limit() != null && finding.limit().contains("hydrogen cyanide"))

@@ -307,6 +307,38 @@ class RulesTest {
         assertThat(with(oil, Kind.DRIED_PLANT, 0.1).verdicts("medicines")).containsExactly("NOTE medicines");
     }
 
+    /** The oils of an essence are asked as oils are; of two fruits one may be settled, and what only its name says is asked. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "lime essence | distilled lime oil 5 g/L | false",
+                "lime essence | destilliertes Limettenöl 5 g/L | false",
+                "house essence | bergamot oil FCF 5 g/L, distilled lime oil 2 g/L | false",
+                "lime essence | expressed lime oil 5 g/L | true",
+                "lime essence | lime oil 5 g/L | true",
+                "lime essence | distilled lime oil 5 g/L, grapefruit oil 2 g/L | true",
+                "lime and bergamot essence | distilled lime oil 5 g/L | true",
+            })
+    void oilsOfAnEssenceAreLookedAtAsOils(String name, String aroma, boolean asked) {
+        Bench drink = new Bench()
+                .carrying(name, Kind.ESSENCE, 80.0, aroma, 10.0)
+                .strong("neutral spirit", Kind.SPIRIT, 40.0, 990.0);
+        assertThat(drink.verdicts("medicines").stream().distinct().toList())
+                .isEqualTo(asked ? List.of("NOTE medicines") : List.of());
+        assertThat(drink.verdicts("light-on-skin")).isNotEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"distilled lime essence, false", "lime essence, true", "distilled lime and bergamot oil essence, true"})
+    void anEssenceSaysItselfHowItsOilWasMade(String name, boolean asked) {
+        Bench drink = new Bench()
+                .strong(name, Kind.ESSENCE, 80.0, 10.0)
+                .strong("neutral spirit", Kind.SPIRIT, 40.0, 990.0);
+        assertThat(drink.verdicts("medicines"))
+                .isEqualTo(asked ? List.of("NOTE medicines") : List.of());
+    }
+
     @Test
     void bitterOrangeOilIsStillBitterOrange() {
         Bench drink = with("bitter orange oil", Kind.ESSENTIAL_OIL, 0.1);
