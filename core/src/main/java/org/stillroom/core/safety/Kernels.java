@@ -73,9 +73,7 @@ final class Kernels {
 
     /** Returns whether nothing is told of a substance but that such spirits bring nobody knows how much, which is said elsewhere. */
     static boolean isOfSpiritsAlone(Drink drink, Amount amount) {
-        return isAbout(amount)
-                && amount.from().isEmpty()
-                && spirits(drink).containsAll(amount.notKnownFrom());
+        return isAbout(amount) && amount.from().isEmpty() && spirits(drink).containsAll(amount.notKnownFrom());
     }
 
     /** What is said once of all spirits of stone fruit in a drink. */

@@ -37,8 +37,13 @@ final class NamedCautions {
             found.addAll(named.rows());
             settled.addAll(named.settled());
         }
-        String own = oils.isEmpty() ? line.words() : line.ingredient().ingredient().words();
-        found.addAll(named(own + said(kind), drink, row -> applies(row, kind) || (kind == Kind.ESSENCE && isInPlace(row, drink)), settled)
+        String own =
+                oils.isEmpty() ? line.words() : line.ingredient().ingredient().words();
+        found.addAll(named(
+                        own + said(kind),
+                        drink,
+                        row -> applies(row, kind) || (kind == Kind.ESSENCE && isInPlace(row, drink)),
+                        settled)
                 .rows());
         return found;
     }
@@ -52,7 +57,8 @@ final class NamedCautions {
 
     /** Returns whether a row stands in the place of another that it settles. */
     private static boolean isInPlace(Knowledge.NamedCaution row, Drink drink) {
-        return drink.knowledge().cautions().stream().anyMatch(other -> other.unless().equals(row.verdict()));
+        return drink.knowledge().cautions().stream()
+                .anyMatch(other -> other.unless().equals(row.verdict()));
     }
 
     /** A honey is such by its kind, whatever it is called. */
@@ -73,8 +79,7 @@ final class NamedCautions {
      *
      * @param settled names that need no asking any more where another row can stand in their place
      */
-    private static Named named(
-            String text, Drink drink, Predicate<Knowledge.NamedCaution> which, Set<String> settled) {
+    private static Named named(String text, Drink drink, Predicate<Knowledge.NamedCaution> which, Set<String> settled) {
         Map<String, List<Knowledge.NamedCaution>> families = new LinkedHashMap<>();
         drink.knowledge().cautions().stream()
                 .filter(which)
@@ -89,7 +94,8 @@ final class NamedCautions {
             List<Knowledge.NamedCaution> inPlace = named.stream()
                     .filter(other -> other.verdict().equals(row.unless()))
                     .toList();
-            boolean sameQuestion = inPlace.stream().anyMatch(other -> other.rule().equals(row.rule()));
+            boolean sameQuestion =
+                    inPlace.stream().anyMatch(other -> other.rule().equals(row.rule()));
             boolean asksOn = row.unless().isEmpty() || !settled.containsAll(asked(text, row, inPlace));
             if (!sameQuestion && asksOn) {
                 left.add(row);
@@ -103,11 +109,11 @@ final class NamedCautions {
     }
 
     /** Returns the names of a row that a text still says when those of the rows in its place are taken out: of two fruits one may be settled. */
-    private static Set<String> asked(
-            String text, Knowledge.NamedCaution row, List<Knowledge.NamedCaution> inPlace) {
+    private static Set<String> asked(String text, Knowledge.NamedCaution row, List<Knowledge.NamedCaution> inPlace) {
         Set<String> asked = new HashSet<>();
         for (String reading : CommonNames.readings(text)) {
-            String rest = Words.read(Words.plain(reading), inPlace, Knowledge.NamedCaution::names).rest();
+            String rest = Words.read(Words.plain(reading), inPlace, Knowledge.NamedCaution::names)
+                    .rest();
             row.names().stream().filter(name -> Words.holds(rest, name)).forEach(asked::add);
         }
         return asked;

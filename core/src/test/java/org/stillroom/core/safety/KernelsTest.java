@@ -79,7 +79,8 @@ class KernelsTest {
                 .strong("Zwetschgenwasser", Kind.SPIRIT, 42.0, 100.0)
                 .strong("neutral spirit", Kind.SPIRIT, 40.0, 800.0);
         List<Finding> about = drink.safety().findings().stream()
-                .filter(finding -> finding.message().toLowerCase(java.util.Locale.ROOT).contains("hydrogen cyanide"))
+                .filter(finding ->
+                        finding.message().toLowerCase(java.util.Locale.ROOT).contains("hydrogen cyanide"))
                 .toList();
         assertThat(about).singleElement().satisfies(finding -> {
             assertThat(finding.rule()).isEqualTo(NotKnown.NAME);

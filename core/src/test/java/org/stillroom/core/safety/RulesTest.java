@@ -332,11 +332,9 @@ class RulesTest {
     @ParameterizedTest
     @CsvSource({"distilled lime essence, false", "lime essence, true", "distilled lime and bergamot oil essence, true"})
     void anEssenceSaysItselfHowItsOilWasMade(String name, boolean asked) {
-        Bench drink = new Bench()
-                .strong(name, Kind.ESSENCE, 80.0, 10.0)
-                .strong("neutral spirit", Kind.SPIRIT, 40.0, 990.0);
-        assertThat(drink.verdicts("medicines"))
-                .isEqualTo(asked ? List.of("NOTE medicines") : List.of());
+        Bench drink =
+                new Bench().strong(name, Kind.ESSENCE, 80.0, 10.0).strong("neutral spirit", Kind.SPIRIT, 40.0, 990.0);
+        assertThat(drink.verdicts("medicines")).isEqualTo(asked ? List.of("NOTE medicines") : List.of());
     }
 
     @Test

@@ -307,7 +307,8 @@ public final class TellLabel {
         List<Finding> all = safety.findings();
         List<Slips.Asked> asked = Slips.asked(plan);
         List<Finding> against = Stream.concat(
-                        all.stream().filter(TellLabel::isAgainst), asked.stream().map(Slips.Asked::finding))
+                        all.stream().filter(TellLabel::isAgainst),
+                        asked.stream().map(Slips.Asked::finding))
                 .toList();
         List<Finding> said = all.stream().filter(TellLabel::isSaidOnLabels).toList();
         return new Found(

@@ -68,7 +68,7 @@ final class Search {
             return marked.apply(text);
         }
         if (NUMBERS.matcher(text).matches()) {
-            return Stream.of(text.split(", ")).map(marked).collect(Collectors.joining("; "));
+            return Stream.of(text.split(", ", -1)).map(marked).collect(Collectors.joining("; "));
         }
         String phrase = Character.isDigit(blank) ? null : phrase(text);
         if (phrase == null && Character.isLowerCase(blank)) {
@@ -79,7 +79,7 @@ final class Search {
 
     /** Returns a list of phrases with each of them in the other language; null where it is no list, or one is not in the book. */
     private @Nullable String eachOf(String text) {
-        String[] parts = text.split(", ");
+        String[] parts = text.split(", ", -1);
         List<String> said = new ArrayList<>();
         for (String part : parts) {
             String phrase = parts.length > 1 && !part.isEmpty() ? phrase(part) : null;

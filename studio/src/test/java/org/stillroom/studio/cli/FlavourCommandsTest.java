@@ -320,10 +320,14 @@ class FlavourCommandsTest {
                 .doesNotContain("wormwood");
         assertThat(Desk.type("match --want lime=90mg --have lemon --by smell").out())
                 .containsPattern("Without\\s+one,\\s+and\\s+not\\s+counted:\\s+[a-z]");
-        Path plain = Files.writeString(
-                folder.resolve("plain.yaml"),
-                "stillroom: 1\ntitle: x\ntarget: {volume: 1 L, strength: 30 %}\nlines:\n"
-                        + "  - {use: spirit 96 %, amount: free}\n  - {use: water, amount: free}\n");
+        Path plain = Files.writeString(folder.resolve("plain.yaml"), """
+                stillroom: 1
+                title: x
+                target: {volume: 1 L, strength: 30 %}
+                lines:
+                  - {use: spirit 96 %, amount: free}
+                  - {use: water, amount: free}
+                """);
         assertThat(rules(Desk.ask("notes " + plain).json())).containsExactly("no-notes");
         Path slip = Files.writeString(folder.resolve("slip.csv"), "limonen,90\n");
         assertThat(Desk.type("notes ../examples/quince-and-bay.yaml --analysis caraway~oil=" + slip)

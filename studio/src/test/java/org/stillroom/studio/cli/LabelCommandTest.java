@@ -133,10 +133,12 @@ class LabelCommandTest {
             assertThat(run.out()).contains("times the most");
             assertThat(Files.readString(out))
                     .contains(
-                            language.equals("en") ? "Dose not said to be meant:" : "Dosis nicht als gemeint bestätigt:");
+                            language.equals("en")
+                                    ? "Dose not said to be meant:"
+                                    : "Dosis nicht als gemeint bestätigt:");
         }
-        Path meant = Files.writeString(
-                folder.resolve("meant.yaml"), text.replace("MEANT", ", meant: 1.2 g/L of clove oil"));
+        Path meant =
+                Files.writeString(folder.resolve("meant.yaml"), text.replace("MEANT", ", meant: 1.2 g/L of clove oil"));
         Path answered = folder.resolve("answered.svg");
         Desk.type("label " + meant + " --size 120x90 --out " + answered);
         assertThat(Files.readString(answered)).contains("Clove cup").doesNotContain("Dose not said");

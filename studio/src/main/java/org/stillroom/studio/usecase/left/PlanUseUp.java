@@ -154,9 +154,12 @@ public final class PlanUseUp {
         if (of == null) {
             problem(
                     "extracts",
-                    "Of “" + name + "” nothing is left that is known: it is not on the shelf, does not flavour, or how much"
+                    "Of “" + name
+                            + "” nothing is left that is known: it is not on the shelf, does not flavour, or how much"
                             + " is left of it is not said.",
-                    left.isEmpty() ? "Put it on the shelf with how much is left." : there(left).strip());
+                    left.isEmpty()
+                            ? "Put it on the shelf with how much is left."
+                            : there(left).strip());
             return;
         }
         if (bounded.stream().anyMatch(each -> each.left().equals(of))) {

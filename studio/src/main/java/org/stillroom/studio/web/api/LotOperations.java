@@ -10,8 +10,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.reference.Finding;
+import org.stillroom.core.safety.ByName;
+import org.stillroom.core.safety.Grounds;
 import org.stillroom.studio.answer.Fields;
+import org.stillroom.studio.answer.FindingFields;
 import org.stillroom.studio.recipefile.SheetProblem;
 import org.stillroom.studio.recipefile.SheetReading;
 import org.stillroom.studio.shelffile.LotKeys;
@@ -109,13 +113,16 @@ final class LotOperations {
     }
 
     private Reply many(List<Lot> some) {
-        List<LotOnShelf> shelf = shelf();
+        Shelf shelf = shelf();
         return Reply.of(new Fields()
                 .put(LOTS, some.stream().map(lot -> fields(lot, shelf)).toList()));
     }
 
-    private List<LotOnShelf> shelf() {
-        return new ShelfLots(texts.ounce()).of(lots.all());
+    /** All lots, and what they are judged on. */
+    private record Shelf(List<LotOnShelf> lots, Grounds grounds) {}
+
+    private Shelf shelf() {
+        return new Shelf(new ShelfLots(texts.ounce()).of(lots.all()), texts.grounds());
     }
 
     private Lot lot(Call call) {
@@ -205,8 +212,11 @@ final class LotOperations {
         return shown(lot(call));
     }
 
-    private Fields fields(Lot lot, List<LotOnShelf> shelf) {
+    private Fields fields(Lot lot, Shelf shelf) {
         LotSheet sheet = lot.sheet();
+        LotOnShelf it = new ShelfLots(texts.ounce()).of(lot);
+        Ingredient ingredient = it.ingredient();
+        List<Finding> stops = ingredient == null ? List.of() : ByName.stops(ingredient, shelf.grounds());
         Fields known = new Fields();
         sheet.fields().forEach((key, text) -> known.put(Keys.SNAKE_CASE.name(key), text));
         Fields fields = new Fields()
@@ -239,7 +249,8 @@ final class LotOperations {
                 .put("note", sheet.note())
                 .put("photo", sheet.photo())
                 .put("set_aside", sheet.setAside())
-                .putTexts("easily_mistaken_for", Mistakable.with(new ShelfLots(texts.ounce()).of(lot), shelf));
+                .putTexts("easily_mistaken_for", Mistakable.with(it, shelf.lots()))
+                .put("stops", FindingFields.of(stops));
     }
 
     private static void amount(Fields fields, String key, boolean known, double amount) {
@@ -300,6 +311,7 @@ final class LotOperations {
                         .with(
                                 "easily_mistaken_for",
                                 Schemas.list(Schemas.text("another dropper bottle whose name is alike")))
+                        .with("stops", Schemas.list(Schemas.ref("Finding")))
                         .schema());
     }
 }

@@ -119,6 +119,15 @@ class ApiRoomTest {
     }
 
     @Test
+    void bottlesThatNobodyIsToDrinkOfSaySo() throws Exception {
+        String lots = "{\"lots\": [{\"name\": \"caraway oil\", \"kind\": \"essential oil\", \"left\": \"9 ml\"},"
+                + " {\"name\": \"Eisenhuttinktur\", \"kind\": \"tincture\", \"strength\": \"60 %\", \"left\": \"9 ml\"}]}";
+        JsonNode added = program.post("/lots", lots).json().get("lots");
+        assertThat(added.get(0).get("stops")).isEmpty();
+        assertThat(added.get(1).get("stops").get(0).get("verdict").asString()).isEqualTo("poisonous");
+    }
+
+    @Test
     void theBodyIsJsonAndNotTooLarge() throws Exception {
         assertThat(program.post("/liquid", "ethanol=300", "Content-Type", "text/plain")
                         .status())

@@ -311,7 +311,8 @@ class ShelfRoomTest {
 
     @Test
     void whatIsLeftIsShownRankedAndUsedUp() throws Exception {
-        assertThat(get("/shelf/left").body()).contains("Nothing stands on the shelf.", "essential oils, essences, tinctures");
+        assertThat(get("/shelf/left").body())
+                .contains("Nothing stands on the shelf.", "essential oils, essences, tinctures");
         put("name", "bay tincture", "kind", "tincture", "strength", "70 %", "left", "40 ml", "opened", "2020-01-10");
         put("name", "quince macerate", "kind", "macerate", "strength", "45 %", "left", "300 ml");
         String text = """
