@@ -3,6 +3,7 @@ package org.stillroom.core.extraction;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.reference.Standing;
 import org.stillroom.core.reference.Table;
@@ -14,6 +15,7 @@ import org.stillroom.core.reference.Tables;
  * @param name the name that we show
  * @param plants names of what it is made of; empty where any plant is
  * @param plantPerMillilitre g of plant per mL of solvent
+ * @param madeUpPerGram mL that a gram of plant is made up to with the same solvent; empty where it is left as it comes
  * @param solvent strength of the solvent, % vol
  * @param found strength that the finished tincture must have, % vol, from and to; empty where none is stated
  * @param note how it is made, or empty
@@ -24,6 +26,7 @@ public record Tincture(
         String name,
         List<String> plants,
         double plantPerMillilitre,
+        OptionalDouble madeUpPerGram,
         double solvent,
         List<Double> found,
         String note,
@@ -64,6 +67,9 @@ public record Tincture(
                     row.text("name"),
                     plants.isEmpty() ? List.of() : List.of(plants.split(";", -1)),
                     row.number("plant_g") / row.number("solvent_ml"),
+                    row.textOrEmpty("made_up_to_ml").isEmpty()
+                            ? OptionalDouble.empty()
+                            : OptionalDouble.of(row.number("made_up_to_ml") / row.number("plant_g")),
                     row.number("solvent_percent"),
                     stated ? List.of(row.number("found_low"), row.number("found_high")) : List.of(),
                     row.textOrEmpty("note"),

@@ -350,6 +350,29 @@ class FlavourCommandsTest {
         assertThat(Desk.type(batch + "vodka").err()).contains("or not what it holds", "\"vodka 40%\"");
     }
 
+    /** USP 32, sweet orange peel tincture: 500 g in 900 mL, made up to 1000 mL; alcohol content 62 to 72 % there. */
+    @Test
+    void aTinctureIsMadeUpAsItsBookSays() {
+        Desk.Run made = Desk.ask(
+                "macerate --tincture sweet~orange~peel~tincture --plant orange~peel --mass 500g --held 0.9ml");
+        assertThat(made.number("made_ml")).isCloseTo(1000, within(1e-6));
+        double volume = made.number("volume_ml");
+        assertThat(volume).isLessThan(1000);
+        // what is added and what came do not add up to more than the mark by the contraction of strong spirit
+        assertThat(made.number("add_solvent_ml")).isBetween(1000 - volume, 1.01 * (1000 - volume));
+        Desk.Run ordered = Desk.ask("macerate --tincture sweet~orange~peel~tincture --yield 500ml --held 0.9ml");
+        assertThat(ordered.number("made_ml")).isCloseTo(500, within(1e-6));
+        assertThat(ordered.number("plant_g")).isCloseTo(250, within(1e-3));
+        assertThat(ordered.number("solvent_ml")).isCloseTo(450, within(1e-3));
+        assertThat(rules(Desk.ask("macerate --tincture lemon~tincture --plant lemon~peel --mass 100g --make-up-to 300ml")
+                        .json()))
+                .contains("tincture-otherwise");
+        assertThat(Desk.ask("macerate --tincture gentian~tincture --mass 100g")
+                        .json()
+                        .has("made_ml"))
+                .isFalse();
+    }
+
     @Test
     void aDoseOfFewerThanFiveDropsIsSaidToBeTooSmallToRepeat() {
         String few = Desk.type("drops --liquid lemon~oil --dose 2drops").out();

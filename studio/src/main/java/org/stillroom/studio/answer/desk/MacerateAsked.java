@@ -75,7 +75,7 @@ final class MacerateAsked {
         Optional<Temperature> temperature = way == Macerate.Way.BATH && !asked.isTyped("temperature")
                 ? Optional.of(new Temperature(BATH))
                 : asked.temperature();
-        Macerate.End end = end(asked);
+        Macerate.End end = end(asked).orElse(madeUp(asked, tincture, charges));
         asked.refuseIfAnyWrong();
         return new Macerate.Asked(
                 charges,
@@ -209,7 +209,7 @@ final class MacerateAsked {
                 .orElse(OptionalDouble.empty());
     }
 
-    private static Macerate.@Nullable End end(AskedTexts asked) {
+    private static Optional<Macerate.End> end(AskedTexts asked) {
         Optional<Volume> mark = asked.read("make-up-to", TEXT::volume);
         boolean liqueur = asked.has("to") || asked.has("sugar");
         if (liqueur && !(asked.has("to") && asked.has("make-up-to"))) {
@@ -222,15 +222,25 @@ final class MacerateAsked {
         Optional<MassConcentration> sugar = asked.sugar();
         Optional<Strength> with = asked.strength("with", VolumeBasis.AT_20C);
         if (mark.isEmpty()) {
-            return null;
+            return Optional.empty();
         }
         if (!liqueur || to.isEmpty() || with.isEmpty()) {
-            return new Macerate.UpTo(mark.get().millilitres());
+            return Optional.of(new Macerate.UpTo(mark.get().millilitres()));
         }
         double percent = Essentials.of(MadeUp.spirit(to.get()).toGrams()).strength();
         OptionalDouble gramsPerLitre =
                 sugar.map(each -> OptionalDouble.of(each.gramsPerLitre())).orElse(OptionalDouble.empty());
-        return new Macerate.Liqueur(new Finishing.Wanted(mark.get().millilitres(), percent, gramsPerLitre), with.get());
+        return Optional.of(new Macerate.Liqueur(
+                new Finishing.Wanted(mark.get().millilitres(), percent, gramsPerLitre), with.get()));
+    }
+
+    /** Returns to how much a tincture is made up as its book says, where nothing else is asked for; null where its book says nothing. */
+    private static Macerate.@Nullable End madeUp(AskedTexts asked, Optional<Tincture> tincture, List<Charge> charges) {
+        OptionalDouble perGram = tincture.map(Tincture::madeUpPerGram).orElse(OptionalDouble.empty());
+        double grams = charges.stream().mapToDouble(Charge::grams).sum();
+        return perGram.isPresent() && grams > 0.0 && !asked.has("make-up-to")
+                ? new Macerate.UpTo(perGram.getAsDouble() * grams)
+                : null;
     }
 
     private static @Nullable SteepingFit samples(AskedTexts asked) {

@@ -227,8 +227,10 @@ final class MacerateQuestion extends DeskQuestion {
         }
         putAdded(told, found.end());
         told.findings(found.findings());
-        tincture.ifPresent(each -> told.findings(
-                TinctureFinding.of(each, question, found.strength().value())));
+        Added end = found.end();
+        double finished =
+                (end == null || !(question.end() instanceof Macerate.UpTo) ? found.strength() : end.strength()).value();
+        tincture.ifPresent(each -> told.findings(TinctureFinding.of(each, question, finished)));
         return told;
     }
 
@@ -313,7 +315,12 @@ final class MacerateQuestion extends DeskQuestion {
     /** What comes grows in proportion to plant and solvent together, so that one trial tells how much to take. */
     private static Macerate.Asked scaled(AskedTexts asked, Macerate.Asked trial) {
         double wanted = MacerateAsked.millilitres(asked, "yield").orElseThrow();
-        double factor = wanted / Macerate.answer(trial, Workings.NONE).volume().value();
+        Found found = Macerate.answer(trial, Workings.NONE);
+        boolean byTheBook = trial.end() instanceof Macerate.UpTo && !asked.has("make-up-to");
+        double comes = byTheBook && found.end() != null
+                ? found.end().volume().value()
+                : found.volume().value();
+        double factor = wanted / comes;
         List<Charge> charges = trial.charges().stream()
                 .map(each -> new Charge(each.plant(), factor * each.grams()))
                 .toList();
@@ -333,6 +340,8 @@ final class MacerateQuestion extends DeskQuestion {
                 trial.way(),
                 trial.celsius(),
                 trial.samples(),
-                trial.end());
+                byTheBook && trial.end() instanceof Macerate.UpTo upTo
+                        ? new Macerate.UpTo(factor * upTo.volume())
+                        : trial.end());
     }
 }

@@ -45,6 +45,15 @@ final class TinctureFinding {
                     "On so much plant go " + QuantityWords.fixed(wanted, 0) + " mL of solvent there, with you "
                             + QuantityWords.fixed(asked.solvent(), 0) + " mL."));
         }
+        if (tincture.madeUpPerGram().isPresent() && asked.end() instanceof Macerate.UpTo upTo) {
+            double mark = plants * tincture.madeUpPerGram().getAsDouble();
+            if (Math.abs(upTo.volume() - mark) > NEAR * mark) {
+                findings.add(otherwise(
+                        tincture,
+                        "So much plant is made up to " + QuantityWords.fixed(mark, 0) + " mL there, with you to "
+                                + QuantityWords.fixed(upTo.volume(), 0) + " mL."));
+            }
+        }
         return findings;
     }
 
@@ -76,6 +85,6 @@ final class TinctureFinding {
                         + tincture.standing().label() + ")"
                         + (tincture.note().isEmpty() ? "" : ": " + tincture.note())
                         + (stated ? "; the strength found there is " + limit : "") + ".",
-                off ? "Make it up as the book says, and measure the strength." : "");
+                off ? "Measure the strength. Where it is so, the plant held more or less water than the book's." : "");
     }
 }
