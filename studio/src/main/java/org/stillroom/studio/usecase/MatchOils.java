@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.stillroom.core.aroma.Constituent;
@@ -17,6 +18,7 @@ import org.stillroom.core.ingredient.Resolved;
 import org.stillroom.core.liquid.Estimate;
 import org.stillroom.core.quantity.AlcoholByVolume;
 import org.stillroom.core.quantity.QuantityWords;
+import org.stillroom.core.quantity.Span;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Source;
@@ -80,16 +82,22 @@ public final class MatchOils {
      *
      * @param name as it is called
      * @param parts of it by CAS number or by the label of a group, 0 to 1; empty where its composition is not known
+     * @param bounded those of them of which only a bound is known, from the least to the most; its parts hold their middle
      * @param grams of it that there are; infinite where that is not said
      */
-    public record Bottle(String name, Map<String, Double> parts, double grams) {
+    public record Bottle(String name, Map<String, Double> parts, Map<String, Span> bounded, double grams) {
         public Bottle {
             parts = Map.copyOf(parts);
+            bounded = Map.copyOf(bounded);
+        }
+
+        private Span span(String cas) {
+            return bounded.getOrDefault(cas, Span.exactly(parts.getOrDefault(cas, 0.0)));
         }
 
         /** Returns an oil of the table, as much of it as is wanted. */
         public static Bottle of(EssentialOil oil) {
-            return new Bottle(oil.name(), oil.shares(), Double.POSITIVE_INFINITY);
+            return new Bottle(oil.name(), oil.shares(), Map.of(), Double.POSITIVE_INFINITY);
         }
 
         /** Returns the essential oils of a shelf; the supplier's analysis of a lot takes the place of the usual composition. */
@@ -97,7 +105,7 @@ public final class MatchOils {
             List<Bottle> bottles = new ArrayList<>();
             for (LotOnShelf lot : shelf) {
                 if (lot.kind() == Kind.ESSENTIAL_OIL && lot.isAvailable()) {
-                    bottles.add(new Bottle(lot.name(), parts(lot), grams(lot)));
+                    bottles.add(new Bottle(lot.name(), parts(lot), bounded(lot), grams(lot)));
                 }
             }
             return bottles;
@@ -111,6 +119,12 @@ public final class MatchOils {
             }
             EssentialOil oil = EssentialOils.find(lot.name());
             return oil == null ? Map.of() : oil.shares();
+        }
+
+        private static Map<String, Span> bounded(LotOnShelf lot) {
+            Map<String, Span> single = new TreeMap<>(MakersGrounds.bounded(lot.lot()));
+            single.keySet().removeIf(key -> Constituents.find(key) == null);
+            return single;
         }
 
         private static double grams(LotOnShelf lot) {
@@ -181,7 +195,8 @@ public final class MatchOils {
         Map<String, Matching.Bound> maxima = maxima(asked, usable);
         List<Matching.Bound> bounds = new ArrayList<>(maxima.values());
         bounds.addAll(bottles(usable));
-        Matching matching = Matching.of(wanted, shelf, weights(asked, wanted), bounds);
+        Map<String, Double> weights = weights(asked, wanted);
+        Matching matching = Matching.of(wanted, shelf, weights, bounds);
         double whole = wanted.values().stream().mapToDouble(each -> each).sum();
         workings.step("constituents wanted", whole, "mg", Source.OIL_COMPOSITIONS);
         workings.step(
@@ -202,7 +217,63 @@ public final class MatchOils {
         List<Finding> findings = new ArrayList<>(usable.leftOut());
         findings.addAll(heldBack(watched));
         findings.addAll(findings(asked, usable, compared));
-        return new Found(taken, compared, new Estimate(100.0 * matching.missed(), 0.0), watched, findings);
+        Span off = missed(matching, usable.bottles(), weights);
+        boundsTold(usable.bottles(), matching, off).ifPresent(findings::add);
+        double missed = 100.0 * matching.missed();
+        Estimate missedBy = new Estimate(missed, Math.max(missed - off.low(), off.high() - missed));
+        return new Found(taken, compared, missedBy, watched, findings);
+    }
+
+    /** Returns by how many per cent the profile is off at least and at most, wherever within their bounds constituents lie. */
+    private static Span missed(Matching matching, List<Bottle> bottles, Map<String, Double> weights) {
+        double least = 0.0;
+        double most = 0.0;
+        double whole = 0.0;
+        for (Matching.Compared each : matching.compared()) {
+            double low = 0.0;
+            double high = 0.0;
+            for (int i = 0; i < bottles.size(); i++) {
+                Span span = bottles.get(i).span(each.cas());
+                low += matching.amounts().get(i) * span.low();
+                high += matching.amounts().get(i) * span.high();
+            }
+            double weight = weights.getOrDefault(each.cas(), 1.0);
+            double below = Math.abs(weight * (low - each.wanted()));
+            double above = Math.abs(weight * (high - each.wanted()));
+            boolean between = low <= each.wanted() && each.wanted() <= high;
+            least += between ? 0.0 : Math.pow(Math.min(below, above), 2);
+            most += Math.pow(Math.max(below, above), 2);
+            whole += Math.pow(weight * each.wanted(), 2);
+        }
+        return new Span(100.0 * Math.sqrt(least / whole), 100.0 * Math.sqrt(most / whole));
+    }
+
+    private static Optional<Finding> boundsTold(List<Bottle> bottles, Matching matching, Span off) {
+        List<String> bounded = new ArrayList<>();
+        for (int i = 0; i < bottles.size(); i++) {
+            Bottle bottle = bottles.get(i);
+            if (matching.amounts().get(i) > 0.0 && !bottle.bounded().isEmpty()) {
+                bounded.add(bottle.name() + " ("
+                        + bottle.bounded().entrySet().stream()
+                                .map(each -> name(each.getKey()) + " below "
+                                        + QuantityWords.plain(100.0 * each.getValue().high()) + " %")
+                                .sorted()
+                                .collect(Collectors.joining(", "))
+                        + ")");
+            }
+        }
+        return bounded.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Finding.of(
+                        "only-bounded",
+                        Severity.NOTE,
+                        "",
+                        "only bounded",
+                        "Of some constituents the analysis gives a bound alone; the middle between none and that was taken: "
+                                + String.join("; ", bounded) + ". Wherever they lie, the profile is off by "
+                                + QuantityWords.fixed(off.low(), 0) + " to " + QuantityWords.fixed(off.high(), 0)
+                                + " %.",
+                        "Ask the supplier for figures where it matters."));
     }
 
     private static Usable usable(Asked asked) {

@@ -115,6 +115,22 @@ class ClarityCommandTest {
         assertThat(analysed.get("composition_from").get(0).stringValue()).isEqualTo("juniper oil: analysis of the lot");
     }
 
+    /** Less than 40 % counts as its middle and leaves in doubt all from none to the bound. */
+    @Test
+    void whatAnAnalysisOnlyBoundsIsInDoubtFromNoneToTheBound() throws IOException {
+        Path certificate = folder.resolve("juniper.csv");
+        String asked = "clarity --recipe " + recipe("1 g/L") + " --analysis juniper~oil=" + certificate;
+        Files.writeString(certificate, "alpha-pinene,20\nlimonene,20\nterpinen-4-ol,60\n");
+        JsonNode known = Desk.ask(asked).json();
+        Files.writeString(certificate, "alpha-pinene,<40\nlimonene,20\nterpinen-4-ol,60\n");
+        JsonNode bounded = Desk.ask(asked).json();
+
+        assertThat(bounded.get("oil_load").doubleValue())
+                .isCloseTo(known.get("oil_load").doubleValue(), within(1e-9));
+        assertThat(factor(known, "composition of the oils")).isCloseTo(1.0, within(1e-12));
+        assertThat(factor(bounded, "composition of the oils")).isGreaterThan(1.2);
+    }
+
     /** Ten grams of an oil in a hundred of essence, ten grams of that in a litre: as one gram of the oil. */
     @Test
     void theAnalysisReachesThroughAnEssence() throws IOException {

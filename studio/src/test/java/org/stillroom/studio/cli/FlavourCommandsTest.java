@@ -373,6 +373,22 @@ class FlavourCommandsTest {
                 .isFalse();
     }
 
+    /** Of 100 mg of what holds 90 % of limonene and less than 20 % of myrcene, 0 to 20 mg of myrcene come. */
+    @Test
+    void aBoundOfAnAnalysisIsToldWithTheDoubtThatItLeaves() throws IOException {
+        String shelf = "name;kind;left;analysis\nmy orange;essential oil;10 ml;\"limonene,80\nmyrcene,%s\"\n";
+        Path table = Files.writeString(folder.resolve("bounded.csv"), String.format(shelf, "<20"));
+        Path exact = Files.writeString(folder.resolve("exact.csv"), String.format(shelf, "10"));
+        Desk.Run bounded = Desk.ask("match --want sweet~orange=100mg --shelf " + table);
+        Desk.Run known = Desk.ask("match --want sweet~orange=100mg --shelf " + exact);
+        assertThat(bounded.number("off_percent")).isCloseTo(known.number("off_percent"), within(1e-9));
+        assertThat(known.json().get("doubt").get("off_percent").doubleValue()).isZero();
+        assertThat(rules(known.json())).doesNotContain("only-bounded");
+        assertThat(bounded.json().get("doubt").get("off_percent").doubleValue()).isGreaterThan(5.0);
+        assertThat(bounded.json().get("findings").findValuesAsString("message"))
+                .anyMatch(message -> message.contains("my orange (myrcene below 20 %)"));
+    }
+
     @Test
     void aDoseOfFewerThanFiveDropsIsSaidToBeTooSmallToRepeat() {
         String few = Desk.type("drops --liquid lemon~oil --dose 2drops").out();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.stillroom.core.quantity.Span;
 import org.stillroom.core.safety.Grounds;
 import org.stillroom.core.safety.HouseRule;
 import org.stillroom.core.safety.HouseRules;
@@ -60,6 +61,21 @@ public final class MakersGrounds {
     public static Map<String, Double> oil(Lot lot) {
         OilAnalysis read = read(lot);
         return isWhole(read) ? read.shares() : Map.of();
+    }
+
+    /** Returns what the analysis of a lot only bounds, such as &lt; 0.5 %: parts of its oil, 0 to 1, from the least to the most. */
+    public static Map<String, Span> bounded(Lot lot) {
+        List<Map<String, Double>> ends = ends(lot);
+        Map<String, Span> bounded = new TreeMap<>();
+        if (ends.size() > 1) {
+            ends.get(0).forEach((key, least) -> {
+                double most = ends.get(1).getOrDefault(key, least);
+                if (most > least) {
+                    bounded.put(key, new Span(least, most));
+                }
+            });
+        }
+        return bounded;
     }
 
     /** Returns the same from the least to the most, where the analysis only bounds some of it. */
