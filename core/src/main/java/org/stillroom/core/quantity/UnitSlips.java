@@ -1,9 +1,19 @@
 package org.stillroom.core.quantity;
 
 import java.util.Locale;
+import java.util.Set;
 
 /** What to say of words that are no unit, or that people use for two. */
 final class UnitSlips {
+    /** What people count, and what each weighs is not known; "vanilla pods" are pods. */
+    private static final Set<String> COUNTED = Set.of(
+            "piece", "pieces", "pc", "pcs", "stück", "stk", "pod", "pods", "bean", "beans", "leaf", "leaves", "berry",
+            "berries", "fruit", "fruits", "blatt", "blätter", "beere", "beeren");
+
+    /** The same of what sets hydrogen cyanide free. */
+    private static final Set<String> KERNELS = Set.of(
+            "kernel", "kernels", "stone", "stones", "pit", "pits", "pip", "pips", "seed", "seeds", "stein", "steine");
+
     private UnitSlips() {}
 
     /** Returns whether these words would be found in the table only because case is disregarded there. */
@@ -67,41 +77,13 @@ final class UnitSlips {
                     "handful",
                     "spoon",
                     "spoons" -> quoted + " has no fixed size; measure it once and write ml or g";
-            case "piece",
-                    "pieces",
-                    "pc",
-                    "pcs",
-                    "stück",
-                    "stk",
-                    "pod",
-                    "pods",
-                    "bean",
-                    "beans",
-                    "leaf",
-                    "leaves",
-                    "berry",
-                    "berries",
-                    "fruit",
-                    "fruits",
-                    "blatt",
-                    "blätter",
-                    "beere",
-                    "beeren" -> counted(quoted);
-            case "kernel",
-                    "kernels",
-                    "stone",
-                    "stones",
-                    "pit",
-                    "pits",
-                    "seed",
-                    "seeds",
-                    "kern",
-                    "kerne",
-                    "stein",
-                    "steine" ->
-                counted(quoted) + "; how much hydrogen cyanide kernels bring at worst follows their weight";
             default -> unknown(words, quoted, example);
         };
+    }
+
+    /** German joins them to their fruit: Kirschkerne. */
+    private static boolean isKernel(String word) {
+        return KERNELS.contains(word) || word.endsWith("kern") || word.endsWith("kerne") || word.endsWith("kernen");
     }
 
     private static String counted(String quoted) {
@@ -112,6 +94,13 @@ final class UnitSlips {
 
     private static String unknown(String words, String quoted, String example) {
         boolean several = words.chars().anyMatch(c -> c >= '0' && c <= '9');
+        String last = words.substring(words.lastIndexOf(' ') + 1).toLowerCase(Locale.ROOT);
+        if (!several && isKernel(last)) {
+            return counted(quoted) + "; how much hydrogen cyanide kernels bring at worst follows their weight";
+        }
+        if (!several && COUNTED.contains(last)) {
+            return counted(quoted);
+        }
         return several
                 ? quoted + " is not a unit; write one number with one unit, for instance " + example
                 : quoted + " is not a unit that is read here; write for instance " + example;

@@ -87,8 +87,10 @@ final class Allergens {
         if (byKind != null) {
             named.add(byKind);
         }
+        boolean kernels = Kernels.areAll(line, drink.knowledge());
         for (AllergenName row : named) {
-            if (!row.isAbout(AllergenName.ANY) || !made) {
+            boolean asFruit = kernels && row.isAbout(AllergenName.SULPHITES) && row.says() == AllergenName.Says.MAY;
+            if (!asFruit && (!row.isAbout(AllergenName.ANY) || !made)) {
                 add(row, line, part);
             }
         }

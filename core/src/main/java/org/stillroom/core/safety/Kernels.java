@@ -46,6 +46,15 @@ final class Kernels {
         return out ? named.only(plant -> !plant.name().equals(STONE_FRUIT)) : named;
     }
 
+    /** Returns whether a line is of kernels, stones and seeds alone; they are not sulphured as dried fruit is. */
+    static boolean areAll(PlannedLine line, Knowledge knowledge) {
+        List<Plant> plants = NamedPlants.of(line.words(), knowledge.plants()).plants();
+        return !plants.isEmpty()
+                && plants.stream()
+                        .allMatch(plant ->
+                                plant.holds().contains(CYANIDE) && !plant.name().equals(STONE_FRUIT));
+    }
+
     private static boolean says(String text, List<TextWords.Phrase> phrases) {
         TextWords words = TextWords.of(text);
         return phrases.stream().anyMatch(phrase -> !words.places(phrase).isEmpty());

@@ -16,6 +16,9 @@ import org.stillroom.core.aroma.CommonNames;
 record NamedPlants(List<Plant> plants, List<String> unread) {
     private static final String NAMED = "|";
 
+    /** Parts that hold what the rest of a fruit does not: where no plant is known by them they are not taken for its flesh. */
+    private static final Set<String> KERNELS = Set.of("kernel", "stone", "pit", "pip", "seed");
+
     NamedPlants {
         plants = List.copyOf(plants);
         unread = List.copyOf(unread);
@@ -27,8 +30,12 @@ record NamedPlants(List<Plant> plants, List<String> unread) {
         Set<String> unread = new LinkedHashSet<>();
         for (String reading : CommonNames.readings(name)) {
             Words.Named<Plant> named = Words.read(Words.plain(reading), known, Plant::names);
-            plants.addAll(named.things());
-            unread.addAll(unread(named.rest()));
+            List<String> rest = unread(named.rest());
+            boolean ofKernels = rest.stream().map(NameWords::single).anyMatch(KERNELS::contains);
+            named.things().stream()
+                    .filter(plant -> !ofKernels || !plant.holds().isEmpty())
+                    .forEach(plants::add);
+            unread.addAll(rest);
         }
         return new NamedPlants(List.copyOf(plants), List.copyOf(unread));
     }
@@ -41,7 +48,8 @@ record NamedPlants(List<Plant> plants, List<String> unread) {
             String single = NameWords.single(words[i]);
             boolean beforeName = i + 1 < words.length && words[i + 1].equals(NAMED);
             boolean nothing = NameWords.saysNothing(single) && !(NameWords.isPart(single) && beforeName);
-            if (words[i].length() > 1 && !nothing) {
+            boolean kernel = KERNELS.contains(single) && i > 0;
+            if (words[i].length() > 1 && (!nothing || kernel)) {
                 unread.add(words[i]);
             }
         }

@@ -104,6 +104,44 @@ class KernelsTest {
                         && String.valueOf(finding.limit()).contains("hydrogen cyanide"));
     }
 
+    /** By removal: where the table loses a row, its kernels are no fruit of another, and what is left of the name is asked about. */
+    @Test
+    void kernelsAreNeverTakenForTheFruitWhenTheirRowIsMissing() {
+        List<Plant> all = Grounds.SHIPPED.knowledge().plants();
+        for (String name :
+                List.of("apple seeds", "apple pips", "Apfelkerne", "pear pips", "quince seeds", "cherry stones")) {
+            List<Plant> without = all.stream()
+                    .filter(plant -> NamedPlants.of(name, all).plants().stream()
+                            .noneMatch(named ->
+                                    named.equals(plant) && !plant.name().equals("stone fruit")))
+                    .toList();
+            assertThat(without.size()).as(name).isLessThan(all.size());
+            NamedPlants left = NamedPlants.of(name, without);
+            assertThat(left.plants().isEmpty()
+                            || left.plants().stream()
+                                    .anyMatch(plant -> plant.holds().contains("hydrogen cyanide")))
+                    .as(name + ": " + left)
+                    .isTrue();
+        }
+        assertThat(NamedPlants.of("apple", all).plants())
+                .extracting(Plant::name)
+                .containsExactly("apple");
+    }
+
+    /** Regulation (EU) No 1169/2011, Annex II, 12; that fruit is sulphured and kernels are not is common practice, no source. */
+    @ParameterizedTest
+    @CsvSource({
+        "cherry kernels, false",
+        "Kirschkerne, false",
+        "apricot stones, false",
+        "dried cherries, true",
+        "apricots, true",
+        "'apricots with stones', true"
+    })
+    void kernelsAreNoDriedFruit(String name, boolean told) {
+        assertThat(with(name, Kind.DRIED_PLANT).findings("sulphites").isEmpty()).isNotEqualTo(told);
+    }
+
     private static List<String> ofCyanide(Bench drink) {
         return drink.safety().findings().stream()
                 .filter(finding -> finding.limit() != null && finding.limit().contains("hydrogen cyanide"))
