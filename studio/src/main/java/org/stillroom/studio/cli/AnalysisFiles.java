@@ -1,7 +1,5 @@
 package org.stillroom.studio.cli;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -34,7 +32,7 @@ final class AnalysisFiles {
         Map<String, List<Map<String, Double>>> read = new LinkedHashMap<>();
         List<Finding> problems = new ArrayList<>();
         files.forEach((ingredient, path) -> {
-            ReadAnalysis.Outcome analysis = ReadAnalysis.answer(text(path));
+            ReadAnalysis.Outcome analysis = ReadAnalysis.answer(InFile.text(OPTION, path));
             List<Map<String, Double>> parts = analysis.parts();
             if (parts == null) {
                 problems.addAll(analysis.problems());
@@ -46,14 +44,6 @@ final class AnalysisFiles {
             throw new Refusal(Exit.WRONG_INPUT, problems);
         }
         return read;
-    }
-
-    private static String text(Path path) {
-        try {
-            return Files.readString(path);
-        } catch (IOException unreadable) {
-            throw Refusal.notFound(OPTION, "there is no readable file " + path + ".", "Check the name and the folder.");
-        }
     }
 
     /**

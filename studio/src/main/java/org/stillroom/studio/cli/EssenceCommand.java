@@ -32,9 +32,7 @@ final class EssenceCommand extends Subcommand {
 
     @Override
     protected Answer answer(Workings workings) {
-        if (!OpenEssence.isThere(file)) {
-            throw Refusal.notFound("FILE", "there is no file " + file + ".", "Check the name and the folder.");
-        }
+        InFile.requireFile("FILE", file);
         EssenceReading reading = OpenEssence.at(file);
         if (reading instanceof EssenceReading.Refused refused) {
             throw new Refusal(Exit.WRONG_INPUT, refused.problems());

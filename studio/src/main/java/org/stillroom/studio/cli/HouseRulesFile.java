@@ -1,7 +1,5 @@
 package org.stillroom.studio.cli;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.safety.Grounds;
@@ -27,18 +25,10 @@ final class HouseRulesFile {
         if (file == null) {
             return grounds;
         }
-        HouseRules.Reading read = HouseRules.read(text(file), grounds.knowledge());
+        HouseRules.Reading read = HouseRules.read(InFile.text(OPTION, file), grounds.knowledge());
         if (!read.problems().isEmpty()) {
             throw new Refusal(Exit.WRONG_INPUT, read.problems());
         }
         return grounds.with(grounds.house().and(read.rules()));
-    }
-
-    private static String text(Path path) {
-        try {
-            return Files.readString(path);
-        } catch (IOException unreadable) {
-            throw Refusal.notFound(OPTION, "there is no readable file " + path + ".", "Check the name and the folder.");
-        }
     }
 }

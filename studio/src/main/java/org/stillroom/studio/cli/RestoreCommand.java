@@ -1,7 +1,6 @@
 package org.stillroom.studio.cli;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -29,9 +28,7 @@ final class RestoreCommand extends Subcommand {
 
     @Override
     protected Answer answer(Workings workings) {
-        if (!Files.isRegularFile(file)) {
-            throw Refusal.notFound("FILE", "there is no file " + file + ".", "Check the name and the folder.");
-        }
+        InFile.requireFile("FILE", file);
         DataFolder folder = DataFolder.chosenOr(data);
         try {
             @Nullable Path aside = Backup.restore(file, folder, replace ? Backup.Replacing.YES : Backup.Replacing.NO);

@@ -1,7 +1,5 @@
 package org.stillroom.studio.cli;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -44,7 +42,7 @@ final class RulesCommand extends Subcommand {
                         "it is not said whose rules these are.",
                         "Name the folder of a studio; a file alone is compared with what ships.");
             }
-            return new Looked(RuleChanges.between(read(text(file)), TableSet.SHIPPED), false);
+            return new Looked(RuleChanges.between(read(InFile.text("FILE", file)), TableSet.SHIPPED), false);
         }
         return StudioFolder.ask(DataFolder.chosenOr(data), store -> ofStudio(store.rules()));
     }
@@ -56,7 +54,7 @@ final class RulesCommand extends Subcommand {
         if (file == null) {
             return new Listed(TakenRules.all(book));
         }
-        String text = text(file);
+        String text = InFile.text("FILE", file);
         TakeRules.Preview preview = TakeRules.preview(book, text);
         RuleChanges changes = preview.changes();
         if (changes == null) {
@@ -86,14 +84,6 @@ final class RulesCommand extends Subcommand {
             throw new Refusal(Exit.WRONG_INPUT, read.problems());
         }
         return rules;
-    }
-
-    private static String text(Path path) {
-        try {
-            return Files.readString(path);
-        } catch (IOException unreadable) {
-            throw Refusal.notFound("FILE", "there is no readable file " + path + ".", "Check the name and the folder.");
-        }
     }
 
     /** What a file changes, and whether it was taken. */

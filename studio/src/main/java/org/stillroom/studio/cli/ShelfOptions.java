@@ -1,7 +1,5 @@
 package org.stillroom.studio.cli;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -71,14 +69,7 @@ final class ShelfOptions {
     }
 
     private static Shelf ofTable(Path file) {
-        String text;
-        try {
-            text = Files.readString(file);
-        } catch (IOException unreadable) {
-            throw Refusal.notFound(
-                    "--shelf", "there is no readable file " + file + ".", "Check the name and the folder.");
-        }
-        ReadShelf.Outcome read = ReadShelf.answer(text, OunceMeaning.US_FLUID);
+        ReadShelf.Outcome read = ReadShelf.answer(InFile.text("--shelf", file), OunceMeaning.US_FLUID);
         if (!read.problems().isEmpty()) {
             throw new Refusal(Exit.WRONG_INPUT, read.problems());
         }

@@ -194,6 +194,13 @@ public final class RecipeShelf {
     }
 
     private static byte[] bytes(Path file) throws Unreadable {
+        if (Files.isDirectory(file)) {
+            throw new Unreadable(
+                    "file-not-readable",
+                    Place.WHOLE_FILE,
+                    Shown.quoted(name(file)) + " is a folder; a file is wanted.",
+                    "Name a file in it.");
+        }
         try (InputStream in = Files.newInputStream(file)) {
             FileText.refuseLarge(Files.size(file));
             byte[] bytes = in.readNBytes(FileText.MOST_BYTES + 1);

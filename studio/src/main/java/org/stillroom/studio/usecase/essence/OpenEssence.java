@@ -11,11 +11,6 @@ import org.stillroom.studio.recipefile.EssenceReading;
 public final class OpenEssence {
     private OpenEssence() {}
 
-    /** Returns whether there is such a file. */
-    public static boolean isThere(Path file) {
-        return Files.isRegularFile(file);
-    }
-
     /** Returns what is in a file that is there. */
     public static EssenceReading at(Path file) {
         try {
