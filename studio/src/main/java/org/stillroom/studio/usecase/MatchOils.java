@@ -256,7 +256,8 @@ public final class MatchOils {
                 bounded.add(bottle.name() + " ("
                         + bottle.bounded().entrySet().stream()
                                 .map(each -> name(each.getKey()) + " below "
-                                        + QuantityWords.plain(100.0 * each.getValue().high()) + " %")
+                                        + QuantityWords.plain(
+                                                100.0 * each.getValue().high()) + " %")
                                 .sorted()
                                 .collect(Collectors.joining(", "))
                         + ")");
