@@ -68,7 +68,9 @@ final class Amounts {
         page.close().close();
         page.open("td", "class", "take").text(take(line));
         if (!line.reading().instrument().isEmpty()) {
-            page.text(" ").open("small").typed(line.reading().instrument()).close();
+            String instrument = line.reading().instrument();
+            page.text(" ").open("small");
+            (instrument.equals(MeasureKind.SCALE.label()) ? page.text(instrument) : page.typed(instrument)).close();
         }
         page.close();
         page.element("td", bare(Told.grams(line.exact().grams()), "g"), "class", "n");

@@ -47,6 +47,9 @@ public final class LabelSheet {
     private static final Pattern SIDES =
             Pattern.compile("(\\d{1,3}(?:[.,]\\d+)?)\\s*[x×]\\s*(\\d{1,3}(?:[.,]\\d+)?)(?:\\s*mm)?");
 
+    /** What a full row or column may come out longer than its labels, mm, so that the last is not pushed to the next sheet. */
+    private static final double ROUNDED = 0.2;
+
     private LabelSheet() {}
 
     /**
@@ -97,6 +100,16 @@ public final class LabelSheet {
 
         int down() {
             return (int) Math.floor((A4_HEIGHT - 2 * MARGIN) / height);
+        }
+
+        /** Returns what is left above and below a full sheet, mm. */
+        private double above() {
+            return (A4_HEIGHT - down() * height) / 2.0;
+        }
+
+        /** Returns what is left on either side of a full sheet, mm. */
+        private double beside() {
+            return (A4_WIDTH - across() * width) / 2.0;
         }
     }
 
@@ -184,8 +197,10 @@ public final class LabelSheet {
         page.open("html", "lang", look.saying().tag())
                 .open("head")
                 .element("title", found.title() + ", " + look.said("labels"));
-        page.style("@page { size: 210mm 297mm; margin: 10mm } body { margin: 0; font-family: 'DejaVu Sans' }"
-                + " table { border-collapse: collapse } td { padding: 0 } tr { page-break-inside: avoid }");
+        page.style("@page { size: 210mm 297mm; margin: " + number(size.above() - ROUNDED) + "mm "
+                + number(size.beside() - ROUNDED) + "mm } body { margin: 0; font-family: 'DejaVu Sans' }"
+                + " table { border-collapse: collapse } td { padding: 0 } svg { display: block }"
+                + " tr { page-break-inside: avoid }");
         page.close().open("body").open("table", "role", "presentation").open("tbody");
         for (int at = 0; at < markings.size(); at += size.across()) {
             page.open("tr");

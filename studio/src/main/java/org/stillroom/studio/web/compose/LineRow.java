@@ -125,7 +125,7 @@ public record LineRow(
         String reading = words.units() == UnitSystem.US
                 ? measured.reading().us()
                 : measured.reading().words();
-        return words.marked(reading) + ", "
+        return words.marked(words.told("instrument", reading).text()) + ", "
                 + words.told("instrument", measured.reading().instrument()).text();
     }
 }
