@@ -42,8 +42,9 @@ final class Allergens {
             TextCaution.phrases("serve;served;serving;garnish*;goes with;servier*;reichen;garnier*;passt zu");
 
     private static final String REFINED =
-            "From memory, the EU exempts fully refined soya oil and glucose syrup of wheat or barley; that was not read here and"
-                    + " clears nothing, and for the USA it is not held.";
+            "From memory, Annex II of Regulation (EU) 1169/2011 exempts fully refined soya oil, glucose syrup of wheat (dextrose"
+                    + " too) or barley, and maltodextrin of wheat. That was not read here and clears nothing: read Annex II"
+                    + " before you rely on it; for the USA it is not held.";
 
     private final Drink drink;
     private final Set<Place> places;
