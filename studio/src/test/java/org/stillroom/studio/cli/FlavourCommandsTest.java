@@ -353,8 +353,8 @@ class FlavourCommandsTest {
     /** USP 32, sweet orange peel tincture: 500 g in 900 mL, made up to 1000 mL; alcohol content 62 to 72 % there. */
     @Test
     void aTinctureIsMadeUpAsItsBookSays() {
-        Desk.Run made = Desk.ask(
-                "macerate --tincture sweet~orange~peel~tincture --plant orange~peel --mass 500g --held 0.9ml");
+        Desk.Run made =
+                Desk.ask("macerate --tincture sweet~orange~peel~tincture --plant orange~peel --mass 500g --held 0.9ml");
         assertThat(made.number("made_ml")).isCloseTo(1000, within(1e-6));
         double volume = made.number("volume_ml");
         assertThat(volume).isLessThan(1000);
@@ -364,8 +364,9 @@ class FlavourCommandsTest {
         assertThat(ordered.number("made_ml")).isCloseTo(500, within(1e-6));
         assertThat(ordered.number("plant_g")).isCloseTo(250, within(1e-3));
         assertThat(ordered.number("solvent_ml")).isCloseTo(450, within(1e-3));
-        assertThat(rules(Desk.ask("macerate --tincture lemon~tincture --plant lemon~peel --mass 100g --make-up-to 300ml")
-                        .json()))
+        assertThat(rules(
+                        Desk.ask("macerate --tincture lemon~tincture --plant lemon~peel --mass 100g --make-up-to 300ml")
+                                .json()))
                 .contains("tincture-otherwise");
         assertThat(Desk.ask("macerate --tincture gentian~tincture --mass 100g")
                         .json()
