@@ -111,6 +111,9 @@ class FruitInSugarTest {
             Contents inFruit = jar.liquid().times(1.0 - jar.partThatComes());
             kept(seed, all, jar.drained().plus(inFruit), jar.undissolved());
             double plump = Essentials.of(Maceration.juice(fruit).toGrams()).millilitres();
+            if (name.equals("raisins")) {
+                continue; // what they hold is not their own juice, so that sugar draws nothing out of them
+            }
             Maceration poured = Maceration.holding(spirit, fruit, Math.max(plump, jar.held()));
             Maceration back = poured.marcSugared(sugar, jar.held());
             Contents staysIn = back.liquid().times(1.0 - back.partThatComes());

@@ -19,7 +19,7 @@ final class LineReader {
     static final String ALL = "all";
     static final String MAKE_UP = "make up";
 
-    private static final String HOW_MUCH = "an amount such as “330 ml”, or “free”, “all” or “make up”";
+    private static final String AMOUNTS = "“330 ml”, or “free”, “all” or “make up”";
 
     /** Stands in for an amount that was noted as a problem, so that the other checks go on. */
     private static final LineAmount NOT_UNDERSTOOD = new LineAmount.Fixed(new Typed<>("", new Mass(0)));
@@ -85,7 +85,7 @@ final class LineReader {
                     "line-no-amount",
                     "missing",
                     "The line does not say how much.",
-                    "Write “amount:” with " + HOW_MUCH + "; or “dose:” such as “0.4 g/L”.");
+                    "Write “amount:” with an amount such as " + AMOUNTS + "; or “dose:” such as “0.4 g/L”.");
             return null;
         }
         String text = fields.text("amount");
@@ -103,7 +103,7 @@ final class LineReader {
 
     private @Nullable LineAmount fixed(String text, Fields fields) {
         Typed<Amount> amount =
-                fields.understood(text, fields.placeOf("amount"), "amount", quantities::amount, HOW_MUCH);
+                fields.understood(text, fields.placeOf("amount"), "amount", quantities::amount, AMOUNTS);
         return amount == null ? null : new LineAmount.Fixed(amount);
     }
 }
