@@ -102,8 +102,7 @@ final class LineReader {
     }
 
     private @Nullable LineAmount fixed(String text, Fields fields) {
-        Typed<Amount> amount =
-                fields.understood(text, fields.placeOf("amount"), "amount", quantities::amount, AMOUNTS);
+        Typed<Amount> amount = fields.understood(text, fields.placeOf("amount"), "amount", quantities::amount, AMOUNTS);
         return amount == null ? null : new LineAmount.Fixed(amount);
     }
 }
