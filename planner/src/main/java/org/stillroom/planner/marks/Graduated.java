@@ -88,8 +88,9 @@ record Graduated(
         return fillings;
     }
 
+    /** An amount below the first mark is not nothing, though the instrument shows nothing of it. */
     private String words(List<Reading.Filling> fillings) {
-        return fillings.isEmpty() ? text(0.0) : Pours.inWords(fillings);
+        return fillings.isEmpty() ? "less than " + text(step) : Pours.inWords(fillings);
     }
 
     private String unit() {

@@ -86,9 +86,9 @@ public record Reading(
         return inManner(shown);
     }
 
-    /** Returns what to do in United States units; cups, spoons, ounces and drops are what they are. */
+    /** Returns what to do in United States units; cups, spoons, ounces and drops are what they are, and so is a first mark. */
     public String us() {
-        if (UNITED_STATES.stream().anyMatch(shown::contains)) {
+        if (value == 0.0 || UNITED_STATES.stream().anyMatch(shown::contains)) {
             return words();
         }
         String us = QuantityWords.us(amount);

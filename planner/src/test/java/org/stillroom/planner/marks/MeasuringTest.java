@@ -192,6 +192,21 @@ class MeasuringTest {
                 .contains("make at least 3.4 L");
     }
 
+    @Test
+    void anAmountBelowTheFirstMarkIsNotNothing() {
+        Measured measured = new Kitchen()
+                .volume("500 ml")
+                .strength("40 %")
+                .marked(MeasureKind.SCALE, "1 g", null)
+                .amount("citric acid", "0.2 g")
+                .free("spirit 96 %", "water")
+                .measured();
+        Reading reading = line(measured, "citric acid").reading();
+        assertThat(reading.words()).isEqualTo("less than 1 g");
+        assertThat(reading.us()).isEqualTo("less than 1 g");
+        assertThat(rules(measured)).contains("dose-too-small");
+    }
+
     /** With the batch that the remedy names, the same dose is large enough, and a tenth less is not. */
     @Test
     @Tag("property")

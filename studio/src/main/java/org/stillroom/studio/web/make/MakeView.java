@@ -154,7 +154,8 @@ public final class MakeView {
     /** Returns what is asked, as the instrument shows it. */
     public String asked(MakeStep.Pour pour) {
         Reading reading = pour.asked().reading();
-        return tied(words.units() == UnitSystem.US ? reading.us() : reading.words());
+        return tied(words.told("instrument", words.units() == UnitSystem.US ? reading.us() : reading.words())
+                .text());
     }
 
     private String tied(String figures) {
