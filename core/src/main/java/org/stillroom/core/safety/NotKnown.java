@@ -67,11 +67,12 @@ final class NotKnown {
         }
     }
 
-    /** An oil is strong whatever it is dissolved in. */
+    /** An oil is strong whatever it is dissolved in, and a salt by a name of its own may be anything. */
     private static boolean isStrong(Portion portion) {
         return portion.form() == Portion.Form.OIL
                 || portion.kind() == Kind.ESSENTIAL_OIL
-                || portion.kind() == Kind.ESSENCE;
+                || portion.kind() == Kind.ESSENCE
+                || portion.kind() == Kind.SALT;
     }
 
     private static List<String> names(Drink drink, Predicate<Portion> test) {

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.aroma.Constituent;
+import org.stillroom.core.aroma.Constituents;
 import org.stillroom.core.extraction.Plants;
 import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.ingredient.Kind;
@@ -24,6 +26,25 @@ final class Portions {
     private static final List<String> FRESH = List.of(" fresh");
 
     private static final List<String> FREED = List.of(" ffpa", " free from prussic acid");
+
+    /** Words of salts that are eaten, and of sour ones that buffer; common practice, no source. */
+    private static final Set<String> TABLE_SALT = Set.of(
+            "salt", "salts", "sea", "table", "rock", "kosher", "fleur", "de", "sel", "fine", "coarse", "flaky", "flakes",
+            "flake", "iodised", "iodized", "himalayan", "kitchen", "cooking", "pickling", "smoked", "solution", "water", "saline",
+            "sodium", "trisodium", "potassium", "chloride", "citrate", "bicarbonate", "baking", "soda", "salz", "meersalz",
+            "kochsalz", "steinsalz", "speisesalz", "tafelsalz", "feines", "grobes", "natriumchlorid", "natriumcitrat",
+            "natron", "kaliumcitrat");
+
+    /** Words that say that something is juice. */
+    private static final Pattern FOOD_WORDS = Pattern.compile(" (juice|fresh|pressed|saft|must|puree|concentrate)(?= )");
+
+    /** Citrus fruit whose juice is drunk; the table of plants has their peel. */
+    private static final Set<String> CITRUS = Set.of(
+            "lemon", "lemons", "lime", "limes", "orange", "oranges", "blood orange", "grapefruit", "mandarin", "tangerine", "clementine",
+            "pomelo", "yuzu", "kumquat");
+
+    /** What chemists number a substance by. */
+    private static final Pattern CAS = Pattern.compile("\\d{2,7}-\\d\\d-\\d");
 
     private static final NamedPlants NONE = new NamedPlants(List.of(), List.of());
 
@@ -104,7 +125,7 @@ final class Portions {
             double dry =
                     ingredient.gramsOfPlant() * dryPart(ingredient.ingredient().plants());
             add(where, ingredient, Portion.Form.PLANT, grams.times(dry), plants, null);
-        } else if (carries(ingredient.kind()) || bringsSome(ingredient.kind(), plants.plants())) {
+        } else if (carries(ingredient.kind()) || bringsSome(ingredient, plants.plants()) || isNoTableSalt(ingredient)) {
             add(where, ingredient, Portion.Form.AMOUNT_NOT_KNOWN, Range.NOTHING, plants, null);
         }
     }
@@ -223,8 +244,9 @@ final class Portions {
     private @Nullable Pure pure(String name, boolean salts) {
         String bare = FORM.matcher(Words.plain(name)).replaceAll("");
         @Nullable Salt salt = salts ? Salt.find(name) : null;
+        @Nullable Constituent numbered = CAS.matcher(name.strip()).matches() ? Constituents.find(name.strip()) : null;
         for (Watched watched : knowledge.watched()) {
-            if (watched.names().contains(bare)) {
+            if (watched.names().contains(bare) || (numbered != null && watched.covers(numbered.name()))) {
                 return new Pure(watched, new Range(1.0, 1.0));
             }
             if (salt != null && watched.name().equals(salt.watched())) {
@@ -251,10 +273,22 @@ final class Portions {
         };
     }
 
-    /** A spirit, wine, syrup, water, salt or cream that is named after a plant with watched substances brings some of them. */
-    private static boolean bringsSome(Kind kind, List<Plant> plants) {
-        boolean flavoured = kind == Kind.SPIRIT || kind == Kind.WINE || kind == Kind.SYRUP || kind == Kind.DAIRY;
-        return (flavoured || kind == Kind.SALT || kind == Kind.ACID || kind == Kind.WATER)
-                && plants.stream().anyMatch(plant -> !plant.holds().isEmpty());
+    /** Anything that is named after a plant with watched substances brings some of them; of juice only what is no common fruit. */
+    private static boolean bringsSome(Resolved ingredient, List<Plant> plants) {
+        boolean fruit = ingredient.kind() == Kind.JUICE && isFruit(ingredient.ingredient().plants());
+        return !fruit && plants.stream().anyMatch(plant -> !plant.holds().isEmpty());
+    }
+
+    private static boolean isFruit(String plants) {
+        String bare = FOOD_WORDS.matcher(" " + Words.plain(plants) + " ").replaceAll(" ").strip();
+        org.stillroom.core.extraction.Plant known = Plants.find(bare);
+        return CITRUS.contains(bare) || (known != null && known.sort().isFruit());
+    }
+
+    /** A salt that is called otherwise than what is eaten may be anything. */
+    private static boolean isNoTableSalt(Resolved ingredient) {
+        return ingredient.kind() == Kind.SALT
+                && !TABLE_SALT.containsAll(
+                        List.of(Words.plain(ingredient.name()).strip().split(" +", -1)));
     }
 }

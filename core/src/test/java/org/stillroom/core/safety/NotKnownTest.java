@@ -7,9 +7,12 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
 
 /** No rule passes by absence: what is taken from the tables comes back as not known, never as fine. */
 class NotKnownTest {
@@ -32,6 +35,65 @@ class NotKnownTest {
 
     private static Bench drink(String oil) {
         return new Bench().grams(oil, Kind.ESSENTIAL_OIL, 0.01).strong("neutral spirit", Kind.SPIRIT, 40.0, 1000.0);
+    }
+
+    private static List<Finding> of(String name, Kind kind, double grams) {
+        return new Bench()
+                .holding(name, kind, Substance.WATER, 80.0, grams)
+                .strong("neutral spirit", Kind.SPIRIT, 40.0, 1000.0)
+                .safety()
+                .findings();
+    }
+
+    /** What is named after a regulated plant brings it, whatever kind it is said to be; common juices bring nothing to speak of. */
+    @ParameterizedTest
+    @CsvSource({
+        "wormwood juice, JUICE", "wormwood honey, HONEY", "wormwood sugar, SUGAR", "wormwood in glycerol, GLYCEROL",
+        "calamus juice, JUICE", "tonka sugar, SUGAR", "sassafras sugar, SUGAR"
+    })
+    void noKindHidesAPlant(String name, Kind kind) {
+        assertThat(of(name, kind, 100.0)).extracting(Finding::rule).contains(NotKnown.NAME);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"lemon juice, JUICE", "orange juice, JUICE", "sour cherry juice, JUICE", "quince juice, JUICE", "white sugar, SUGAR"})
+    void commonJuicesAndSugarAreQuiet(String name, Kind kind) {
+        assertThat(of(name, kind, 100.0)).extracting(Finding::rule).doesNotContain(NotKnown.NAME);
+    }
+
+    /** Source of the two bans: 21 CFR 189.130 and 189.110. */
+    @ParameterizedTest
+    @CsvSource({"tonka sugar, SUGAR", "tonka extract, GLYCEROL", "calamus honey, HONEY"})
+    void bansHoldForEveryKind(String name, Kind kind) {
+        assertThat(of(name, kind, 10.0)).extracting(Finding::rule).contains("us-prohibited");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "lead acetate, true", "sodium nitrite, true", "pink salt, true", "copper sulphate, true", "sea salt, false",
+        "Meersalz, false", "sodium chloride, false", "trisodium citrate, false"
+    })
+    void aSaltThatIsNoFoodByItsNameIsNotKnown(String name, boolean told) {
+        List<Finding> findings = new Bench()
+                .grams(name, Kind.SALT, 1.0)
+                .strong("neutral spirit", Kind.SPIRIT, 40.0, 1000.0)
+                .safety()
+                .findings();
+        assertThat(findings.stream()
+                        .anyMatch(finding ->
+                                finding.rule().equals(NotKnown.NAME) && finding.severity() == Severity.CAUTION))
+                .isEqualTo(told);
+    }
+
+    @Test
+    void aSubstanceByItsNumberIsThatSubstance() {
+        assertThat(new Bench()
+                        .grams("91-64-5", Kind.ESSENTIAL_OIL, 1.0)
+                        .strong("neutral spirit", Kind.SPIRIT, 40.0, 1000.0)
+                        .safety()
+                        .findings())
+                .extracting(Finding::rule)
+                .contains("eu-not-as-such");
     }
 
     private static <T> List<T> fewer(List<T> all, Random random, double keep) {
