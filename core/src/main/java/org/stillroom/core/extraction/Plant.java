@@ -56,8 +56,13 @@ public record Plant(
      * @param water part of its mass, 0 to 1
      */
     public static Plant own(String name, PlantSort sort, double water) {
-        double sugar = sort.isFruit() ? 0.5 * SUGAR_OF_DRY * (1.0 - water) : 0.0;
+        double sugar = unknownSugar(sort, water);
         return new Plant(name, List.of(), sort, water, 0.0, By.MAKER, sugar, sugar, By.NOBODY, Standing.OWN);
+    }
+
+    /** Returns the middle of what the sugar of a plant may be that nobody states; as much either way is possible, part of its mass. */
+    static double unknownSugar(PlantSort sort, double water) {
+        return sort.isFruit() ? 0.5 * SUGAR_OF_DRY * (1.0 - water) : 0.0;
     }
 
     /** Returns whether it is dried: dried goods hold less than a third of water. */

@@ -87,17 +87,20 @@ public final class Plants {
             boolean sugar = !row.textOrEmpty("sugar_percent").isEmpty();
             boolean range = !row.textOrEmpty("water_low").isEmpty();
             double doubt = range ? 0.5 * (row.number("water_high") - row.number("water_low")) / 100.0 : LOTS;
-            double ofSugar = sugar ? row.number("sugar_percent") / 100.0 : 0.0;
+            PlantSort sort = PlantSort.of(row.text("sort"));
+            double water = row.number("water_percent") / 100.0;
+            double unknown = Plant.unknownSugar(sort, water);
+            double ofSugar = sugar ? row.number("sugar_percent") / 100.0 : unknown;
             Standing standing = row.standing("status");
             all.add(new Plant(
                     row.text("name"),
                     aliases.isEmpty() ? List.of() : List.of(aliases.split(";", -1)),
-                    PlantSort.of(row.text("sort")),
-                    row.number("water_percent") / 100.0,
+                    sort,
+                    water,
                     doubt,
                     Plant.By.TABLE,
                     ofSugar,
-                    LOTS_SUGAR * ofSugar,
+                    sugar ? LOTS_SUGAR * ofSugar : unknown,
                     sugar ? Plant.By.TABLE : Plant.By.NOBODY,
                     standing));
         }

@@ -63,6 +63,11 @@ public final class Slips {
         return rule.equals(IMPLAUSIBLE) || rule.equals(LookAlikes.NAME);
     }
 
+    /** Returns whether a finding of this rule asks whether a dose is meant. */
+    public static boolean isQuestion(String rule) {
+        return rule.equals(IMPLAUSIBLE);
+    }
+
     /** Returns what is to be asked and known of doses in a recipe and in all its stages; of stages the place begins with their name. */
     public static List<Finding> of(Plan plan) {
         List<Finding> findings = new ArrayList<>(in(plan.recipe(), plan.lines(), plan.millilitres()));

@@ -65,7 +65,8 @@ final class LeftoversCommand extends Subcommand {
         if (useUp.isEmpty()) {
             return new Ranked(
                     left,
-                    CouldMake.ranked(open.recipes(), left, open.lots(), millilitres(open.ounce())),
+                    CouldMake.ranked(
+                            open.recipes(), left, open.lots(), millilitres(open.ounce()), open.grounds()),
                     LeftOver.notTold(open.lots(), left));
         }
         PlanUseUp.Wish wish = new PlanUseUp.Wish(useUp, strength, sugar, most);
@@ -113,7 +114,8 @@ final class LeftoversCommand extends Subcommand {
             }
             ranking.could().forEach(could -> print(could, page));
             for (Candidate not : ranking.not()) {
-                page.paragraph(not.title() + " cannot be planned as it is.");
+                page.paragraph(not.title() + " cannot be made as it is.");
+                not.problems().forEach(page::finding);
             }
         }
 

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.ingredient.Generics;
 import org.stillroom.core.ingredient.Ingredient;
@@ -14,11 +15,16 @@ import org.stillroom.core.plan.Plan;
 import org.stillroom.core.plan.PlannedLine;
 import org.stillroom.core.plan.Planner;
 import org.stillroom.core.plan.Planning;
+import org.stillroom.core.plan.Slips;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.recipe.Line;
 import org.stillroom.core.recipe.LineAmount;
 import org.stillroom.core.recipe.Making;
 import org.stillroom.core.recipe.Recipe;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
+import org.stillroom.core.safety.Grounds;
+import org.stillroom.core.safety.Safety;
 import org.stillroom.planner.shopping.Shopping;
 import org.stillroom.planner.shopping.ShoppingList;
 import org.stillroom.studio.usecase.SizeRecipe;
@@ -100,10 +106,17 @@ public record CouldMake(Candidate recipe, Plan plan, List<Use> uses, List<Shoppi
     /**
      * Returns what could be made: the recipes that empty most bottles first, among alike ones those for which least must be bought.
      *
+     * <p>What a rule stops, and what doses an oil far beyond what is plausible, is offered to nobody; it is among what is not planned.
+     *
      * @param mostMillilitres how much of a liqueur is wanted at most, at 20 °C
+     * @param grounds what each is judged on as a drink
      */
     public static Ranking ranked(
-            List<Candidate> recipes, List<LeftOver> left, List<LotOnShelf> shelf, double mostMillilitres) {
+            List<Candidate> recipes,
+            List<LeftOver> left,
+            List<LotOnShelf> shelf,
+            double mostMillilitres,
+            Grounds grounds) {
         List<CouldMake> could = new ArrayList<>();
         List<Candidate> not = new ArrayList<>();
         for (Candidate recipe : recipes) {
@@ -118,12 +131,21 @@ public record CouldMake(Candidate recipe, Plan plan, List<Use> uses, List<Shoppi
                 continue;
             }
             List<Use> uses = uses(plan, left);
-            if (!uses.isEmpty()) {
+            List<Finding> against = against(plan, grounds);
+            if (!uses.isEmpty() && !against.isEmpty()) {
+                not.add(new Candidate(recipe.id(), recipe.title(), recipe.making(), against));
+            } else if (!uses.isEmpty()) {
                 could.add(new CouldMake(recipe, plan, uses, buy(plan, shelf)));
             }
         }
         could.sort(BEST_FIRST);
         return new Ranking(could, not);
+    }
+
+    private static List<Finding> against(Plan plan, Grounds grounds) {
+        return Stream.concat(Slips.of(plan).stream(), Safety.ofPlan(plan, grounds).stream())
+                .filter(finding -> finding.severity() == Severity.STOP || Slips.isQuestion(finding.rule()))
+                .toList();
     }
 
     /** Returns the making with what the shelf holds in place of what its recipes list; what the shelf holds is made by no stage. */

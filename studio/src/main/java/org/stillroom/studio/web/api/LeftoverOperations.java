@@ -138,7 +138,9 @@ final class LeftoverOperations {
         List<LotOnShelf> shelf = shelf(null);
         List<LeftOver> left = LeftOver.of(shelf, today());
         return Reply.of(LeftoversFields.of(
-                left, CouldMake.ranked(candidates(), left, shelf, millilitres(most)), LeftOver.notTold(shelf, left)));
+                left,
+                CouldMake.ranked(candidates(), left, shelf, millilitres(most), texts.grounds()),
+                LeftOver.notTold(shelf, left)));
     }
 
     private double millilitres(String text) {

@@ -46,7 +46,7 @@ final class LeftPages {
         }
         CouldMake.Ranking ranking = most == null
                 ? new CouldMake.Ranking(List.of(), List.of())
-                : CouldMake.ranked(candidates(), left, shelf, most);
+                : CouldMake.ranked(candidates(), left, shelf, most, MakersGrounds.of(desk.store()));
         visit.page(visit.words().say("left.title"), ShelfRoom.KEY)
                 .style("shelf.css")
                 .show(

@@ -105,7 +105,7 @@ public record LeftView(Words words, List<LeftOver> left, CouldMake.Ranking ranki
         return item.name() + "\u00a0" + words.amount(amount);
     }
 
-    public List<String> notPlanned() {
-        return ranking.not().stream().map(Candidate::title).toList();
+    public List<Candidate> notPlanned() {
+        return ranking.not();
     }
 }

@@ -51,7 +51,32 @@ class LeftoversTest {
     }
 
     private static CouldMake.Ranking ranked(double most, Candidate... recipes) {
-        return CouldMake.ranked(List.of(recipes), LeftOver.of(SHELF, TODAY), SHELF, most);
+        return CouldMake.ranked(List.of(recipes), LeftOver.of(SHELF, TODAY), SHELF, most, Grounds.SHIPPED);
+    }
+
+    private static Candidate oiled(String oil, String dose) {
+        String text = "stillroom: 1\ntitle: " + oil + "\ntarget: {volume: 1 L, strength: 40 %}\ningredients:\n  - {name: " + oil
+                + ", kind: essential oil}\nlines:\n  - {use: " + oil + ", dose: " + dose
+                + "}\n  - {use: spirit 96 %, amount: free}\n  - {use: water, amount: free}\n";
+        RecipeReading reading = new RecipeReader(OunceMeaning.US_FLUID).read(text);
+        return Candidate.of(oil, Making.alone(((RecipeReading.Understood) reading).recipe()));
+    }
+
+    /** 21 CFR 189.180, sassafras; and 10 g/L of an oil of which 2 are plausible. */
+    @Test
+    void whatARuleStopsOrADoseIsAskedAboutIsNotOffered() {
+        List<LotOnShelf> shelf = List.of(
+                Bottles.onShelf("1", "name", "sassafras oil", "kind", "essential oil", "left", "5 ml"),
+                Bottles.onShelf("2", "name", "lemon oil", "kind", "essential oil", "left", "5 ml"));
+        CouldMake.Ranking ranking = CouldMake.ranked(
+                List.of(oiled("sassafras oil", "0.3 g/L"), oiled("lemon oil", "10 g/L"), oiled("lemon oil", "0.3 g/L")),
+                LeftOver.of(shelf, TODAY),
+                shelf,
+                2000,
+                Grounds.SHIPPED);
+        assertThat(ranking.could()).hasSize(1);
+        assertThat(ranking.not()).extracting(Candidate::title).containsExactly("sassafras oil", "lemon oil");
+        assertThat(ranking.not()).allMatch(not -> !not.problems().isEmpty());
     }
 
     @Test
