@@ -75,7 +75,7 @@ public final class CombineMacerates {
                 .map(each -> new Combining.Macerate(contents(each), each.content() * each.millilitres()))
                 .toList();
         Combining combining = Impossible.unless(
-                "content",
+                "ratio",
                 "Ask for less extract or more alcohol, or leave a macerate out.",
                 () -> Combining.of(macerates, asked.content(), asked.strength(), MadeUp.spirit(asked.spirit())));
         List<Taken> taken = new ArrayList<>();

@@ -350,6 +350,15 @@ class FlavourCommandsTest {
         assertThat(Desk.type(batch + "vodka").err()).contains("or not what it holds", "\"vodka 40%\"");
     }
 
+    @Test
+    void aPoisonIsCalledOneBeforeItsWaterIsAsked() {
+        assertThat(Desk.type("macerate --plant foxglove --mass 5g --solvent 1L --strength 40%").err())
+                .contains("must not be drunk", "cardiac glycosides")
+                .doesNotContain("give its water");
+        assertThat(Desk.type("macerate --plant Tollkirsche --mass 5g --solvent 1L --strength 40%").err())
+                .contains("must not be drunk");
+    }
+
     /** USP 32, sweet orange peel tincture: 500 g in 900 mL, made up to 1000 mL; alcohol content 62 to 72 % there. */
     @Test
     void aTinctureIsMadeUpAsItsBookSays() {

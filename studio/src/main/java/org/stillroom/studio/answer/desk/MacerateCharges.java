@@ -15,8 +15,13 @@ import org.stillroom.core.extraction.Plant;
 import org.stillroom.core.extraction.PlantSort;
 import org.stillroom.core.extraction.Plants;
 import org.stillroom.core.extraction.Tincture;
+import org.stillroom.core.ingredient.Ingredient;
+import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.Understanding;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.safety.ByName;
+import org.stillroom.core.safety.Grounds;
 
 /** Reads the plants of a macerate, with what their maker knows of them. */
 final class MacerateCharges {
@@ -75,6 +80,10 @@ final class MacerateCharges {
         }
         Plant known = Plants.find(name);
         if (known == null && ownWater == null) {
+            for (Finding stop : ByName.stops(Ingredient.named(name, Kind.DRIED_PLANT), Grounds.SHIPPED)) {
+                asked.object("plant", "\"" + name + "\" must not be drunk: " + stop.message(), stop.remedy());
+                return Optional.empty();
+            }
             List<String> like = Plants.like(name);
             String near = like.isEmpty() ? "" : "Near it are: " + String.join("; ", like) + ". ";
             asked.object(
