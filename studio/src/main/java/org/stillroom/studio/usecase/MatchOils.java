@@ -16,6 +16,7 @@ import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.ingredient.Resolution;
 import org.stillroom.core.ingredient.Resolved;
 import org.stillroom.core.liquid.Estimate;
+import org.stillroom.core.plan.Slips;
 import org.stillroom.core.quantity.AlcoholByVolume;
 import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Span;
@@ -216,6 +217,10 @@ public final class MatchOils {
         List<Watched> watched = watched(usable, maxima, matching);
         List<Finding> findings = new ArrayList<>(usable.leftOut());
         findings.addAll(heldBack(watched));
+        for (Taken each : taken) {
+            Slips.ofDose(each.oil(), null, each.milligrams() / 1000.0 / asked.litres())
+                    .ifPresent(findings::add);
+        }
         findings.addAll(findings(asked, usable, compared));
         Span off = missed(matching, usable.bottles(), weights);
         boundsTold(usable.bottles(), matching, off).ifPresent(findings::add);
@@ -426,7 +431,8 @@ public final class MatchOils {
                 "a place to start from",
                 "Compositions are typical or mid-range. It is kept within the maxima of law for "
                         + QuantityWords.plain(asked.litres()) + " L of a drink of "
-                        + QuantityWords.plain(asked.strength().percent()) + " % vol with no other flavouring in it.",
+                        + QuantityWords.plain(asked.strength().percent()) + " % vol with no other flavouring in it; a substance of which law"
+                        + " has no maximum, such as estragole, is not held back.",
                 "Lots of one oil differ by half and more in their lesser constituents.",
                 "Smell it against the original at drinking strength, and ask for the safety of the recipe that it goes into.",
                 null,

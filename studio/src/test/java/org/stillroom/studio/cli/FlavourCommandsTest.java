@@ -359,6 +359,12 @@ class FlavourCommandsTest {
                 .contains("must not be drunk");
     }
 
+    @Test
+    void aMatchOfAnAbsurdDoseIsAskedAbout() {
+        assertThat(rules(Desk.ask("match --want clove~bud=5g --have clove~bud").json())).contains("dose-implausible");
+        assertThat(rules(Desk.ask("match --want clove~bud=50mg --have clove~bud").json())).doesNotContain("dose-implausible");
+    }
+
     /** USP 32, sweet orange peel tincture: 500 g in 900 mL, made up to 1000 mL; alcohol content 62 to 72 % there. */
     @Test
     void aTinctureIsMadeUpAsItsBookSays() {
