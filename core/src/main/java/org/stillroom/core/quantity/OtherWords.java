@@ -9,7 +9,10 @@ final class OtherWords {
     private static final String RATIO = "1:5";
     private static final String NUMBER = "1.045";
     private static final String PH = "3.4";
-    private static final double MOST_PH = 14.0;
+    /** No drink and no fruit is more sour: lemon juice has about 2.2. From memory. */
+    private static final double LEAST_PH = 1.5;
+    /** No drink is more alkaline: hard mineral water has about 8. From memory. */
+    private static final double MOST_PH = 9.0;
 
     private OtherWords() {}
 
@@ -70,8 +73,8 @@ final class OtherWords {
         }
         TypedNumber number = phrase.number(PH);
         phrase.end(PH);
-        if (!(number.value() <= MOST_PH)) {
-            throw NotUnderstood.because("pH lies from 0 to 14, not " + QuantityWords.plain(number.value()));
+        if (!(number.value() >= LEAST_PH && number.value() <= MOST_PH)) {
+            throw NotUnderstood.because("a drink has a pH from 1.5 to 9, not " + QuantityWords.plain(number.value()));
         }
         return number.value();
     }

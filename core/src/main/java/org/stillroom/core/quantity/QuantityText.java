@@ -92,7 +92,7 @@ public final class QuantityText {
         return understand(text, OtherWords::number);
     }
 
-    /** Reads a pH, 0 to 14, as a meter shows it: "3.4", "pH 3.4". */
+    /** Reads a pH of a drink, 1.5 to 9, as a meter shows it: "3.4", "pH 3.4". */
     public Understanding<Double> ph(String text) {
         return understand(text, OtherWords::ph);
     }

@@ -238,7 +238,7 @@ final class Allergens {
 
     private void passage(Passages.Passage passage) {
         TextWords words = TextWords.of(passage.text());
-        boolean goesIn = passage.of() == Passages.Of.STEP ? !says(words, SERVED) : says(words, GOES_IN);
+        boolean goesIn = passage.of() == Passages.Of.STEP ? !words.says(SERVED) : words.says(GOES_IN);
         for (AllergenName row :
                 AllergenWords.in(passage.text(), drink.knowledge().allergens())) {
             boolean ofWords = row.says() == AllergenName.Says.CONTAINS || row.says() == AllergenName.Says.MAY;
@@ -272,10 +272,6 @@ final class Allergens {
                     "These words speak of sulphites; how much goes in is not known. Above 10 mg/L as SO₂ the EU asks that they be named.",
                     "Make it a line with its weight, or write contains sulphites."));
         }
-    }
-
-    private static boolean says(TextWords text, List<TextWords.Phrase> phrases) {
-        return phrases.stream().anyMatch(phrase -> !text.places(phrase).isEmpty());
     }
 
     private Finding finding(AllergenName row, String where, String verdict, String message, String remedy) {

@@ -1,10 +1,9 @@
 package org.stillroom.core.safety;
 
-import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.liquid.Figure;
-import org.stillroom.core.plan.PlannedLine;
 import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.reference.Source;
 
@@ -56,22 +55,6 @@ public record Keeping(
     private static final int HALF_YEAR = 180;
     private static final int YEAR = 365;
 
-    private static final List<String> NUT_MILKS = List.of(
-            " almond milk",
-            " oat milk",
-            " coconut milk",
-            " coconut cream",
-            " hazelnut milk",
-            " nut milk",
-            " soy milk",
-            " soya milk",
-            " rice milk",
-            " cashew milk",
-            " horchata",
-            " orgeat",
-            " custard",
-            " advocaat");
-
     /** Returns how it keeps. */
     static Keeping of(Drink drink) {
         return new Judged(drink).keeping();
@@ -106,22 +89,24 @@ public record Keeping(
 
     static boolean hasMilkOrEgg(Drink drink) {
         return drink.lines().stream()
-                .anyMatch(line -> isKind(line, Kind.DAIRY, Kind.EGG) || Words.any(line.name(), NUT_MILKS));
+                .anyMatch(line -> Brought.isMilkOrEgg(line, drink.knowledge()));
     }
 
-    /** Returns whether something in it brings yeast that can work in it: fruit, wine, honey, or a fresh plant. */
+    /** Returns whether something in it is known to bring yeast that can work in it: fruit, wine, honey, or a fresh plant. */
     static boolean canFerment(Drink drink) {
-        boolean living = drink.lines().stream()
-                .anyMatch(line -> isKind(line, Kind.JUICE, Kind.FRESH_PLANT, Kind.WINE, Kind.HONEY));
-        return living && yeast(drink).findsFood();
+        return brings(drink) == Brought.YeastIn.YES && yeast(drink).findsFood();
     }
 
     private static Yeast yeast(Drink drink) {
         return new Yeast(drink.strength(), sugar(drink));
     }
 
-    private static boolean isKind(PlannedLine line, Kind... kinds) {
-        return List.of(kinds).contains(line.ingredient().kind());
+    private static Brought.YeastIn brings(Drink drink) {
+        Set<Brought.YeastIn> all = drink.lines().stream().map(Brought::yeast).collect(Collectors.toSet());
+        if (all.contains(Brought.YeastIn.YES)) {
+            return Brought.YeastIn.YES;
+        }
+        return all.contains(Brought.YeastIn.NOT_KNOWN) ? Brought.YeastIn.NOT_KNOWN : Brought.YeastIn.NO;
     }
 
     static double sugar(Drink drink) {
@@ -158,23 +143,37 @@ public record Keeping(
             if (sealed != null) {
                 return sealed;
             }
-            if (delle >= Yeast.DELLE_HOLDS && strength >= SPORES_HELD && canFerment(drink)) {
-                return found(
-                        Where.FRIDGE,
-                        QUARTER,
-                        "Alcohol and sugar together likely hold the yeast that fruit, wine or honey brings: "
-                                + QuantityWords.fixed(delle, 0) + " units of Delle, from 78 on, from memory.",
-                        Source.DELLE);
-            }
             if (delle >= Yeast.DELLE_HOLDS && strength >= SPORES_HELD) {
+                return likelyHeld();
+            }
+            return strength >= SPORES_HELD ? fermenting() : weak();
+        }
+
+        private Keeping likelyHeld() {
+            String units = ": " + QuantityWords.fixed(delle, 0) + " units of Delle, from 78 on, from memory.";
+            Brought.YeastIn brought = brings(drink);
+            if (brought == Brought.YeastIn.NO) {
                 return found(
                         Where.COLD_ONCE_OPEN,
                         YEAR,
-                        "Nothing in it brings yeast, and alcohol and sugar together likely hold what falls in: "
-                                + QuantityWords.fixed(delle, 0) + " units of Delle, from 78 on, from memory.",
+                        "Nothing in it brings yeast, and alcohol and sugar together likely hold what falls in" + units,
                         Source.DELLE);
             }
-            return strength >= SPORES_HELD ? fermenting() : weak();
+            if (strength >= Yeast.STOPS) {
+                return found(
+                        Where.COLD_ONCE_OPEN,
+                        YEAR,
+                        "What is in it may bring yeast; from 18 % vol on yeast does not work, from memory.",
+                        Source.DELLE);
+            }
+            return found(
+                    Where.FRIDGE,
+                    QUARTER,
+                    brought == Brought.YeastIn.YES
+                            ? "Alcohol and sugar together likely hold the yeast that fruit, wine or honey brings" + units
+                            : "Whether something in it brings yeast is not known; alcohol and sugar together likely hold it"
+                                    + units,
+                    Source.DELLE);
         }
 
         private Keeping milk() {

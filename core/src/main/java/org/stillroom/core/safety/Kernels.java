@@ -56,8 +56,7 @@ final class Kernels {
     }
 
     private static boolean says(String text, List<TextWords.Phrase> phrases) {
-        TextWords words = TextWords.of(text);
-        return phrases.stream().anyMatch(phrase -> !words.places(phrase).isEmpty());
+        return TextWords.of(text).says(phrases);
     }
 
     /** Returns whether it is a spirit as it is sold that has nothing but stone fruit in its name: nobody can take its stones out any more. */

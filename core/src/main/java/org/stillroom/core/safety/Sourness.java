@@ -63,10 +63,15 @@ public record Sourness(@Nullable Double ph, String told) {
         Kind kind = line.ingredient().kind();
         return switch (kind) {
             case SPIRIT, DISTILLATE, ESSENTIAL_OIL, SUGAR, ACID, GLYCEROL, WATER -> true;
-            case SYRUP -> PLAIN_SYRUP.matcher(Words.plain(line.name())).matches();
+            case SYRUP -> isPlainSyrup(line);
             case ESSENCE, WINE, LIQUEUR, TINCTURE, MACERATE, HYDROSOL, HONEY, JUICE -> false;
             case FRESH_PLANT, DRIED_PLANT, SALT, DAIRY, EGG, OTHER -> false;
         };
+    }
+
+    /** Returns whether a syrup is of sugar and water alone, by its name. */
+    static boolean isPlainSyrup(PlannedLine line) {
+        return PLAIN_SYRUP.matcher(Words.plain(line.name())).matches();
     }
 
     /** Returns whether it is shown to be no higher than a bound; what is not known never is. */

@@ -104,6 +104,11 @@ final class TextWords {
         }
     }
 
+    /** Returns whether one of the phrases stands in it and is not denied. */
+    boolean says(List<Phrase> phrases) {
+        return phrases.stream().anyMatch(phrase -> !places(phrase).isEmpty());
+    }
+
     /** Returns where a phrase stands and is not denied. */
     List<Place> places(Phrase phrase) {
         List<Place> places = new ArrayList<>();

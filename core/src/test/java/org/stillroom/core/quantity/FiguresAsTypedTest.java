@@ -18,8 +18,10 @@ class FiguresAsTypedTest {
         assertThat(Answers.value(text.ph("3.4"))).isEqualTo(3.4);
         assertThat(Answers.value(text.ph("3,4"))).isEqualTo(3.4);
         assertThat(Answers.value(text.ph("pH 3.4"))).isEqualTo(3.4);
-        assertThat(Answers.value(text.ph("0"))).isZero();
-        assertThat(Answers.reason(text.ph("14.1"))).contains("0 to 14").contains("14.1");
+        assertThat(Answers.value(text.ph("1.5"))).isEqualTo(1.5);
+        assertThat(Answers.value(text.ph("9"))).isEqualTo(9.0);
+        assertThat(Answers.reason(text.ph("12"))).contains("1.5 to 9").contains("12");
+        assertThat(Answers.reason(text.ph("1.4"))).contains("1.5 to 9").contains("1.4");
         assertThat(Answers.reason(text.ph("3.4 g"))).contains("3.4");
         assertThat(Answers.reason(text.ph(""))).contains("a number is missing");
     }

@@ -213,6 +213,81 @@ class GrowthTest {
                 .anyMatch(finding -> finding.rule().equals(Growth.KEEPING));
     }
 
+    /** 200 g of it in a litre at about 14 % vol, sweet enough for 78 units of Delle. */
+    @ParameterizedTest
+    @CsvSource({
+        "egg yolk, OTHER", "cream, OTHER", "Sahne, JUICE", "milk, OTHER", "milk, WATER", "Eier, OTHER", "Schlagobers, OTHER",
+        "Mandelmilch, OTHER", "Kokosmilch, JUICE", "Haferdrink, OTHER", "coconut cream, SYRUP", "Vollmilchpulver, OTHER",
+        "Irish cream, LIQUEUR", "cream liqueur, LIQUEUR", "Sahnelikör, LIQUEUR", "Eierlikör, LIQUEUR", "eggnog, LIQUEUR"
+    })
+    void milkAndEggAreKnownByTheirWordsOfWhateverKind(String name, Kind kind) {
+        Bench drink = with(name, kind);
+        assertThat(drink.safety().drink().strength()).isBetween(12.0, 17.0);
+        assertThat(drink.verdicts(Growth.KEEPING)).containsExactly("CAUTION keep it cold");
+        assertThat(keeping(drink).days()).isEqualTo(14);
+        assertThat(keeping(drink).reason()).startsWith("With milk, nut milk or egg");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"milk thistle", "cream of tartar", "cream sherry", "Milchsäure", "cocoa butter"})
+    void whatOnlySoundsLikeMilkIsNone(String name) {
+        assertThat(keeping(with(name, Kind.OTHER)).reason()).doesNotContain("milk");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "raspberries, OTHER", "Himbeeren, OTHER", "apple puree, OTHER", "cider, OTHER", "kombucha, OTHER", "raisins, OTHER",
+        "Rosinen, DRIED_PLANT", "Traubensaft, SYRUP", "Wassermelone, OTHER", "Apfelmus, OTHER", "dried figs, DRIED_PLANT"
+    })
+    void fruitAndWhatHasFermentedBringYeastOfWhateverKind(String name, Kind kind) {
+        Bench drink = with(name, kind);
+        assertThat(drink.verdicts("growth")).containsExactly("CAUTION likely held");
+        assertThat(keeping(drink).days()).isEqualTo(90);
+        assertThat(keeping(drink).reason()).contains("brings");
+    }
+
+    @Test
+    void aMacerateOfFruitAtFifteenPercentBringsYeastAndAStrongOneIsNotKnown() {
+        Bench weak = new Bench()
+                .strong("raspberry macerate", Kind.MACERATE, 15.0, 900.0)
+                .grams("white sugar", Kind.SUGAR, 250.0);
+        assertThat(weak.verdicts("growth")).isNotEmpty();
+        assertThat(keeping(weak).where()).isEqualTo(Keeping.Where.FRIDGE);
+        Bench strong = new Bench()
+                .strong("raspberry macerate", Kind.MACERATE, 50.0, 200.0)
+                .strong("neutral spirit", Kind.SPIRIT, 10.0, 600.0)
+                .grams("white sugar", Kind.SUGAR, 250.0);
+        assertThat(keeping(strong).reason()).startsWith("Whether something in it brings yeast is not known");
+        assertThat(keeping(strong).days()).isEqualTo(90);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"dried orange peel, DRIED_PLANT", "something of my own, OTHER", "orange bitters, LIQUEUR"})
+    void whatNobodyKnowsIsNotSaidToBringNothing(String name, Kind kind) {
+        Keeping keeping = keeping(with(name, kind));
+        assertThat(keeping.reason()).doesNotContain("Nothing in it");
+        assertThat(keeping.where()).isEqualTo(Keeping.Where.FRIDGE);
+    }
+
+    @Test
+    void juiceBelowTwentyPercentIsNotSaidToBringNothing() {
+        Bench drink = new Bench()
+                .strong("neutral spirit", Kind.SPIRIT, 30.0, 600.0)
+                .holding("watermelon juice", Kind.JUICE, Substance.SUCROSE, 8.0, 330.0);
+        assertThat(drink.safety().drink().strength()).isBetween(18.0, 20.0);
+        assertThat(keeping(drink).reason()).contains("may bring yeast", "from memory");
+    }
+
+    private static Bench with(String name, Kind kind) {
+        boolean strong = kind == Kind.LIQUEUR;
+        Bench drink = new Bench()
+                .strong("neutral spirit", Kind.SPIRIT, strong ? 20.0 : 30.0, 420.0)
+                .grams("white sugar", Kind.SUGAR, 250.0);
+        return strong
+                ? drink.strong(name, kind, 17.0, 300.0)
+                : drink.holding(name, kind, Substance.WATER, 80.0, 200.0);
+    }
+
     @Test
     void aThinSyrupWithoutAcidIsWarnedOfBotulismAndASourOneIsNot() {
         Bench plain = lemonade(0.0);

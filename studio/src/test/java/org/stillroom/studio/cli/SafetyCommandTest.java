@@ -196,7 +196,7 @@ class SafetyCommandTest {
         assertThat(known.at("/keeping/where").stringValue()).isEqualTo("cold once open");
         assertThat(Desk.type("label " + cordial).out())
                 .contains("Keep in the fridge, best within two weeks of filling");
-        assertThat(Desk.type("safety " + cordial + " --ph 15").err()).contains("--ph", "0 to 14");
+        assertThat(Desk.type("safety " + cordial + " --ph 15").err()).contains("--ph", "1.5 to 9");
         JsonNode plan = Desk.ask("plan " + cordial).json();
         assertThat(plan.get("findings").findValuesAsString("rule")).contains("keeping", "growth");
     }

@@ -112,7 +112,7 @@ class RecipeReaderTest {
                 "Write it such as “strength: 40 %”");
         refused(HEAD + LINES + "loss: 120 %\n", "line 5, loss", "not 120 %", "“loss: 5 %”");
         refused(HEAD + LINES + "loss: 100 %\n", "line 5, loss", "below 100 %", "“loss: 5 %”");
-        refused(HEAD + LINES + "ph: 15\n", "line 5, ph", "pH lies from 0 to 14, not 15", "“ph: 3.4”");
+        refused(HEAD + LINES + "ph: 15\n", "line 5, ph", "a drink has a pH from 1.5 to 9, not 15", "“ph: 3.4”");
         refused(HEAD + LINES + "ph: sour\n", "line 5, ph", "does not start with a number", "“ph: 3.4”");
         refused(
                 HEAD + LINES + "pasteurised: maybe\n",
