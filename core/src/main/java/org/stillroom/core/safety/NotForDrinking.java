@@ -25,7 +25,39 @@ final class NotForDrinking {
                 }
             }
         }
+        Passages.of(drink.plan()).forEach(passage -> inWords(passage, drink.knowledge(), findings));
         return findings;
+    }
+
+    /** What a step or a note names need not go in, so that it asks and does not stop. */
+    private static void inWords(Passages.Passage passage, Knowledge knowledge, List<Finding> findings) {
+        for (Knowledge.Blocked row : Words.named(passage.text(), knowledge.blocked(), NotForDrinking::asOil)) {
+            if (row.stops()) {
+                findings.add(new Finding(
+                        "not-for-drinking",
+                        Severity.CAUTION,
+                        passage.where(),
+                        "",
+                        "not for drinking",
+                        "These words name an oil that is not for drinking and must not touch the drink: " + row.material()
+                                + ": " + row.reason() + ".",
+                        row.status().mayClear() ? "" : "general knowledge, from memory; on the cautious side",
+                        "Leave it out, and what it touched.",
+                        null,
+                        Sources.blocked(row.status())));
+            }
+        }
+    }
+
+    /** Returns the names under which a sentence speaks of the oil and not of the plant. */
+    private static List<String> asOil(Knowledge.Blocked row) {
+        List<String> names = new ArrayList<>();
+        for (String name : row.names()) {
+            names.add(name.endsWith(" oil") ? name : name + " oil");
+            names.add(name + " essential oil");
+            names.add(" oil of" + name);
+        }
+        return names;
     }
 
     private static boolean isOil(Portion portion) {

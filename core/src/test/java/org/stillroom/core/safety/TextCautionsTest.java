@@ -9,6 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
 
 /** What steps and notes speak of, as makers write it; sentences of our own. */
 class TextCautionsTest {
@@ -198,5 +199,59 @@ class TextCautionsTest {
         for (TextCaution row : Knowledge.SHIPPED.textCautions()) {
             assertThat(Rules.isOne(row.rule())).as(row.rule()).isTrue();
         }
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Lay a sprig of foxglove into the jar. | plant | Foxglove",
+                "Mit einem Zweig Eibe umrühren. | plant | Yew",
+                "Zwei Blätter Fingerhut dazugeben. | plant | Foxglove",
+                "Garnish with oleander flowers. | plant | Oleander",
+                "Add three drops of wintergreen oil. | not-for-drinking | wintergreen oil",
+                "Ten drops of oil of pennyroyal. | not-for-drinking | pennyroyal oil"
+            })
+    void aStepThatNamesAPoisonousPlantOrOilAsks(String step, String rule, String named) {
+        assertThat(drink().step(step).findings(rule)).singleElement().satisfies(finding -> {
+            assertThat(finding.severity()).isEqualTo(Severity.CAUTION);
+            assertThat(finding.where()).isEqualTo("step 1 of your own");
+            assertThat(finding.message()).contains("must not touch the drink", named);
+        });
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Add a sprig of rosemary.", "Two star anise.", "A drop of lemon oil.", "Ein Blatt Salbei."})
+    void aStepThatNamesAHarmlessPlantDoesNot(String step) {
+        assertThat(drink().step(step).findings("plant")).isEmpty();
+        assertThat(drink().step(step).findings("not-for-drinking")).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Dann noch einmal brennen. | licence",
+                "Concentrate it in the rotovap. | licence",
+                "Use a rotary evaporator at 40 °C. | licence",
+                "Im Rotationsverdampfer einengen. | licence",
+                "Warm the macerate in the microwave. | flame",
+                "Alles kurz in die Mikrowelle stellen. | flame",
+                "Straight from the freezer. | cold",
+                "Eiskalt aus dem Gefrierfach genießen. | cold"
+            })
+    void distillingAgainMicrowavesAndFreezersAreKnown(String step, String verdict) {
+        assertThat(verdicts(drink().step(step))).contains(verdict);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Microwave the sugar with the water.",
+                "Die Beeren aus dem Gefrierfach auftauen.",
+                "Take the berries straight from the freezer."
+            })
+    void syrupInTheMicrowaveAndFrozenFruitAreNothing(String step) {
+        assertThat(verdicts(drink().step(step))).isEmpty();
     }
 }
