@@ -3,6 +3,7 @@ package org.stillroom.core.label;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.reference.Table;
 
 /**
@@ -21,6 +22,9 @@ record Bounds(
         @Nullable Double most,
         Open open) {
     private static final double TENTH = 0.1;
+    /** Less than this two decimals do not show. */
+    private static final double SHOWN = 0.005;
+
     /** Which end a text draws open: "more than", "less than". */
     enum Open {
         NONE(""),
@@ -74,6 +78,23 @@ record Bounds(
         return misses;
     }
 
+    /** Returns that a figure lies within by its tenth alone, in a sentence; empty where it does not, or two decimals show no difference. */
+    List<String> metByRounding(double found) {
+        if (!misses(found).isEmpty()) {
+            return List.of();
+        }
+        String exact = QuantityWords.fixed(found, 2);
+        if (least != null && found < least - SHOWN) {
+            return List.of("By the rounding of the label " + what + " meets at least " + QuantityWords.plain(least) + " " + unit
+                    + "; the exact figure is " + exact + ", below it.");
+        }
+        if (most != null && found > most + SHOWN) {
+            return List.of("By the rounding of the label " + what + " meets at most " + QuantityWords.plain(most) + " " + unit
+                    + "; the exact figure is " + exact + ", above it.");
+        }
+        return List.of();
+    }
+
     /** Returns the figures to aim at from below and from above, as far as there are such ends. */
     List<Double> ends() {
         List<Double> ends = new ArrayList<>();
@@ -86,7 +107,8 @@ record Bounds(
         return ends;
     }
 
-    private static long tenths(double value) {
-        return Math.round(value / TENTH);
+    /** Returns tenths, half a one upwards, of what is first put to the ninth decimal, so that binary fractions decide nothing. */
+    static long tenths(double value) {
+        return (long) Math.floor(Math.rint(value * 1e9) / 1e8 + 0.5);
     }
 }

@@ -14,6 +14,7 @@ import org.stillroom.core.reference.Source;
  * @param misses which figures fall short; empty when the figures allow the name
  * @param lacks plants that it asks for and that are surely not in the drink
  * @param notShown what may or may not be met, for the drink holds it in a range, or nobody knows how much
+ * @param byRounding which figure lies within by its tenth alone, in whole sentences
  * @param asksBesides what else the name asks that figures cannot show, in whole sentences; empty when nothing
  * @param wayThere what to add so that strength and sugar are met; null where nothing is missed, or adding does not help
  * @param source where it was read, or from memory
@@ -25,6 +26,7 @@ public record LegalClass(
         List<Miss> misses,
         List<String> lacks,
         List<String> notShown,
+        List<String> byRounding,
         String asksBesides,
         @Nullable WayThere wayThere,
         Source source) {
@@ -35,6 +37,7 @@ public record LegalClass(
         misses = List.copyOf(misses);
         lacks = List.copyOf(lacks);
         notShown = List.copyOf(notShown);
+        byRounding = List.copyOf(byRounding);
     }
 
     /** How far a name is shown to be one that the drink may have. */

@@ -142,6 +142,7 @@ public final class LegalClasses {
                 misses,
                 lacks(market, row.text("name")),
                 notShown,
+                strength(row).metByRounding(strength),
                 row.textOrEmpty("asks_besides"),
                 way,
                 source);

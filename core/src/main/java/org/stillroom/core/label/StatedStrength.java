@@ -7,7 +7,7 @@ import org.stillroom.core.reference.TableSet;
  * The strength as a label states it, with how far the bottle may lie from it.
  *
  * @param percent % vol at 20 °C in one decimal, as Annex XII of Regulation (EU) 1169/2011 wants it at most
- * @param tolerance % vol either way
+ * @param tolerance % vol either way, by the law of the place
  * @param leftIn what stays in the bottle
  */
 public record StatedStrength(double percent, double tolerance, LeftIn leftIn) {
@@ -23,9 +23,13 @@ public record StatedStrength(double percent, double tolerance, LeftIn leftIn) {
         }
     }
 
-    /** Returns how a strength is stated: rounded to the tenth. */
-    public static StatedStrength of(TableSet tables, double found, LeftIn leftIn) {
-        return new StatedStrength(Math.round(10.0 * found) / 10.0, tolerance(tables, leftIn), leftIn);
+    /** Of every spirit in the USA, whatever stays in the bottle, % vol. Source: 27 CFR 19.356(c) and (d); 5.65(c), from memory. */
+    private static final double US_TOLERANCE = 0.3;
+
+    /** Returns how a strength is stated by the law of a place: rounded to the tenth, half a tenth upwards. */
+    public static StatedStrength of(TableSet tables, double found, LeftIn leftIn, Market market) {
+        double tolerance = market == Market.US ? US_TOLERANCE : tolerance(tables, leftIn);
+        return new StatedStrength(Bounds.tenths(found) / 10.0, tolerance, leftIn);
     }
 
     private static double tolerance(TableSet tables, LeftIn leftIn) {

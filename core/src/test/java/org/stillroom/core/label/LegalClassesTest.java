@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Figure;
 import org.stillroom.core.liquid.Figures;
@@ -108,16 +110,51 @@ class LegalClassesTest {
     @Test
     @Tag("published")
     void theStatedStrengthHasItsTolerance() {
-        assertThat(StatedStrength.of(TableSet.SHIPPED, 0.2, StatedStrength.LeftIn.NOTHING)
+        assertThat(StatedStrength.of(TableSet.SHIPPED, 0.2, StatedStrength.LeftIn.NOTHING, Market.EU)
                         .low())
                 .isZero();
-        StatedStrength plain = StatedStrength.of(TableSet.SHIPPED, 40.04, StatedStrength.LeftIn.NOTHING);
+        StatedStrength plain = StatedStrength.of(TableSet.SHIPPED, 40.04, StatedStrength.LeftIn.NOTHING, Market.EU);
         assertThat(plain.percent()).isEqualTo(40.0);
         assertThat(List.of(39.7, 40.3, 40.0)).allMatch(plain::accepts);
         assertThat(List.of(39.69, 40.31)).noneMatch(plain::accepts);
-        StatedStrength fruit = StatedStrength.of(TableSet.SHIPPED, 40.0, StatedStrength.LeftIn.FRUIT_OR_PLANTS);
+        StatedStrength fruit = StatedStrength.of(TableSet.SHIPPED, 40.0, StatedStrength.LeftIn.FRUIT_OR_PLANTS, Market.EU);
         assertThat(List.of(38.5, 41.5)).allMatch(fruit::accepts);
         assertThat(fruit.accepts(41.51)).isFalse();
+        StatedStrength american =
+                StatedStrength.of(TableSet.SHIPPED, 15.0, StatedStrength.LeftIn.FRUIT_OR_PLANTS, Market.US);
+        assertThat(List.of(14.7, 15.3)).allMatch(american::accepts);
+        assertThat(List.of(14.69, 15.31)).noneMatch(american::accepts);
+    }
+
+    /** A half is rounded upwards, and binary fractions decide nothing: 14.95 divided by 0.1 is below 149.5. */
+    @ParameterizedTest
+    @CsvSource({
+        "14.95, 15.0",
+        "14.9499999999999, 15.0",
+        "14.9500000000001, 15.0",
+        "14.949, 14.9",
+        "14.9, 14.9",
+        "14.94, 14.9",
+        "15.04, 15.0"
+    })
+    void aHalfIsRoundedUpwards(double found, double stated) {
+        assertThat(StatedStrength.of(TableSet.SHIPPED, found, StatedStrength.LeftIn.NOTHING, Market.EU)
+                        .percent())
+                .isEqualTo(stated);
+    }
+
+    @Test
+    void aClassThatIsMetByRoundingAloneSaysSo() {
+        LegalClass rounded = named(liqueur(14.96, 150), "liqueur (general)");
+        assertThat(rounded.misses()).isEmpty();
+        assertThat(rounded.byRounding())
+                .containsExactly("By the rounding of the label strength meets at least 15 % vol; the exact figure is 14.96,"
+                        + " below it.");
+        assertThat(named(liqueur(15.0, 150), "liqueur (general)").byRounding()).isEmpty();
+        assertThat(named(liqueur(15.3, 150), "liqueur (general)").byRounding()).isEmpty();
+        LegalClass below = named(liqueur(14.9, 150), "liqueur (general)");
+        assertThat(below.misses()).isNotEmpty();
+        assertThat(below.byRounding()).isEmpty();
     }
 
     /** Directive 2007/45/EC; 27 CFR 5.203. */
@@ -158,7 +195,7 @@ class LegalClassesTest {
     }
 
     private static List<String> said(double percent) {
-        return Statements.of(StatedStrength.of(TableSet.SHIPPED, percent, StatedStrength.LeftIn.NOTHING)).stream()
+        return Statements.of(StatedStrength.of(TableSet.SHIPPED, percent, StatedStrength.LeftIn.NOTHING, Market.EU)).stream()
                 .map(Statements.Statement::words)
                 .toList();
     }

@@ -94,6 +94,7 @@ public final class LabelFields {
                     .putTexts("lacks", each.lacks())
                     .put("gets_there", waysThere(each))
                     .putTexts("not_shown", each.notShown())
+                    .putTexts("met_by_rounding", each.byRounding())
                     .put("asks_besides", each.asksBesides())
                     .put("clause", each.clause())
                     .put("source", each.source().title())

@@ -96,6 +96,7 @@ record LabelAnswer(TellLabel.Found found, @Nullable Path written) implements Ans
         parts.add("- " + each.market() + ": " + each.name() + ", "
                 + each.standing().label() + (besides ? ":" : "."));
         each.misses().forEach(miss -> parts.add(sentence(miss)));
+        parts.addAll(each.byRounding());
         each.lacks().forEach(plant -> parts.add("It asks for " + plant + ", and nothing in it is of that."));
         if (!each.misses().isEmpty()) {
             parts.add(wayThere(each));

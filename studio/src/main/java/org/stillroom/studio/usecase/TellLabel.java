@@ -301,7 +301,8 @@ public final class TellLabel {
         }
         TableSet tables = grounds.knowledge().tables();
         double bottle = asking.bottleMillilitres();
-        StatedStrength strength = StatedStrength.of(tables, figures.value(Figure.STRENGTH), asking.leftIn());
+        StatedStrength strength =
+                StatedStrength.of(tables, figures.value(Figure.STRENGTH), asking.leftIn(), asking.market());
         Serving serving = new Serving(asking.servingMillilitres(), 1.0, 70.0, places(asking.market()));
         Safety safety = Safety.of(plan, serving, grounds);
         List<Finding> all = safety.findings();

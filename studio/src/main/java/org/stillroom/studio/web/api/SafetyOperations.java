@@ -190,6 +190,7 @@ final class SafetyOperations {
                 .with("lacks", Schemas.list(Schemas.text("plant that it asks for and that is surely not in it")))
                 .with("gets_there", Schemas.list(wayThere()))
                 .with("not_shown", Schemas.list(Schemas.text("what may or may not be met")))
+                .with("met_by_rounding", Schemas.list(Schemas.text("figure that lies within by its tenth alone")))
                 .with("asks_besides", Schemas.text("what figures cannot show, in sentences"))
                 .with("clause", Schemas.text(""))
                 .with("source", Schemas.text(""))
