@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.liquid.Substance;
@@ -65,6 +66,42 @@ class ByNameTest {
                 .allMatch(finding -> finding.where().equals(name))
                 .extracting(Finding::rule)
                 .contains(rule);
+    }
+
+    /** Alcohol and liquids that are none for drinking, as bottles and shops call them; common usage, from memory. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Isopropylalkohol", "isopropylalcohol", "isopropanol", "2-propanol", "propan-2-ol", "Methylalkohol",
+                "methyl alcohol", "vergällter Alkohol", "Ethanol 96 %, vergällt", "Ethanol denaturiert",
+                "Desinfektionsmittel", "Wundalkohol", "Reinigungsalkohol", "Bioethanol", "Kaminethanol", "fuel ethanol",
+                "technical ethanol", "technischer Alkohol", "reagent alcohol", "Parfümalkohol", "perfumer's alcohol",
+                "perfumers alcohol", "SD Alcohol 40-B", "IMS 99", "industrial methylated spirit", "ethanol with Bitrex",
+                "Franzbranntwein", "butanol", "ethylene glycol", "Ethylenglykol", "diethylene glycol", "Diethylenglykol",
+                "antifreeze", "Frostschutz", "Frostschutzmittel", "Scheibenreiniger", "windscreen washer",
+                "hand sanitiser", "window cleaner"
+            })
+    void alcoholThatIsNoneForDrinkingIsKnownByItsNames(String name) {
+        for (Kind kind : Set.of(Kind.SPIRIT, Kind.OTHER, Kind.GLYCEROL)) {
+            assertThat(ByName.stops(of(name, kind), Grounds.SHIPPED))
+                    .as("%s as %s", name, kind)
+                    .extracting(Finding::rule)
+                    .contains("wrong-alcohol");
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "propylene glycol", "Propylenglykol", "spirit", "neutral alcohol", "ethanol", "Weingeist", "Trinkalkohol",
+                "Primasprit", "unvergällter Alkohol", "glycerol", "vodka", "Branntwein"
+            })
+    void alcoholForDrinkingIsNotTakenForIt(String name) {
+        for (Kind kind : Set.of(Kind.SPIRIT, Kind.OTHER, Kind.GLYCEROL)) {
+            assertThat(ByName.stops(of(name, kind), Grounds.SHIPPED))
+                    .as("%s as %s", name, kind)
+                    .isEmpty();
+        }
     }
 
     /** An acid is one of those that are known by their names, or none. */
