@@ -85,12 +85,12 @@ record Bounds(
         }
         String exact = QuantityWords.fixed(found, 2);
         if (least != null && found < least - SHOWN) {
-            return List.of("By the rounding of the label " + what + " meets at least " + QuantityWords.plain(least) + " " + unit
-                    + "; the exact figure is " + exact + ", below it.");
+            return List.of("By the rounding of the label " + what + " meets at least " + QuantityWords.plain(least)
+                    + " " + unit + "; the exact figure is " + exact + ", below it.");
         }
         if (most != null && found > most + SHOWN) {
-            return List.of("By the rounding of the label " + what + " meets at most " + QuantityWords.plain(most) + " " + unit
-                    + "; the exact figure is " + exact + ", above it.");
+            return List.of("By the rounding of the label " + what + " meets at most " + QuantityWords.plain(most) + " "
+                    + unit + "; the exact figure is " + exact + ", above it.");
         }
         return List.of();
     }

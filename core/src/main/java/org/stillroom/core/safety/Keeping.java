@@ -88,8 +88,7 @@ public record Keeping(
     }
 
     static boolean hasMilkOrEgg(Drink drink) {
-        return drink.lines().stream()
-                .anyMatch(line -> Brought.isMilkOrEgg(line, drink.knowledge()));
+        return drink.lines().stream().anyMatch(line -> Brought.isMilkOrEgg(line, drink.knowledge()));
     }
 
     /** Returns whether something in it is known to bring yeast that can work in it: fruit, wine, honey, or a fresh plant. */
@@ -170,7 +169,8 @@ public record Keeping(
                     Where.FRIDGE,
                     QUARTER,
                     brought == Brought.YeastIn.YES
-                            ? "Alcohol and sugar together likely hold the yeast that fruit, wine or honey brings" + units
+                            ? "Alcohol and sugar together likely hold the yeast that fruit, wine or honey brings"
+                                    + units
                             : "Whether something in it brings yeast is not known; alcohol and sugar together likely hold it"
                                     + units,
                     Source.DELLE);

@@ -39,8 +39,8 @@ final class NotForDrinking {
                         passage.where(),
                         "",
                         "not for drinking",
-                        "These words name an oil that is not for drinking and must not touch the drink: " + row.material()
-                                + ": " + row.reason() + ".",
+                        "These words name an oil that is not for drinking and must not touch the drink: "
+                                + row.material() + ": " + row.reason() + ".",
                         row.status().mayClear() ? "" : "general knowledge, from memory; on the cautious side",
                         "Leave it out, and what it touched.",
                         null,

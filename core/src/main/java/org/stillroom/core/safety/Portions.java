@@ -29,19 +29,71 @@ final class Portions {
 
     /** Words of salts that are eaten, and of sour ones that buffer; common practice, no source. */
     private static final Set<String> TABLE_SALT = Set.of(
-            "salt", "salts", "sea", "table", "rock", "kosher", "fleur", "de", "sel", "fine", "coarse", "flaky", "flakes",
-            "flake", "iodised", "iodized", "himalayan", "kitchen", "cooking", "pickling", "smoked", "solution", "water", "saline",
-            "sodium", "trisodium", "potassium", "chloride", "citrate", "bicarbonate", "baking", "soda", "salz", "meersalz",
-            "kochsalz", "steinsalz", "speisesalz", "tafelsalz", "feines", "grobes", "natriumchlorid", "natriumcitrat",
-            "natron", "kaliumcitrat");
+            "salt",
+            "salts",
+            "sea",
+            "table",
+            "rock",
+            "kosher",
+            "fleur",
+            "de",
+            "sel",
+            "fine",
+            "coarse",
+            "flaky",
+            "flakes",
+            "flake",
+            "iodised",
+            "iodized",
+            "himalayan",
+            "kitchen",
+            "cooking",
+            "pickling",
+            "smoked",
+            "solution",
+            "water",
+            "saline",
+            "sodium",
+            "trisodium",
+            "potassium",
+            "chloride",
+            "citrate",
+            "bicarbonate",
+            "baking",
+            "soda",
+            "salz",
+            "meersalz",
+            "kochsalz",
+            "steinsalz",
+            "speisesalz",
+            "tafelsalz",
+            "feines",
+            "grobes",
+            "natriumchlorid",
+            "natriumcitrat",
+            "natron",
+            "kaliumcitrat");
 
     /** Words that say that something is juice. */
-    private static final Pattern FOOD_WORDS = Pattern.compile(" (juice|fresh|pressed|saft|must|puree|concentrate)(?= )");
+    private static final Pattern FOOD_WORDS =
+            Pattern.compile(" (juice|fresh|pressed|saft|must|puree|concentrate)(?= )");
 
     /** Citrus fruit whose juice is drunk; the table of plants has their peel. */
     private static final Set<String> CITRUS = Set.of(
-            "lemon", "lemons", "lime", "limes", "orange", "oranges", "blood orange", "grapefruit", "mandarin", "tangerine", "clementine",
-            "pomelo", "yuzu", "kumquat");
+            "lemon",
+            "lemons",
+            "lime",
+            "limes",
+            "orange",
+            "oranges",
+            "blood orange",
+            "grapefruit",
+            "mandarin",
+            "tangerine",
+            "clementine",
+            "pomelo",
+            "yuzu",
+            "kumquat");
 
     /** What chemists number a substance by. */
     private static final Pattern CAS = Pattern.compile("\\d{2,7}-\\d\\d-\\d");
@@ -275,12 +327,16 @@ final class Portions {
 
     /** Anything that is named after a plant with watched substances brings some of them; of juice only what is no common fruit. */
     private static boolean bringsSome(Resolved ingredient, List<Plant> plants) {
-        boolean fruit = ingredient.kind() == Kind.JUICE && isFruit(ingredient.ingredient().plants());
+        boolean fruit = ingredient.kind() == Kind.JUICE
+                && isFruit(ingredient.ingredient().plants());
         return !fruit && plants.stream().anyMatch(plant -> !plant.holds().isEmpty());
     }
 
     private static boolean isFruit(String plants) {
-        String bare = FOOD_WORDS.matcher(" " + Words.plain(plants) + " ").replaceAll(" ").strip();
+        String bare = FOOD_WORDS
+                .matcher(" " + Words.plain(plants) + " ")
+                .replaceAll(" ")
+                .strip();
         org.stillroom.core.extraction.Plant known = Plants.find(bare);
         return CITRUS.contains(bare) || (known != null && known.sort().isFruit());
     }

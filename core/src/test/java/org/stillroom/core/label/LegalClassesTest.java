@@ -117,7 +117,8 @@ class LegalClassesTest {
         assertThat(plain.percent()).isEqualTo(40.0);
         assertThat(List.of(39.7, 40.3, 40.0)).allMatch(plain::accepts);
         assertThat(List.of(39.69, 40.31)).noneMatch(plain::accepts);
-        StatedStrength fruit = StatedStrength.of(TableSet.SHIPPED, 40.0, StatedStrength.LeftIn.FRUIT_OR_PLANTS, Market.EU);
+        StatedStrength fruit =
+                StatedStrength.of(TableSet.SHIPPED, 40.0, StatedStrength.LeftIn.FRUIT_OR_PLANTS, Market.EU);
         assertThat(List.of(38.5, 41.5)).allMatch(fruit::accepts);
         assertThat(fruit.accepts(41.51)).isFalse();
         StatedStrength american =
@@ -148,8 +149,9 @@ class LegalClassesTest {
         LegalClass rounded = named(liqueur(14.96, 150), "liqueur (general)");
         assertThat(rounded.misses()).isEmpty();
         assertThat(rounded.byRounding())
-                .containsExactly("By the rounding of the label strength meets at least 15 % vol; the exact figure is 14.96,"
-                        + " below it.");
+                .containsExactly(
+                        "By the rounding of the label strength meets at least 15 % vol; the exact figure is 14.96,"
+                                + " below it.");
         assertThat(named(liqueur(15.0, 150), "liqueur (general)").byRounding()).isEmpty();
         assertThat(named(liqueur(15.3, 150), "liqueur (general)").byRounding()).isEmpty();
         LegalClass below = named(liqueur(14.9, 150), "liqueur (general)");
@@ -195,7 +197,8 @@ class LegalClassesTest {
     }
 
     private static List<String> said(double percent) {
-        return Statements.of(StatedStrength.of(TableSet.SHIPPED, percent, StatedStrength.LeftIn.NOTHING, Market.EU)).stream()
+        return Statements.of(StatedStrength.of(TableSet.SHIPPED, percent, StatedStrength.LeftIn.NOTHING, Market.EU))
+                .stream()
                 .map(Statements.Statement::words)
                 .toList();
     }

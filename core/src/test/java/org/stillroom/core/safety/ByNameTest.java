@@ -72,14 +72,45 @@ class ByNameTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "Isopropylalkohol", "isopropylalcohol", "isopropanol", "2-propanol", "propan-2-ol", "Methylalkohol",
-                "methyl alcohol", "vergällter Alkohol", "Ethanol 96 %, vergällt", "Ethanol denaturiert",
-                "Desinfektionsmittel", "Wundalkohol", "Reinigungsalkohol", "Bioethanol", "Kaminethanol", "fuel ethanol",
-                "technical ethanol", "technischer Alkohol", "reagent alcohol", "Parfümalkohol", "perfumer's alcohol",
-                "perfumers alcohol", "SD Alcohol 40-B", "IMS 99", "industrial methylated spirit", "ethanol with Bitrex",
-                "Franzbranntwein", "butanol", "ethylene glycol", "Ethylenglykol", "diethylene glycol", "Diethylenglykol",
-                "antifreeze", "Frostschutz", "Frostschutzmittel", "Scheibenreiniger", "windscreen washer",
-                "hand sanitiser", "window cleaner"
+                "Isopropylalkohol",
+                "isopropylalcohol",
+                "isopropanol",
+                "2-propanol",
+                "propan-2-ol",
+                "Methylalkohol",
+                "methyl alcohol",
+                "vergällter Alkohol",
+                "Ethanol 96 %, vergällt",
+                "Ethanol denaturiert",
+                "Desinfektionsmittel",
+                "Wundalkohol",
+                "Reinigungsalkohol",
+                "Bioethanol",
+                "Kaminethanol",
+                "fuel ethanol",
+                "technical ethanol",
+                "technischer Alkohol",
+                "reagent alcohol",
+                "Parfümalkohol",
+                "perfumer's alcohol",
+                "perfumers alcohol",
+                "SD Alcohol 40-B",
+                "IMS 99",
+                "industrial methylated spirit",
+                "ethanol with Bitrex",
+                "Franzbranntwein",
+                "butanol",
+                "ethylene glycol",
+                "Ethylenglykol",
+                "diethylene glycol",
+                "Diethylenglykol",
+                "antifreeze",
+                "Frostschutz",
+                "Frostschutzmittel",
+                "Scheibenreiniger",
+                "windscreen washer",
+                "hand sanitiser",
+                "window cleaner"
             })
     void alcoholThatIsNoneForDrinkingIsKnownByItsNames(String name) {
         for (Kind kind : Set.of(Kind.SPIRIT, Kind.OTHER, Kind.GLYCEROL)) {
@@ -93,8 +124,18 @@ class ByNameTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "propylene glycol", "Propylenglykol", "spirit", "neutral alcohol", "ethanol", "Weingeist", "Trinkalkohol",
-                "Primasprit", "unvergällter Alkohol", "glycerol", "vodka", "Branntwein"
+                "propylene glycol",
+                "Propylenglykol",
+                "spirit",
+                "neutral alcohol",
+                "ethanol",
+                "Weingeist",
+                "Trinkalkohol",
+                "Primasprit",
+                "unvergällter Alkohol",
+                "glycerol",
+                "vodka",
+                "Branntwein"
             })
     void alcoholForDrinkingIsNotTakenForIt(String name) {
         for (Kind kind : Set.of(Kind.SPIRIT, Kind.OTHER, Kind.GLYCEROL)) {

@@ -216,9 +216,23 @@ class GrowthTest {
     /** 200 g of it in a litre at about 14 % vol, sweet enough for 78 units of Delle. */
     @ParameterizedTest
     @CsvSource({
-        "egg yolk, OTHER", "cream, OTHER", "Sahne, JUICE", "milk, OTHER", "milk, WATER", "Eier, OTHER", "Schlagobers, OTHER",
-        "Mandelmilch, OTHER", "Kokosmilch, JUICE", "Haferdrink, OTHER", "coconut cream, SYRUP", "Vollmilchpulver, OTHER",
-        "Irish cream, LIQUEUR", "cream liqueur, LIQUEUR", "Sahnelikör, LIQUEUR", "Eierlikör, LIQUEUR", "eggnog, LIQUEUR"
+        "egg yolk, OTHER",
+        "cream, OTHER",
+        "Sahne, JUICE",
+        "milk, OTHER",
+        "milk, WATER",
+        "Eier, OTHER",
+        "Schlagobers, OTHER",
+        "Mandelmilch, OTHER",
+        "Kokosmilch, JUICE",
+        "Haferdrink, OTHER",
+        "coconut cream, SYRUP",
+        "Vollmilchpulver, OTHER",
+        "Irish cream, LIQUEUR",
+        "cream liqueur, LIQUEUR",
+        "Sahnelikör, LIQUEUR",
+        "Eierlikör, LIQUEUR",
+        "eggnog, LIQUEUR"
     })
     void milkAndEggAreKnownByTheirWordsOfWhateverKind(String name, Kind kind) {
         Bench drink = with(name, kind);
@@ -236,8 +250,17 @@ class GrowthTest {
 
     @ParameterizedTest
     @CsvSource({
-        "raspberries, OTHER", "Himbeeren, OTHER", "apple puree, OTHER", "cider, OTHER", "kombucha, OTHER", "raisins, OTHER",
-        "Rosinen, DRIED_PLANT", "Traubensaft, SYRUP", "Wassermelone, OTHER", "Apfelmus, OTHER", "dried figs, DRIED_PLANT"
+        "raspberries, OTHER",
+        "Himbeeren, OTHER",
+        "apple puree, OTHER",
+        "cider, OTHER",
+        "kombucha, OTHER",
+        "raisins, OTHER",
+        "Rosinen, DRIED_PLANT",
+        "Traubensaft, SYRUP",
+        "Wassermelone, OTHER",
+        "Apfelmus, OTHER",
+        "dried figs, DRIED_PLANT"
     })
     void fruitAndWhatHasFermentedBringYeastOfWhateverKind(String name, Kind kind) {
         Bench drink = with(name, kind);
@@ -283,9 +306,7 @@ class GrowthTest {
         Bench drink = new Bench()
                 .strong("neutral spirit", Kind.SPIRIT, strong ? 20.0 : 30.0, 420.0)
                 .grams("white sugar", Kind.SUGAR, 250.0);
-        return strong
-                ? drink.strong(name, kind, 17.0, 300.0)
-                : drink.holding(name, kind, Substance.WATER, 80.0, 200.0);
+        return strong ? drink.strong(name, kind, 17.0, 300.0) : drink.holding(name, kind, Substance.WATER, 80.0, 200.0);
     }
 
     @Test

@@ -48,15 +48,26 @@ class NotKnownTest {
     /** What is named after a regulated plant brings it, whatever kind it is said to be; common juices bring nothing to speak of. */
     @ParameterizedTest
     @CsvSource({
-        "wormwood juice, JUICE", "wormwood honey, HONEY", "wormwood sugar, SUGAR", "wormwood in glycerol, GLYCEROL",
-        "calamus juice, JUICE", "tonka sugar, SUGAR", "sassafras sugar, SUGAR"
+        "wormwood juice, JUICE",
+        "wormwood honey, HONEY",
+        "wormwood sugar, SUGAR",
+        "wormwood in glycerol, GLYCEROL",
+        "calamus juice, JUICE",
+        "tonka sugar, SUGAR",
+        "sassafras sugar, SUGAR"
     })
     void noKindHidesAPlant(String name, Kind kind) {
         assertThat(of(name, kind, 100.0)).extracting(Finding::rule).contains(NotKnown.NAME);
     }
 
     @ParameterizedTest
-    @CsvSource({"lemon juice, JUICE", "orange juice, JUICE", "sour cherry juice, JUICE", "quince juice, JUICE", "white sugar, SUGAR"})
+    @CsvSource({
+        "lemon juice, JUICE",
+        "orange juice, JUICE",
+        "sour cherry juice, JUICE",
+        "quince juice, JUICE",
+        "white sugar, SUGAR"
+    })
     void commonJuicesAndSugarAreQuiet(String name, Kind kind) {
         assertThat(of(name, kind, 100.0)).extracting(Finding::rule).doesNotContain(NotKnown.NAME);
     }
@@ -70,8 +81,14 @@ class NotKnownTest {
 
     @ParameterizedTest
     @CsvSource({
-        "lead acetate, true", "sodium nitrite, true", "pink salt, true", "copper sulphate, true", "sea salt, false",
-        "Meersalz, false", "sodium chloride, false", "trisodium citrate, false"
+        "lead acetate, true",
+        "sodium nitrite, true",
+        "pink salt, true",
+        "copper sulphate, true",
+        "sea salt, false",
+        "Meersalz, false",
+        "sodium chloride, false",
+        "trisodium citrate, false"
     })
     void aSaltThatIsNoFoodByItsNameIsNotKnown(String name, boolean told) {
         List<Finding> findings = new Bench()

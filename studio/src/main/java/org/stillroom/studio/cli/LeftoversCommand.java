@@ -65,8 +65,7 @@ final class LeftoversCommand extends Subcommand {
         if (useUp.isEmpty()) {
             return new Ranked(
                     left,
-                    CouldMake.ranked(
-                            open.recipes(), left, open.lots(), millilitres(open.ounce()), open.grounds()),
+                    CouldMake.ranked(open.recipes(), left, open.lots(), millilitres(open.ounce()), open.grounds()),
                     LeftOver.notTold(open.lots(), left));
         }
         PlanUseUp.Wish wish = new PlanUseUp.Wish(useUp, strength, sugar, most);

@@ -431,7 +431,8 @@ public final class MatchOils {
                 "a place to start from",
                 "Compositions are typical or mid-range. It is kept within the maxima of law for "
                         + QuantityWords.plain(asked.litres()) + " L of a drink of "
-                        + QuantityWords.plain(asked.strength().percent()) + " % vol with no other flavouring in it; a substance of which law"
+                        + QuantityWords.plain(asked.strength().percent())
+                        + " % vol with no other flavouring in it; a substance of which law"
                         + " has no maximum, such as estragole, is not held back.",
                 "Lots of one oil differ by half and more in their lesser constituents.",
                 "Smell it against the original at drinking strength, and ask for the safety of the recipe that it goes into.",

@@ -352,17 +352,22 @@ class FlavourCommandsTest {
 
     @Test
     void aPoisonIsCalledOneBeforeItsWaterIsAsked() {
-        assertThat(Desk.type("macerate --plant foxglove --mass 5g --solvent 1L --strength 40%").err())
+        assertThat(Desk.type("macerate --plant foxglove --mass 5g --solvent 1L --strength 40%")
+                        .err())
                 .contains("must not be drunk", "cardiac glycosides")
                 .doesNotContain("give its water");
-        assertThat(Desk.type("macerate --plant Tollkirsche --mass 5g --solvent 1L --strength 40%").err())
+        assertThat(Desk.type("macerate --plant Tollkirsche --mass 5g --solvent 1L --strength 40%")
+                        .err())
                 .contains("must not be drunk");
     }
 
     @Test
     void aMatchOfAnAbsurdDoseIsAskedAbout() {
-        assertThat(rules(Desk.ask("match --want clove~bud=5g --have clove~bud").json())).contains("dose-implausible");
-        assertThat(rules(Desk.ask("match --want clove~bud=50mg --have clove~bud").json())).doesNotContain("dose-implausible");
+        assertThat(rules(Desk.ask("match --want clove~bud=5g --have clove~bud").json()))
+                .contains("dose-implausible");
+        assertThat(rules(
+                        Desk.ask("match --want clove~bud=50mg --have clove~bud").json()))
+                .doesNotContain("dose-implausible");
     }
 
     /** USP 32, sweet orange peel tincture: 500 g in 900 mL, made up to 1000 mL; alcohol content 62 to 72 % there. */

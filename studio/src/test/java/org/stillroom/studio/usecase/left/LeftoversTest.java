@@ -55,7 +55,8 @@ class LeftoversTest {
     }
 
     private static Candidate oiled(String oil, String dose) {
-        String text = "stillroom: 1\ntitle: " + oil + "\ntarget: {volume: 1 L, strength: 40 %}\ningredients:\n  - {name: " + oil
+        String text = "stillroom: 1\ntitle: " + oil
+                + "\ntarget: {volume: 1 L, strength: 40 %}\ningredients:\n  - {name: " + oil
                 + ", kind: essential oil}\nlines:\n  - {use: " + oil + ", dose: " + dose
                 + "}\n  - {use: spirit 96 %, amount: free}\n  - {use: water, amount: free}\n";
         RecipeReading reading = new RecipeReader(OunceMeaning.US_FLUID).read(text);
