@@ -60,9 +60,10 @@ final class GermanNames {
                 words.put(german, english);
                 parts.add(Map.entry(german, english));
             }
+            case "end" -> parts.add(Map.entry(german, english));
             case "quality" -> qualities.put(german, english);
             case "word" -> words.put(german, english);
-            default -> throw row.fault("role", "is neither plant, part, quality nor word");
+            default -> throw row.fault("role", "is neither plant, part, end, quality nor word");
         }
     }
 

@@ -13,8 +13,8 @@ final class PoisonousPlants {
     static List<Finding> judge(Drink drink, Serving serving) {
         List<Finding> findings = new ArrayList<>();
         for (PlannedLine line : drink.lines()) {
-            for (Knowledge.Poison row :
-                    Words.named(line.words(), drink.knowledge().poisons(), Knowledge.Poison::names)) {
+            String words = Words.withAndWithoutHyphens(line.words());
+            for (Knowledge.Poison row : Words.named(words, drink.knowledge().poisons(), Knowledge.Poison::names)) {
                 findings.add(new Finding(
                         "plant",
                         row.stops() ? Severity.STOP : Severity.CAUTION,

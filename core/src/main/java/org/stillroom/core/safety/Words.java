@@ -17,6 +17,7 @@ import org.stillroom.core.aroma.CommonNames;
  */
 final class Words {
     private static final Pattern NO_WORD = Pattern.compile("[^\\p{L}\\p{N}']+");
+    private static final Pattern HYPHEN = Pattern.compile("(?<=\\p{L})[-\u2010\u2011](?=\\p{L})");
     private static final String TAKEN = " |";
 
     private Words() {}
@@ -26,6 +27,12 @@ final class Words {
         String small = text.toLowerCase(Locale.ROOT).replace('’', '\'');
         String bare = NO_WORD.matcher(small).replaceAll(" ").strip();
         return bare.isEmpty() ? "" : " " + bare;
+    }
+
+    /** Returns a text and behind it the same with words joined where a hyphen stands: "fox-glove" is foxglove, "star-anise" star anise. */
+    static String withAndWithoutHyphens(String text) {
+        String joined = HYPHEN.matcher(text).replaceAll("");
+        return joined.equals(text) ? text : text + ", " + joined;
     }
 
     /** Returns the cells of a list that has semicolons between. */

@@ -34,14 +34,29 @@ class GermanNamesTest {
         "Holunderblüten, elder flower",
         "Petersiliensamenöl, parsley seed oil",
         "'Pfefferminze, frisch', peppermint fresh",
-        "Limettenöl destilliert, lime oil distilled"
+        "Limettenöl destilliert, lime oil distilled",
+        "Absinthkraut, wormwood herb",
+        "Absinthwermut, wormwood",
+        "Herba Absinthii, herb wormwood",
+        "Wermuttee, wormwood infusion",
+        "Salbeitee, sage infusion",
+        "Thujazweige, thuja twig",
+        "Tonkasamen, tonka seed",
+        "Petersiliensamen, parsley seed",
+        "Quassiaholz, quassia wood",
+        "Kirschlorbeeren, cherry laurel",
+        "Kirschlorbeerwasser, cherry laurel water",
+        "Vogelkirschkerne, sweet cherry kernel",
+        "Vogelbeeren, rowan"
     })
     void whatPeopleWriteIsReadInEnglish(String german, String english) {
         assertThat(GermanNames.english(german)).isEqualTo(english);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"Nachtkerzenwurz", "Kirschwasser", "Zitronenfalter", "Muskateller", "Rotwein", "Kernseife"})
+    @ValueSource(
+            strings = {"Nachtkerzenwurz", "Kirschwasser", "Zitronenfalter", "Muskateller", "Rotwein", "Kernseife", "Tee"
+            })
     void whatNoRowAndNoCompoundIsStaysAsItWasWritten(String text) {
         assertThat(GermanNames.english(text)).isEqualTo(text);
     }

@@ -91,7 +91,7 @@ final class Bench {
         return grams(Ingredient.named(name, kind).ofStrength(strength).carrying(plant, understood.typed()), grams);
     }
 
-    private Bench grams(Ingredient ingredient, double grams) {
+    Bench grams(Ingredient ingredient, double grams) {
         if (ingredients.stream().noneMatch(other -> other.name().equals(ingredient.name()))) {
             ingredients.add(ingredient);
         }

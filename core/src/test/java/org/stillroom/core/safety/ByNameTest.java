@@ -145,6 +145,124 @@ class ByNameTest {
         }
     }
 
+    /** Names of poisonous plants, with a hyphen or none, in German and in the Latin of pharmacies; common usage, from memory. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "thornapple",
+                "fox-glove",
+                "fox glove",
+                "monk's-hood",
+                "monks hood",
+                "deadly night-shade",
+                "bella donna",
+                "poison parsley",
+                "cowbane",
+                "devil's trumpet",
+                "lilly of the valley",
+                "jequirity",
+                "Sturmhut",
+                "Herbst-Zeitlose",
+                "Maiglockchen",
+                "Sevenbaum",
+                "Stinkwacholder",
+                "Paternostererbse",
+                "Wunderbaum",
+                "Herkulesstaude",
+                "Brechnuss",
+                "Brechnuß",
+                "Krähenauge",
+                "Safranrebendolde",
+                "Poley",
+                "Flohkraut",
+                "Kawa-Kawa",
+                "Rauschpfeffer",
+                "Indianertabak",
+                "Buschwindröschen",
+                "Zwerg-Holunder",
+                "Belladonnae folium",
+                "Radix Aconiti",
+                "Semen Strychni",
+                "Herba Conii",
+                "Flos Convallariae",
+                "Radix Veratri",
+                "Semen Colchici",
+                "Folia Stramonii",
+                "Pausinystalia",
+                "Caltha",
+                "bastard star anise",
+                "Japan-Sternanis",
+                "japanischer Sternanis"
+            })
+    void aPoisonousPlantIsKnownByEachOfItsNames(String name) {
+        assertThat(ByName.stops(of(name, Kind.DRIED_PLANT), Grounds.SHIPPED))
+                .extracting(Finding::rule)
+                .contains("plant");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Kalmuswurzelstock", "Deutscher Ingwer", "Magenwurz", "Rhizoma Calami", "calamus-root"})
+    void calamusIsKnownByEachOfItsNames(String name) {
+        assertThat(ByName.stops(of(name, Kind.DRIED_PLANT), Grounds.SHIPPED))
+                .extracting(Finding::rule)
+                .contains("us-prohibited");
+    }
+
+    /** Common usage, from memory. */
+    @ParameterizedTest
+    @CsvSource({
+        "Boldoöl, ESSENTIAL_OIL, not-for-drinking",
+        "Duftöl Lavendel, ESSENTIAL_OIL, not-food-grade",
+        "birch tar oil, ESSENTIAL_OIL, not-for-drinking",
+        "Birkenteeröl, OTHER, not-for-drinking",
+        "Wacholderteeröl, ESSENTIAL_OIL, not-for-drinking",
+        "cade oil, ESSENTIAL_OIL, not-for-drinking",
+        "turpentine, OTHER, not-for-drinking",
+        "Terpentinöl, ESSENTIAL_OIL, not-for-drinking",
+        "Campher, OTHER, not-for-drinking",
+        "Oleum Sabinae, OTHER, not-for-drinking"
+    })
+    void anOilThatIsNotForDrinkingIsKnownByEachOfItsNames(String name, Kind kind, String rule) {
+        assertThat(ByName.stops(of(name, kind), Grounds.SHIPPED))
+                .extracting(Finding::rule)
+                .contains(rule);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"wintergreen leaves, DRIED_PLANT", "Wintergrünblätter, DRIED_PLANT", "wintergreen, MACERATE"})
+    void wintergreenCallsForCareByItsSalicylate(String name, Kind kind) {
+        assertThat(new Bench()
+                        .grams(of(name, kind), 50.0)
+                        .strong("spirit", Kind.SPIRIT, 96.0, 500.0)
+                        .findings("medicines"))
+                .anyMatch(finding -> finding.message().contains("methyl salicylate"));
+    }
+
+    /** Substances that EU law forbids to add as such, by their German names. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Cumarin",
+                "Thujon",
+                "alpha-Thujon",
+                "beta-Thujon",
+                "Safrol",
+                "Pulegon",
+                "Menthofuran",
+                "Blausäure"
+            })
+    void aSubstanceIsKnownByItsGermanName(String name) {
+        Bench bench = new Bench().grams(of(name, Kind.OTHER), 1.0).strong("spirit", Kind.SPIRIT, 96.0, 500.0);
+        assertThat(bench.verdicts("eu-not-as-such")).containsExactly("STOP EU must not be added");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Campher", "Kampfer", "Anethol", "Methylsalicylat", "Koffein", "Chinin"})
+    void aSubstanceThatIsCountedIsKnownByItsGermanName(String name) {
+        Bench bench = new Bench().grams(of(name, Kind.OTHER), 1.0).strong("spirit", Kind.SPIRIT, 96.0, 500.0);
+        assertThat(bench.safety().drink().portions()).anyMatch(portion -> portion.substance() != null);
+    }
+
     /** An acid is one of those that are known by their names, or none. */
     @ParameterizedTest
     @EnumSource(mode = EnumSource.Mode.EXCLUDE, names = "ACID")

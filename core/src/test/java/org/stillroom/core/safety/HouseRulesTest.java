@@ -60,9 +60,9 @@ class HouseRulesTest {
     @Test
     void everySlipIsToldWithItsLine() {
         List<Finding> problems =
-                problems("no tonka\nmaximum 3 oil\nat most 20 mg/L thujon\nat most 1,500 mg/L thujone\nno\n");
+                problems("no tonka\nmaximum 3 oil\nat most 20 mg/L thujonn\nat most 1,500 mg/L thujone\nno\n");
         assertThat(problems).extracting(Finding::where).containsExactly("line 2", "line 3", "line 4", "line 5");
-        assertThat(problems.get(1).message()).contains("\"thujon\"", "never be counted");
+        assertThat(problems.get(1).message()).contains("\"thujonn\"", "never be counted");
         assertThat(problems.get(2).remedy()).contains("Write one of:");
     }
 
