@@ -198,7 +198,7 @@ class MeasuringTest {
                 .volume("500 ml")
                 .strength("40 %")
                 .marked(MeasureKind.SCALE, "1 g", null)
-                .amount("citric acid", "0.2 g")
+                .dose("citric acid", "0.4 g/L", null)
                 .free("spirit 96 %", "water")
                 .measured();
         Reading reading = line(measured, "citric acid").reading();
