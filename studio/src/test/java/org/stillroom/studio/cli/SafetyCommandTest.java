@@ -167,10 +167,10 @@ class SafetyCommandTest {
 
     @Test
     void houseRulesThatAreNotUnderstoodAreToldByLine() throws IOException {
-        String rules = file("house.txt", "no tonka\nat most lots of oil\nat most 2 mg/L thujon\n");
+        String rules = file("house.txt", "no tonka\nat most lots of oil\nat most 2 mg/L thujonn\n");
         Desk.Run run = Desk.type("safety " + recipe("sage oil", "0.02 g/L") + " --house-rules " + rules);
         assertThat(run.exit()).isEqualTo(2);
-        assertThat(run.err()).contains("line 2", "line 3", "\"thujon\"");
+        assertThat(run.err()).contains("line 2", "line 3", "\"thujonn\"");
         assertThat(Desk.type("plan " + recipe("sage oil", "0.02 g/L") + " --house-rules " + folder.resolve("none"))
                         .exit())
                 .isEqualTo(3);
