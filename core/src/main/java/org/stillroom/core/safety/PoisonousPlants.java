@@ -34,7 +34,8 @@ final class PoisonousPlants {
 
     /** What a step or a note names need not go in, so that it asks and does not stop. */
     private static void inWords(Passages.Passage passage, Knowledge knowledge, List<Finding> findings) {
-        for (Knowledge.Poison row : Words.named(passage.text(), knowledge.poisons(), Knowledge.Poison::names)) {
+        String words = Words.withAndWithoutHyphens(passage.text());
+        for (Knowledge.Poison row : Words.named(words, knowledge.poisons(), Knowledge.Poison::names)) {
             if (row.stops()) {
                 findings.add(new Finding(
                         "plant",

@@ -333,12 +333,14 @@ final class Portions {
     }
 
     private static boolean isFruit(String plants) {
-        String bare = FOOD_WORDS
-                .matcher(" " + Words.plain(plants) + " ")
-                .replaceAll(" ")
-                .strip();
-        org.stillroom.core.extraction.Plant known = Plants.find(bare);
-        return CITRUS.contains(bare) || (known != null && known.sort().isFruit());
+        return Words.readings(plants).stream()
+                .map(reading -> FOOD_WORDS.matcher(reading + " ").replaceAll(" ").strip())
+                .anyMatch(Portions::isCommonFruit);
+    }
+
+    private static boolean isCommonFruit(String plant) {
+        org.stillroom.core.extraction.Plant known = Plants.find(plant);
+        return CITRUS.contains(plant) || (known != null && known.sort().isFruit());
     }
 
     /** A salt that is called otherwise than what is eaten may be anything. */

@@ -54,7 +54,10 @@ class NotKnownTest {
         "wormwood in glycerol, GLYCEROL",
         "calamus juice, JUICE",
         "tonka sugar, SUGAR",
-        "sassafras sugar, SUGAR"
+        "sassafras sugar, SUGAR",
+        "Tonkazucker, SUGAR",
+        "Wermuthonig, HONEY",
+        "Wermutsaft, JUICE"
     })
     void noKindHidesAPlant(String name, Kind kind) {
         assertThat(of(name, kind, 100.0)).extracting(Finding::rule).contains(NotKnown.NAME);
@@ -66,7 +69,13 @@ class NotKnownTest {
         "orange juice, JUICE",
         "sour cherry juice, JUICE",
         "quince juice, JUICE",
-        "white sugar, SUGAR"
+        "white sugar, SUGAR",
+        "Zitronensaft, JUICE",
+        "frisch gepresster Orangensaft, JUICE",
+        "Sauerkirschsaft, JUICE",
+        "Traubenzucker, SUGAR",
+        "Rohrzucker, SUGAR",
+        "Blütenhonig, HONEY"
     })
     void commonJuicesAndSugarAreQuiet(String name, Kind kind) {
         assertThat(of(name, kind, 100.0)).extracting(Finding::rule).doesNotContain(NotKnown.NAME);

@@ -209,6 +209,7 @@ class TextCautionsTest {
                 "Mit einem Zweig Eibe umrühren. | plant | Yew",
                 "Zwei Blätter Fingerhut dazugeben. | plant | Foxglove",
                 "Garnish with oleander flowers. | plant | Oleander",
+                "Lay in two leaves of fox-glove. | plant | Foxglove",
                 "Add three drops of wintergreen oil. | not-for-drinking | wintergreen oil",
                 "Ten drops of oil of pennyroyal. | not-for-drinking | pennyroyal oil"
             })

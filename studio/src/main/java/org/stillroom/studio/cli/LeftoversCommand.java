@@ -66,7 +66,7 @@ final class LeftoversCommand extends Subcommand {
             return new Ranked(
                     left,
                     CouldMake.ranked(open.recipes(), left, open.lots(), millilitres(open.ounce()), open.grounds()),
-                    LeftOver.notTold(open.lots(), left));
+                    LeftOver.told(open.lots(), left, open.grounds()));
         }
         PlanUseUp.Wish wish = new PlanUseUp.Wish(useUp, strength, sugar, most);
         PlanUseUp.Outcome outcome = PlanUseUp.answer(wish, left, open.recipes(), open.ounce(), open.grounds());
@@ -108,7 +108,7 @@ final class LeftoversCommand extends Subcommand {
             page.paragraph("How long things keep is common practice, no source: look, smell and taste.");
             page.blank();
             page.heading("What could be made of it");
-            if (ranking.could().isEmpty()) {
+            if (ranking.could().isEmpty() && ranking.not().isEmpty()) {
                 page.paragraph("None of the recipes takes any of it.");
             }
             ranking.could().forEach(could -> print(could, page));
@@ -161,6 +161,11 @@ final class LeftoversCommand extends Subcommand {
     }
 
     private record Used(PlanUseUp.Outcome.Found found) implements Answer {
+        @Override
+        public Exit exit() {
+            return found.worked().isStopped() ? Exit.OUT_OF_REACH : Exit.DONE;
+        }
+
         @Override
         public Fields fields() {
             return LeftoversFields.of(found);

@@ -12,6 +12,8 @@ import org.stillroom.core.ingredient.Generics;
 import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
+import org.stillroom.core.safety.ByName;
+import org.stillroom.core.safety.Grounds;
 import org.stillroom.studio.store.LotSheet;
 import org.stillroom.studio.usecase.shelf.LotOnShelf;
 
@@ -40,8 +42,20 @@ public record LeftOver(Stocked stocked, Ageing ageing, OptionalDouble monthsOpen
         return all;
     }
 
-    /** Returns what of a shelf is not among what is left though it flavours, and why nothing is, where that is so. */
-    public static List<Finding> notTold(List<LotOnShelf> shelf, List<LeftOver> left) {
+    /**
+     * Returns what is to be known of what is left: what of it nobody is to drink; what of a shelf is not among it though it flavours; and
+     * why nothing is, where that is so.
+     *
+     * @param grounds what the bottles are judged on
+     */
+    public static List<Finding> told(List<LotOnShelf> shelf, List<LeftOver> left, Grounds grounds) {
+        List<Finding> told = new ArrayList<>();
+        left.forEach(each -> told.addAll(ByName.stops(each.ingredient(), grounds)));
+        told.addAll(notCounted(shelf, left));
+        return List.copyOf(told);
+    }
+
+    private static List<Finding> notCounted(List<LotOnShelf> shelf, List<LeftOver> left) {
         Set<String> unsaid = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
         for (LotOnShelf lot : shelf) {
             Ingredient ingredient = lot.ingredient();

@@ -137,10 +137,11 @@ final class LeftoverOperations {
         String most = call.query(MOST).isBlank() ? USUAL_MOST : call.query(MOST);
         List<LotOnShelf> shelf = shelf(null);
         List<LeftOver> left = LeftOver.of(shelf, today());
+        Grounds grounds = texts.grounds();
         return Reply.of(LeftoversFields.of(
                 left,
-                CouldMake.ranked(candidates(), left, shelf, millilitres(most), texts.grounds()),
-                LeftOver.notTold(shelf, left)));
+                CouldMake.ranked(candidates(), left, shelf, millilitres(most), grounds),
+                LeftOver.told(shelf, left, grounds)));
     }
 
     private double millilitres(String text) {

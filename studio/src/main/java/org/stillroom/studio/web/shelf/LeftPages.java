@@ -11,6 +11,7 @@ import org.stillroom.core.quantity.QuantityText;
 import org.stillroom.core.quantity.Understanding;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.reference.Finding;
+import org.stillroom.core.safety.Grounds;
 import org.stillroom.studio.usecase.left.Candidate;
 import org.stillroom.studio.usecase.left.CouldMake;
 import org.stillroom.studio.usecase.left.LeftOver;
@@ -44,16 +45,17 @@ final class LeftPages {
         if (most == null) {
             visit.context().status(HttpStatus.UNPROCESSABLE_CONTENT);
         }
+        Grounds grounds = MakersGrounds.of(desk.store());
         CouldMake.Ranking ranking = most == null
                 ? new CouldMake.Ranking(List.of(), List.of())
-                : CouldMake.ranked(candidates(), left, shelf, most, MakersGrounds.of(desk.store()));
+                : CouldMake.ranked(candidates(), left, shelf, most, grounds);
         visit.page(visit.words().say("left.title"), ShelfRoom.KEY)
                 .style("shelf.css")
                 .show(
                         "shelf/left.jte",
                         Map.of(
                                 "view",
-                                new LeftView(visit.words(), left, ranking, LeftOver.notTold(shelf, left)),
+                                new LeftView(visit.words(), left, ranking, LeftOver.told(shelf, left, grounds)),
                                 "most",
                                 typed,
                                 "wrong",

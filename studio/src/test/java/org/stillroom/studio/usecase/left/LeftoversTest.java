@@ -10,6 +10,7 @@ import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.recipe.Making;
 import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
 import org.stillroom.core.safety.Grounds;
 import org.stillroom.planner.leftovers.UseUp;
 import org.stillroom.planner.shopping.ShoppingList;
@@ -78,6 +79,20 @@ class LeftoversTest {
         assertThat(ranking.could()).hasSize(1);
         assertThat(ranking.not()).extracting(Candidate::title).containsExactly("sassafras oil", "lemon oil");
         assertThat(ranking.not()).allMatch(not -> !not.problems().isEmpty());
+    }
+
+    /** Oleander is poisonous (general knowledge, from memory); bay is not. */
+    @Test
+    void bottlesThatNobodyIsToDrinkOfAreSaidAmongWhatIsLeft() {
+        List<LotOnShelf> shelf = List.of(
+                BAY,
+                Bottles.onShelf(
+                        "2", "name", "oleander tincture", "kind", "tincture", "strength", "70 %", "left", "40 ml"));
+        List<Finding> told = LeftOver.told(shelf, LeftOver.of(shelf, TODAY), Grounds.SHIPPED);
+        assertThat(told).singleElement().satisfies(finding -> {
+            assertThat(finding.severity()).isEqualTo(Severity.STOP);
+            assertThat(finding.where()).isEqualTo("oleander tincture");
+        });
     }
 
     @Test
