@@ -108,76 +108,31 @@ public enum RuleTable {
                 throw row.fault("per_litre_of_pure_alcohol", "lies below zero");
             }
         }
-
-        @Override
-        boolean loosens(Table.Row before, Table.@Nullable Row after) {
-            return false;
-        }
     },
-    US_OILS("us_21cfr182_20", "safety/", "common_name") {
+    US_OILS("us_21cfr182_20", "safety/", "common_name", true) {
         @Override
         void check(Table.Row row, Table shipped) {
             KnowledgeTables.spice(row);
         }
-
-        @Override
-        boolean loosens(Table.Row before, Table.@Nullable Row after) {
-            return after != null;
-        }
-
-        @Override
-        boolean loosensWhenAdded() {
-            return true;
-        }
     },
-    US_SPICES("us_21cfr182_10", "safety/", "common_name") {
+    US_SPICES("us_21cfr182_10", "safety/", "common_name", true) {
         @Override
         void check(Table.Row row, Table shipped) {
             KnowledgeTables.spice(row);
         }
-
-        @Override
-        boolean loosens(Table.Row before, Table.@Nullable Row after) {
-            return after != null;
-        }
-
-        @Override
-        boolean loosensWhenAdded() {
-            return true;
-        }
     },
-    US_OTHERS("us_21cfr182_other", "safety/", "name") {
+    US_OTHERS("us_21cfr182_other", "safety/", "name", true) {
         @Override
         void check(Table.Row row, Table shipped) {
             KnowledgeTables.other(row);
             knownFlags(row, shipped);
         }
-
-        @Override
-        boolean loosens(Table.Row before, Table.@Nullable Row after) {
-            return after != null;
-        }
-
-        @Override
-        boolean loosensWhenAdded() {
-            return true;
-        }
     },
-    US_FLAVOURINGS("us_21cfr172_510", "safety/", "common_name") {
+    US_FLAVOURINGS("us_21cfr172_510", "safety/", "common_name", true) {
         @Override
         void check(Table.Row row, Table shipped) {
             KnowledgeTables.flavouring(row);
             knownFlags(row, shipped);
-        }
-
-        @Override
-        boolean loosens(Table.Row before, Table.@Nullable Row after) {
-            return after != null;
-        }
-
-        @Override
-        boolean loosensWhenAdded() {
-            return true;
         }
     },
     US_LIMITS("us_limits", "safety/", "watched;drinks") {
@@ -287,7 +242,7 @@ public enum RuleTable {
             return after == null || limit(after, "tolerance_pct_vol") > limit(before, "tolerance_pct_vol");
         }
     },
-    BOTTLE_SIZES("bottle_sizes", "label/", "market;mL;rule") {
+    BOTTLE_SIZES("bottle_sizes", "label/", "market;mL;rule", true) {
         @Override
         void check(Table.Row row, Table shipped) {
             RowStatus.of(row);
@@ -300,11 +255,6 @@ public enum RuleTable {
         @Override
         boolean loosens(Table.Row before, Table.@Nullable Row after) {
             return after != null && !same(before, after, "rule");
-        }
-
-        @Override
-        boolean loosensWhenAdded() {
-            return true;
         }
     },
     US_CLASSES("us_spirit_classes", "label/", "name") {
@@ -334,12 +284,19 @@ public enum RuleTable {
     private final String label;
     private final String folder;
     private final String key;
+    private final boolean allows;
 
     /** @param key columns by which a row is known, with semicolons between */
     RuleTable(String label, String folder, String key) {
+        this(label, folder, key, false);
+    }
+
+    /** @param allows whether what has a row is allowed, and what has none is not */
+    RuleTable(String label, String folder, String key, boolean allows) {
         this.label = label;
         this.folder = folder;
         this.key = key;
+        this.allows = allows;
     }
 
     /** Returns what files call it. */
@@ -360,7 +317,9 @@ public enum RuleTable {
     abstract void check(Table.Row row, Table shipped);
 
     /** Returns whether less is forbidden or warned of than before; the row is gone where after is null. */
-    abstract boolean loosens(Table.Row before, Table.@Nullable Row after);
+    boolean loosens(Table.Row before, Table.@Nullable Row after) {
+        return allows && after != null;
+    }
 
     /** Returns whether less is stopped by a row of names than before. */
     boolean stopsLess(Table.Row before, Table.@Nullable Row after) {
@@ -389,7 +348,7 @@ public enum RuleTable {
 
     /** Returns whether a row that is new allows something. */
     boolean loosensWhenAdded() {
-        return false;
+        return allows;
     }
 
     /** Returns what a row is about. */
