@@ -39,6 +39,23 @@ public record Finding(
         return new Finding(rule, severity, place, jurisdiction, verdict, message, howSure, remedy, limit, source);
     }
 
+    /** Returns the same, as a caution where it stops: for what is named and need not go in. */
+    public Finding withoutStop() {
+        return severity == Severity.STOP
+                ? new Finding(
+                        rule,
+                        Severity.CAUTION,
+                        where,
+                        jurisdiction,
+                        verdict,
+                        message,
+                        howSure,
+                        remedy,
+                        limit,
+                        source)
+                : this;
+    }
+
     /** Returns the standing of the source as the answers print it, or "arithmetic" when there is no source. */
     public String status() {
         return source == null ? "arithmetic" : source.standing().label();

@@ -47,6 +47,21 @@ final class AllergenWords {
         return List.copyOf(named);
     }
 
+    /** Returns the rows of what a word means: of an allergen, or of a group of them by its own name. */
+    static List<AllergenName> meant(String word, List<AllergenName> rows) {
+        List<AllergenName> meant = new ArrayList<>(in(word.strip(), rows));
+        rows.stream().filter(row -> isGroup(word, row)).forEach(meant::add);
+        return meant.stream()
+                .filter(row -> row.says() == AllergenName.Says.CONTAINS && !row.isAbout(AllergenName.ANY))
+                .distinct()
+                .toList();
+    }
+
+    /** Returns whether a word, in the plain form of {@link Words}, is the name of the group of a row: nuts, milk, eggs, sulphites. */
+    static boolean isGroup(String word, AllergenName row) {
+        return Words.holds(word, Words.plain(row.allergen())) && word.strip().split(" ", -1).length == 1;
+    }
+
     private static List<Hit> longest(TextWords text, List<AllergenName> rows) {
         List<Hit> hits = new ArrayList<>();
         for (AllergenName row : rows) {

@@ -33,14 +33,6 @@ final class Allergens {
     /** What a distillate is exempt of: cereals, whey and nuts. Milk itself is not among them. */
     private static final Set<String> DISTILLED = Set.of("gluten", "nuts");
 
-    /** Words by which a note tells that something went in. */
-    private static final List<TextWords.Phrase> GOES_IN = TextCaution.phrases(
-            "wash*;fine;fined;fining;clarif*;contain*;add;added;stir;stirred;infuse*;steep*;macerat*;gewaschen;waschen;*wäsche;schön*;geschönt*;klär*;geklärt*;enthält;zugeben;zugegeben;rühr*;angesetzt");
-
-    /** Words by which a step tells of the glass and not of the bottle. */
-    private static final List<TextWords.Phrase> SERVED =
-            TextCaution.phrases("serve;served;serving;garnish*;goes with;servier*;reichen;garnier*;passt zu");
-
     private static final String REFINED =
             "From memory, Annex II of Regulation (EU) 1169/2011 exempts fully refined soya oil, glucose syrup of wheat (dextrose"
                     + " too) or barley, and maltodextrin of wheat. That was not read here and clears nothing: read Annex II"
@@ -237,8 +229,7 @@ final class Allergens {
     }
 
     private void passage(Passages.Passage passage) {
-        TextWords words = TextWords.of(passage.text());
-        boolean goesIn = passage.of() == Passages.Of.STEP ? !words.says(SERVED) : words.says(GOES_IN);
+        boolean goesIn = passage.goesIn();
         for (AllergenName row :
                 AllergenWords.in(passage.text(), drink.knowledge().allergens())) {
             boolean ofWords = row.says() == AllergenName.Says.CONTAINS || row.says() == AllergenName.Says.MAY;

@@ -44,6 +44,12 @@ public sealed interface HouseRule {
                     findings.add(stop(line.name(), line.name() + " is what it names."));
                 }
             }
+            for (Passages.Passage passage : Passages.of(drink.plan())) {
+                if (passage.goesIn() && names(passage.text(), meant, drink.knowledge())) {
+                    findings.add(stop(passage.where(), "these words name it.").withoutStop());
+                }
+            }
+            findings.addAll(ofAllergens(drink));
             for (Amount amount : drink.amounts()) {
                 if (amount.watched().names().contains(thing)) {
                     findings.add(stop(
@@ -52,6 +58,29 @@ public sealed interface HouseRule {
                                     + (amount.isKnown()
                                             ? amount.perLitre().told() + " mg/L."
                                             : "how much is not known.")));
+                }
+            }
+            return findings;
+        }
+
+        private boolean names(String text, List<Plant> meant, Knowledge knowledge) {
+            return Words.any(text, List.of(thing))
+                    || HouseRules.plants(Words.plain(text), knowledge).stream().anyMatch(meant::contains);
+        }
+
+        /** What it names may be an allergen, or all of a group of them. */
+        private List<Finding> ofAllergens(Drink drink) {
+            List<Finding> findings = new ArrayList<>();
+            List<AllergenName> meant = AllergenWords.meant(thing, drink.knowledge().allergens());
+            for (Finding told : meant.isEmpty() ? List.<Finding>of() : Allergens.judge(drink, Serving.USUAL)) {
+                boolean named = meant.stream()
+                        .anyMatch(row -> told.rule().equals(row.rule())
+                                && (AllergenWords.isGroup(thing, row)
+                                        || told.verdict().equals(Allergens.EXEMPT)
+                                        || told.verdict().endsWith(" " + row.what())));
+                if (named) {
+                    Finding stop = stop(told.where(), told.verdict() + ".");
+                    findings.add(told.verdict().startsWith("contains ") ? stop : stop.withoutStop());
                 }
             }
             return findings;

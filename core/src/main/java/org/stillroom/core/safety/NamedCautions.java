@@ -18,12 +18,30 @@ import org.stillroom.core.reference.Source;
 final class NamedCautions {
     private NamedCautions() {}
 
+    /** Rules of names that steps and notes are read for elsewhere, or that ask about a line. */
+    private static final Set<String> OF_LINES = Set.of("wrong-alcohol", "not-food-grade", "kind-not-said");
+
     static List<Finding> judge(Drink drink, Serving serving) {
         List<Finding> findings = new ArrayList<>();
         for (PlannedLine line : drink.lines()) {
             judge(line, drink).forEach(row -> findings.add(finding(row, line.name())));
         }
         return findings;
+    }
+
+    /** Returns what a sentence calls for that no line does: of a fresh plant or anything else; it need not go in, so that nothing stops. */
+    static List<Finding> inWords(Passages.Passage passage, Drink drink) {
+        Set<Knowledge.NamedCaution> ofLines = new HashSet<>();
+        drink.lines().forEach(line -> ofLines.addAll(judge(line, drink)));
+        Named named = named(
+                passage.text(),
+                drink,
+                row -> applies(row, Kind.FRESH_PLANT) && !OF_LINES.contains(row.rule()),
+                Set.of());
+        return named.rows().stream()
+                .filter(row -> !ofLines.contains(row))
+                .map(row -> finding(row, passage.where()).withoutStop())
+                .toList();
     }
 
     /** The oils that are named in an essence are looked at one by one, as oils; what they settle its own name does not ask again. */

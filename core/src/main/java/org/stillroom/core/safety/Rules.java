@@ -26,6 +26,7 @@ public final class Rules {
                     Kernels::judge),
             new Rule("allergens", OF_ALL, "Allergens and sulphites, known and not known.", Allergens::judge),
             new Rule("text", OF_ALL, "Materials and methods of which steps and notes speak.", TextCautions::judge),
+            new Rule(InWords.NAME, OF_ALL, "What steps and notes name and no line brings.", InWords::judge),
             new Rule("eu-not-as-such", OF_ALL, "EU: fifteen substances must not be added as such.", EuLaw::notAsSuch),
             new Rule(
                     "eu-restricted-plant",
@@ -68,6 +69,12 @@ public final class Rules {
     /** Returns whether a finding means that nobody is to drink it: a stop that no amount, no law and no wish lifts. */
     public static boolean isNotForDrinking(Finding finding) {
         return finding.severity() == Severity.STOP && NOT_TO_DRINK.contains(finding.rule());
+    }
+
+    /** Returns whether a finding is of a poison or an oil that is not for drinking, in what goes in or in the words about it. */
+    public static boolean isOfPoison(Finding finding) {
+        return (finding.rule().equals("plant") && finding.verdict().equals("poisonous"))
+                || (finding.rule().equals("not-for-drinking") && finding.verdict().equals("not for drinking"));
     }
 
     /**

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.plan.Plan;
 import org.stillroom.core.reference.Finding;
@@ -20,6 +21,10 @@ public record Safety(Drink drink, Serving serving, List<Finding> findings) {
     /** What every answer says once. */
     public static final String STANDING =
             "Information, not legal or medical advice; local law and licensed practice decide.";
+
+    /** Rules whose notes tell who should not drink it, or what its label has to say. */
+    private static final Set<String> OF_DRINKERS =
+            Set.of("honey", "medicines", "light-on-skin", "eu-statement", Growth.NAME, "who-should-not");
 
     public Safety {
         findings = List.copyOf(findings);
@@ -83,7 +88,9 @@ public record Safety(Drink drink, Serving serving, List<Finding> findings) {
     public boolean tellsUnknown() {
         return findings.stream()
                 .anyMatch(finding ->
-                        finding.rule().equals(NotKnown.NAME) || finding.rule().equals(NotKnown.OF_FLAVOUR));
+                        finding.rule().equals(NotKnown.NAME)
+                                || finding.rule().equals(NotKnown.OF_FLAVOUR)
+                                || finding.rule().equals(InWords.NAME));
     }
 
     private static boolean asksForCold(Finding finding) {
@@ -96,11 +103,22 @@ public record Safety(Drink drink, Serving serving, List<Finding> findings) {
      * <p>How many a day somebody drinks is not the plan's to say, so that alcohol itself is left to the question that names it.
      */
     public static List<Finding> ofPlan(Plan plan, Grounds grounds) {
+        return told(plan, grounds, Set.of());
+    }
+
+    /** Returns what goes along with a recipe that strangers will drink of: what a plan tells, and who should not drink it, or not in the sun. */
+    public static List<Finding> ofPublished(Plan plan, Grounds grounds) {
+        return told(plan, grounds, OF_DRINKERS);
+    }
+
+    /** @param notes rules whose notes are told besides */
+    private static List<Finding> told(Plan plan, Grounds grounds, Set<String> notes) {
         if (plan.liquid().total() == 0.0) {
             return List.of();
         }
         return of(plan, grounds.serving(), grounds).findings().stream()
                 .filter(finding -> finding.severity() != Severity.NOTE
+                        || notes.contains(finding.rule())
                         || finding.rule().equals(NotKnown.NAME)
                         || (Rules.isOfAllergens(finding) && !finding.verdict().equals(Allergens.EXEMPT))
                         || asksForCold(finding))

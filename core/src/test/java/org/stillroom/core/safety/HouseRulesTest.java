@@ -57,6 +57,44 @@ class HouseRulesTest {
         assertThat(((HouseRule.AtMost) read.rules().rules().get(3)).basis()).isEqualTo(Limit.Basis.PER_KILOGRAM);
     }
 
+    /** An allergen is left out by its own name and by that of its group, whatever the line is called. */
+    @ParameterizedTest
+    @CsvSource({
+        "no nuts, almond milk, DAIRY, STOP",
+        "no nuts, Haselnussgeist, DISTILLATE, CAUTION",
+        "no hazelnut, hazelnut tincture, TINCTURE, STOP",
+        "no hazelnut, walnut tincture, TINCTURE, ",
+        "no milk, cream, DAIRY, STOP",
+        "no egg, Eigelb, EGG, STOP",
+        "no sulphites, white wine, WINE, CAUTION",
+        "keine Milch, cream, DAIRY, STOP",
+        "kein Salbei weil der Gast es nicht mag, sage tincture, TINCTURE, STOP"
+    })
+    void allergensAreLeftOutByTheirNames(String rule, String name, Kind kind, Severity severity) {
+        List<Finding> found = new Bench()
+                .house(rule)
+                .strong("neutral spirit", Kind.SPIRIT, 40.0, 1000.0)
+                .strong(name, kind, 10.0, 50.0)
+                .findings(HouseRule.NAME);
+        if (severity == null) {
+            assertThat(found).isEmpty();
+        } else {
+            assertThat(found).isNotEmpty().allMatch(each -> each.severity() == severity);
+        }
+    }
+
+    @Test
+    void stepsAreHeldToTheRulesToo() {
+        Bench drink = new Bench().house("no tonka").strong("neutral spirit", Kind.SPIRIT, 40.0, 1000.0);
+        assertThat(drink.step("Grate half a tonka bean into it.").findings(HouseRule.NAME))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.severity()).isEqualTo(Severity.CAUTION);
+                    assertThat(finding.where()).isEqualTo("step 1 of your own");
+                });
+        assertThat(drink.step("Stir it for a minute.").findings(HouseRule.NAME)).hasSize(1);
+    }
+
     @Test
     void everySlipIsToldWithItsLine() {
         List<Finding> problems =

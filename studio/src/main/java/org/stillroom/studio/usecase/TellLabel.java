@@ -71,7 +71,8 @@ public final class TellLabel {
      * @param link address that the label leads to, or null
      * @param tables in force
      * @param keeping where it keeps until when, or null where it is no drink
-     * @param against what stops it as a drink, house rules that are not shown to be kept, and doses that nobody said are meant
+     * @param against what stops it as a drink, house rules that are not shown to be kept, poisons that its words name, doses
+     *     that nobody said are meant, and a name of the law in its title that it misses
      * @param doses the doses of oil that nobody said are meant, by the names of their lines
      */
     public record Found(
@@ -265,10 +266,34 @@ public final class TellLabel {
      * Which label is asked for.
      *
      * @param market where it is read
+     * @param laws whose law can speak against it
      * @param leftIn what stays in the bottle
      */
     public record Asking(
-            Market market, StatedStrength.LeftIn leftIn, double servingMillilitres, double bottleMillilitres) {}
+            Market market,
+            Set<Place> laws,
+            StatedStrength.LeftIn leftIn,
+            double servingMillilitres,
+            double bottleMillilitres) {
+        /** A label that is read in one place, whose law alone counts; what the EU wants said is worth saying in the USA too. */
+        public Asking(
+                Market market, StatedStrength.LeftIn leftIn, double servingMillilitres, double bottleMillilitres) {
+            this(market, places(market), leftIn, servingMillilitres, bottleMillilitres);
+        }
+
+        public Asking {
+            laws = Set.copyOf(laws);
+        }
+
+        /** Returns the same where nobody said in which place it is read: both laws can speak against it. */
+        public Asking byBothLaws() {
+            return new Asking(market, EnumSet.allOf(Place.class), leftIn, servingMillilitres, bottleMillilitres);
+        }
+
+        private static Set<Place> places(Market market) {
+            return market == Market.US ? EnumSet.of(Place.EU, Place.US) : EnumSet.of(Place.EU);
+        }
+    }
 
     /**
      * Returns the label of what a recipe makes.
@@ -303,22 +328,25 @@ public final class TellLabel {
         double bottle = asking.bottleMillilitres();
         StatedStrength strength =
                 StatedStrength.of(tables, figures.value(Figure.STRENGTH), asking.leftIn(), asking.market());
-        Serving serving = new Serving(asking.servingMillilitres(), 1.0, 70.0, places(asking.market()));
+        Serving serving = new Serving(asking.servingMillilitres(), 1.0, 70.0, asking.laws());
         Safety safety = Safety.of(plan, serving, grounds);
-        List<Finding> all = safety.findings();
+        List<LegalClass> classes = LegalClasses.of(tables, figures, contained(safety));
         List<Slips.Asked> asked = Slips.asked(plan);
-        List<Finding> against = Stream.concat(
-                        all.stream().filter(TellLabel::isAgainst),
-                        asked.stream().map(Slips.Asked::finding))
+        List<Finding> against = Stream.of(
+                        safety.findings().stream().filter(TellLabel::isAgainst),
+                        asked.stream().map(Slips.Asked::finding),
+                        TitleName.missed(plan.recipe().title(), asking.market(), classes).stream())
+                .flatMap(each -> each)
                 .toList();
-        List<Finding> said = all.stream().filter(TellLabel::isSaidOnLabels).toList();
+        List<Finding> said =
+                safety.findings().stream().filter(TellLabel::isSaidOnLabels).toList();
         return new Found(
                 plan.recipe().title(),
                 asking.market(),
                 ingredients(plan),
                 figures,
                 strength,
-                LegalClasses.of(tables, figures, contained(safety)),
+                classes,
                 List.of(),
                 asking.servingMillilitres(),
                 bottle,
@@ -335,11 +363,6 @@ public final class TellLabel {
                 safety.keeping(),
                 against,
                 asked.stream().map(Slips.Asked::name).distinct().toList());
-    }
-
-    /** What the EU wants said is worth saying anywhere; the law of the USA counts where the label is read there. */
-    private static Set<Place> places(Market market) {
-        return market == Market.US ? EnumSet.of(Place.EU, Place.US) : EnumSet.of(Place.EU);
     }
 
     private static List<String> ingredients(Plan plan) {
@@ -368,8 +391,8 @@ public final class TellLabel {
     }
 
     private static boolean isAgainst(Finding finding) {
-        boolean house = finding.jurisdiction().equals(HouseRule.JURISDICTION);
-        return finding.severity() == Severity.STOP || (house && finding.severity() == Severity.CAUTION);
+        boolean asks = finding.jurisdiction().equals(HouseRule.JURISDICTION) || Rules.isOfPoison(finding);
+        return finding.severity() == Severity.STOP || (asks && finding.severity() == Severity.CAUTION);
     }
 
     private static boolean isSaidOnLabels(Finding finding) {

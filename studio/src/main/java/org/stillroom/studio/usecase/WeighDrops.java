@@ -206,7 +206,7 @@ public final class WeighDrops {
         List<Finding> findings = new ArrayList<>();
         DropLiquid liquid = asked.liquid();
         if (asked.oil() != null) {
-            OilLimits.told(List.of(asked.oil()), asked.grounds()).forEach(each -> findings.add(weighedOnly(each)));
+            OilLimits.told(List.of(asked.oil()), asked.grounds()).forEach(each -> findings.add(each.withoutStop()));
         }
         if (asked.weighings() != null) {
             findings.addAll(ofWeighings(asked.weighings()));
@@ -224,7 +224,7 @@ public final class WeighDrops {
             Slips.ofDose(liquid.name(), asked.dose(), gramsPerLitre).ifPresent(findings::add);
             if (asked.oil() != null && gramsPerLitre > 0.0) {
                 HouseAmounts.of(Map.of(asked.oil(), gramsPerLitre), asked.grounds())
-                        .forEach(each -> findings.add(weighedOnly(each)));
+                        .forEach(each -> findings.add(each.withoutStop()));
             }
         }
         return findings;
@@ -251,23 +251,6 @@ public final class WeighDrops {
                         + " g of that; or count its drops once you have weighed them.",
                 "10 %",
                 Source.TRADE);
-    }
-
-    /** What is weighed is not drunk yet: what stops a drink is a caution here. */
-    private static Finding weighedOnly(Finding told) {
-        return told.severity() != Severity.STOP
-                ? told
-                : new Finding(
-                        told.rule(),
-                        Severity.CAUTION,
-                        told.where(),
-                        told.jurisdiction(),
-                        told.verdict(),
-                        told.message(),
-                        told.howSure(),
-                        told.remedy(),
-                        told.limit(),
-                        told.source());
     }
 
     private static List<Finding> ofWeighings(DropWeighings weighings) {

@@ -87,9 +87,10 @@ public final class LabelAsked {
                 asked.has("fruit-left-in") ? StatedStrength.LeftIn.FRUIT_OR_PLANTS : StatedStrength.LeftIn.NOTHING;
         try {
             Market read = place == null ? Market.EU : place;
+            TellLabel.Asking asking = new TellLabel.Asking(read, leftIn, serving, bottle);
             TellLabel.Found all = TellLabel.answer(
                     worked,
-                    new TellLabel.Asking(read, leftIn, serving, bottle),
+                    place == null ? asking.byBothLaws() : asking,
                     condition.or(worked.plan().recipe().condition()));
             TellLabel.Found found = place == null ? all : all.only(place);
             String duty = asked.text("duty");

@@ -69,7 +69,7 @@ public final class HandOut {
         if (making != null
                 && PlanRecipe.answer(making, null, grounds, Workings.NONE)
                         instanceof PlanRecipe.Outcome.Worked worked) {
-            Safety.ofPlan(worked.plan().plan(), grounds).forEach(finding -> said.add(told(finding)));
+            Safety.ofPublished(worked.plan().plan(), grounds).forEach(finding -> said.add(told(finding)));
             Slips.of(worked.plan().plan()).forEach(finding -> said.add(told(finding)));
         } else {
             said.add(UNKNOWN);

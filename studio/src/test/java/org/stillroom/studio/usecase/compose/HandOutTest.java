@@ -59,6 +59,16 @@ class HandOutTest {
                 .contains("pennyroyal oil");
     }
 
+    /** Notes that a plan leaves to who asks for all belong to what strangers will drink of. */
+    @Test
+    void whoShouldNotDrinkItGoesAlong() {
+        assertThat(handedOut(DRINK.replace("OIL", "expressed lime oil")))
+                .contains("# light: expressed lime oil", "# who should not: Not for children");
+        assertThat(handedOut(DRINK.replace("{name: OIL, kind: essential oil}", "{name: honey, kind: honey}")
+                        .replace("{use: OIL, dose: 0.02 g/L}", "{use: honey, amount: 100 g}")))
+                .contains("# not for infants: honey: ");
+    }
+
     @Test
     void aDoseThatIsHardlyMeantIsAskedWhenItLeavesAndWhenItComesIn() {
         String asked =
