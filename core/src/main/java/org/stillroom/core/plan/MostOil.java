@@ -28,7 +28,7 @@ record MostOil(double gramsPerLitre, @Nullable Note surest) {
     private static final String ANETHOLE = "4180-23-8";
     private static final String LIMONENE = "5989-27-5";
 
-    private static final double OF_ANETHOLE = 3.0;
+    static final double OF_ANETHOLE = 3.0;
     private static final double OF_LIMONENE = 2.0;
     private static final double OF_OTHERS = 0.5;
 
@@ -55,10 +55,10 @@ record MostOil(double gramsPerLitre, @Nullable Note surest) {
                 .max(Comparator.comparingDouble(Note::least))
                 .orElse(null);
         double ofClass = ofClass(parts);
-        boolean leads = ofClass > OF_OTHERS && List.of(ANETHOLE, LIMONENE).contains(notes.get(0).cas());
-        double most = surest == null || leads
-                ? ofClass
-                : Math.min(ofClass, Math.sqrt(ofClass * TIMES / surest.least()));
+        boolean leads = ofClass > OF_OTHERS
+                && List.of(ANETHOLE, LIMONENE).contains(notes.get(0).cas());
+        double most =
+                surest == null || leads ? ofClass : Math.min(ofClass, Math.sqrt(ofClass * TIMES / surest.least()));
         return new MostOil(most, surest);
     }
 
@@ -70,7 +70,8 @@ record MostOil(double gramsPerLitre, @Nullable Note surest) {
     }
 
     /** Returns that constituent in a drink with so much of the oil per litre, or null. */
-    @Nullable Note surest(double perLitre) {
+    @Nullable
+    Note surest(double perLitre) {
         return surest == null
                 ? null
                 : new Note(

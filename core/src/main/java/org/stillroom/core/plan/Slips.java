@@ -15,6 +15,7 @@ import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.quantity.Amount;
 import org.stillroom.core.quantity.Drops;
+import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Typed;
 import org.stillroom.core.quantity.Volume;
@@ -37,6 +38,7 @@ public final class Slips {
     private static final double TEN = 10.0;
 
     private static final String IMPLAUSIBLE = "dose-implausible";
+    private static final String ASKED = "is this meant?";
 
     private Slips() {}
 
@@ -59,6 +61,11 @@ public final class Slips {
     /** Returns whether a finding of this rule asks whether a dose is meant. */
     public static boolean isQuestion(String rule) {
         return rule.equals(IMPLAUSIBLE);
+    }
+
+    /** Returns whether a finding asks whether a dose is meant, and nobody has answered. */
+    public static boolean isOpen(Finding finding) {
+        return isQuestion(finding.rule()) && finding.verdict().equals(ASKED);
     }
 
     /** Returns what is to be asked and known of doses in a recipe and in all its stages; of stages the place begins with their name. */
@@ -127,6 +134,30 @@ public final class Slips {
             return Optional.empty();
         }
         return Optional.of(tooMuch("dose of " + oil, perLitre, most, meant(typed, true, perLitre, most)));
+    }
+
+    /**
+     * Asks whether so much is meant of something of which nobody says what it is, where no neat oil is plausible at it.
+     *
+     * @param typed the dose as it was typed
+     */
+    public static Optional<Finding> ofAnyOil(Mass typed) {
+        if (!(typed.grams() > MostOil.OF_ANETHOLE)) {
+            return Optional.empty();
+        }
+        return Optional.of(new Finding(
+                IMPLAUSIBLE,
+                Severity.CAUTION,
+                "dose",
+                "",
+                ASKED,
+                Words.grams(typed.grams()) + " to the litre are more than is plausible of any neat oil: at most "
+                        + Words.number(MostOil.OF_ANETHOLE, 0) + " g/L even of anise, and far less of most.",
+                "The bound is our own judgement, wide on purpose.",
+                "Look at the unit and at the decimal point, before anybody tastes it. If it is an essence or an extract, its"
+                        + " own oil per litre counts.",
+                Words.number(MostOil.OF_ANETHOLE, 1) + " g/L",
+                Source.RULE_OF_THUMB));
     }
 
     /** Returns the doses of oil that are to be asked about; in what a recipe says is an essence, whatever the strength, none. */
@@ -200,7 +231,7 @@ public final class Slips {
                 Severity.CAUTION,
                 where,
                 "",
-                "is this meant?",
+                ASKED,
                 "It comes to " + Words.number(perLitre, 2) + " g of oil per litre, which is "
                         + Words.number(perLitre / most.gramsPerLitre(), 1)
                         + " times the most that is plausible for this oil." + (note == null ? "" : " " + smelt(note)),
@@ -212,8 +243,8 @@ public final class Slips {
     }
 
     private static String smelt(Note note) {
-        return "It then holds " + note.name() + " at " + Words.number(note.told().least(), 0)
-                + " times or more the least that is smelt of it in water.";
+        return "It then holds " + note.name() + " at "
+                + Words.number(note.told().least(), 0) + " times or more the least that is smelt of it in water.";
     }
 
     private static Finding answered(Finding question) {
