@@ -22,6 +22,9 @@ public record DropWeighings(int count, List<Double> grams) {
      */
     public static final double CONSISTENT = 0.05;
 
+    /** Half-width of the central 90 % of a normal distribution, in standard deviations. */
+    private static final double CENTRAL_90 = 1.645;
+
     /** Student's t, 95 % one-sided, by degrees of freedom from 1. */
     private static final double[] STUDENT = {
         6.314, 2.920, 2.353, 2.132, 2.015, 1.943, 1.895, 1.860, 1.833, 1.812, 1.796, 1.782, 1.771, 1.761, 1.753
@@ -62,6 +65,14 @@ public record DropWeighings(int count, List<Double> grams) {
             squares += (each - mean) * (each - mean);
         }
         return OptionalDouble.of(Math.sqrt(squares / (grams.size() - 1)) / mean);
+    }
+
+    /**
+     * Returns the half-width of the central 90 % of the spread, part of the mean, as that of a normal sample: s / √(2(n − 1)) is its
+     * standard deviation; 0 where there are too few runs.
+     */
+    public double spreadDoubt() {
+        return CENTRAL_90 * spread().orElse(0.0) / Math.sqrt(2.0 * (grams.size() - 1));
     }
 
     /**

@@ -31,6 +31,10 @@ public final class Generics {
     /** Strengths that are sold as vodka, % vol at 20 °C. Common practice, no source. */
     private static final List<String> VODKAS = List.of("37.5", "40", "43", "45", "50");
 
+    /** Names of plain spirit that leave its strength to be said beside them. */
+    private static final List<String> PLAIN_SPIRIT =
+            List.of("spirit", "neutral spirit", "neutral alcohol", "rectified spirit");
+
     /** Molar mass of glucose, g/mol. Source: standard atomic weights. */
     private static final double GLUCOSE_GRAMS_PER_MOLE = 180.156;
 
@@ -72,6 +76,18 @@ public final class Generics {
     public static boolean same(String one, String other) {
         Generic generic = find(one);
         return plain(one).equals(plain(other)) || (generic != null && generic.equals(find(other)));
+    }
+
+    /** Returns whether two ingredients are the same by their names, or are plain spirit of one strength, whichever says it. */
+    public static boolean same(Ingredient one, Ingredient other) {
+        return same(one.name(), other.name()) || same(withStrength(one), withStrength(other));
+    }
+
+    private static String withStrength(Ingredient ingredient) {
+        Typed<Strength> strength = ingredient.strength();
+        return ingredient.kind() == Kind.SPIRIT && PLAIN_SPIRIT.contains(plain(ingredient.name())) && strength != null
+                ? "spirit " + strength.text()
+                : ingredient.name();
     }
 
     /**

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -16,6 +15,8 @@ import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.quantity.Amount;
 import org.stillroom.core.quantity.Drops;
+import org.stillroom.core.quantity.Mass;
+import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Typed;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.recipe.LineAmount;
@@ -30,20 +31,14 @@ import org.stillroom.core.tasting.Note;
 /**
  * Asks whether a dose of oil was meant: millilitres written for drops, neat oil for an essence, a batch scaled without its doses.
  *
- * <p>No table of usual doses could be read, so the bounds are our own judgement, wide enough that what is beyond is nearly always a slip:
- * 3 g/L for oils of anethole (2 g/L is the most that aniseed drinks may hold), 2 g/L for oils of limonene, 0.5 g/L for all others; and
- * on the other side a dose of which no constituent reaches its threshold.
+ * <p>What is plausible of an oil {@link MostOil} says; on the other side a dose is asked about of which no constituent reaches its
+ * threshold. It only asks: a dose that it passes is not thereby a good one.
  */
 public final class Slips {
-    private static final String ANETHOLE = "4180-23-8";
-    private static final String LIMONENE = "5989-27-5";
-
-    private static final double MOST_ANETHOLE = 3.0;
-    private static final double MOST_CITRUS = 2.0;
-    private static final double MOST = 0.5;
     private static final double TEN = 10.0;
 
     private static final String IMPLAUSIBLE = "dose-implausible";
+    private static final String ASKED = "is this meant?";
 
     private Slips() {}
 
@@ -66,6 +61,11 @@ public final class Slips {
     /** Returns whether a finding of this rule asks whether a dose is meant. */
     public static boolean isQuestion(String rule) {
         return rule.equals(IMPLAUSIBLE);
+    }
+
+    /** Returns whether a finding asks whether a dose is meant, and nobody has answered. */
+    public static boolean isOpen(Finding finding) {
+        return isQuestion(finding.rule()) && finding.verdict().equals(ASKED);
     }
 
     /** Returns what is to be asked and known of doses in a recipe and in all its stages; of stages the place begins with their name. */
@@ -126,11 +126,38 @@ public final class Slips {
     public static Optional<Finding> ofDose(String oil, @Nullable Amount typed, double perLitre) {
         Resolved resolved =
                 Resolution.of(Ingredient.named(oil, Kind.ESSENTIAL_OIL)).resolved();
-        if (resolved == null || !(perLitre > mostOil(resolved.perGram()))) {
+        if (resolved == null) {
             return Optional.empty();
         }
-        double most = mostOil(resolved.perGram());
+        MostOil most = MostOil.of(oil, resolved.perGram());
+        if (!(perLitre > most.gramsPerLitre())) {
+            return Optional.empty();
+        }
         return Optional.of(tooMuch("dose of " + oil, perLitre, most, meant(typed, true, perLitre, most)));
+    }
+
+    /**
+     * Asks whether so much is meant of something of which nobody says what it is, where no neat oil is plausible at it.
+     *
+     * @param typed the dose as it was typed
+     */
+    public static Optional<Finding> ofAnyOil(Mass typed) {
+        if (!(typed.grams() > MostOil.OF_ANETHOLE)) {
+            return Optional.empty();
+        }
+        return Optional.of(new Finding(
+                IMPLAUSIBLE,
+                Severity.CAUTION,
+                "dose",
+                "",
+                ASKED,
+                Words.grams(typed.grams()) + " to the litre are more than is plausible of any neat oil: at most "
+                        + Words.number(MostOil.OF_ANETHOLE, 0) + " g/L even of anise, and far less of most.",
+                "The bound is our own judgement, wide on purpose.",
+                "Look at the unit and at the decimal point, before anybody tastes it. If it is an essence or an extract, its"
+                        + " own oil per litre counts.",
+                Words.number(MostOil.OF_ANETHOLE, 1) + " g/L",
+                Source.RULE_OF_THUMB));
     }
 
     /** Returns the doses of oil that are to be asked about; in what a recipe says is an essence, whatever the strength, none. */
@@ -154,7 +181,9 @@ public final class Slips {
     }
 
     private static boolean isAsked(Recipe recipe, PlannedLine line, double perLitre) {
-        return !recipe.isEssence() && perLitre > mostOil(line.ingredient().perGram());
+        return !recipe.isEssence()
+                && perLitre > 0.0
+                && perLitre > mostOil(line.name(), line.ingredient().perGram());
     }
 
     /** Returns g of oil per litre that a line of neat oil or essence brings; 0 where it brings none, or is something else. */
@@ -170,7 +199,7 @@ public final class Slips {
             return false;
         }
         Contents perGram = line.ingredient().perGram();
-        Map<String, Double> parts = parts(perGram, perGram.grams(Substance.OIL));
+        Map<String, Double> parts = MostOil.parts(perGram, perGram.grams(Substance.OIL));
         List<Note> known = Note.of(AromaContents.of(line.name(), 1000.0 * perLitre, parts), 0.0).stream()
                 .filter(note -> note.threshold() != null)
                 .toList();
@@ -180,47 +209,42 @@ public final class Slips {
     /**
      * Returns the most oil that is plausible in a drink, g/L; infinite for what carries none.
      *
-     * @param perGram what a gram of the oil, or of what carries it, holds
+     * @param name of the oil, or of what carries it
+     * @param perGram what a gram of it holds
      */
-    public static double mostOil(Contents perGram) {
-        double oil = perGram.grams(Substance.OIL);
-        return oil > 0.0 ? most(parts(perGram, oil)) : Double.POSITIVE_INFINITY;
-    }
-
-    private static Map<String, Double> parts(Contents perGram, double oil) {
-        Map<String, Double> parts = new TreeMap<>();
-        perGram.aroma().forEach((cas, grams) -> parts.put(cas, grams / oil));
-        return parts;
-    }
-
-    private static double most(Map<String, Double> parts) {
-        if (parts.getOrDefault(ANETHOLE, 0.0) > 0.5) {
-            return MOST_ANETHOLE;
-        }
-        return parts.getOrDefault(LIMONENE, 0.0) > 0.4 ? MOST_CITRUS : MOST;
+    public static double mostOil(String name, Contents perGram) {
+        return MostOil.of(name, perGram).gramsPerLitre();
     }
 
     private static Finding tooMuch(String where, PlannedLine line, double perLitre) {
-        double most = mostOil(line.ingredient().perGram());
+        MostOil most = MostOil.of(line.name(), line.ingredient().perGram());
         boolean neat = line.ingredient().kind() == Kind.ESSENTIAL_OIL;
         String remedy = meant(typed(line.line().amount()), neat, perLitre, most) + " If it is meant, write “meant: "
                 + Meant.of(perLitre, line.name()).text() + "” with the line.";
         return tooMuch(where, perLitre, most, remedy);
     }
 
-    private static Finding tooMuch(String where, double perLitre, double most, String remedy) {
+    private static Finding tooMuch(String where, double perLitre, MostOil most, String remedy) {
+        Note note = most.surest(perLitre);
         return new Finding(
                 IMPLAUSIBLE,
                 Severity.CAUTION,
                 where,
                 "",
-                "is this meant?",
+                ASKED,
                 "It comes to " + Words.number(perLitre, 2) + " g of oil per litre, which is "
-                        + Words.number(perLitre / most, 1) + " times the most that is plausible for this oil.",
-                "The bound is our own judgement, wide on purpose.",
+                        + Words.number(perLitre / most.gramsPerLitre(), 1)
+                        + " times the most that is plausible for this oil." + (note == null ? "" : " " + smelt(note)),
+                "The bound is our own judgement, wide on purpose"
+                        + (note == null ? "." : "; odour thresholds are known to a decade at best."),
                 remedy,
-                Words.number(most, 1) + " g/L",
+                Words.number(most.gramsPerLitre(), QuantityWords.places(most.gramsPerLitre()) - 1) + " g/L",
                 Source.RULE_OF_THUMB);
+    }
+
+    private static String smelt(Note note) {
+        return "It then holds " + note.name() + " at "
+                + Words.number(note.told().least(), 0) + " times or more the least that is smelt of it in water.";
     }
 
     private static Finding answered(Finding question) {
@@ -237,12 +261,12 @@ public final class Slips {
                 question.source());
     }
 
-    private static String meant(@Nullable Amount amount, boolean neat, double perLitre, double most) {
+    private static String meant(@Nullable Amount amount, boolean neat, double perLitre, MostOil most) {
         if (amount instanceof Volume volume && volume.millilitres() <= 50.0) {
             return "If drops were meant, write " + Words.number(volume.millilitres(), 0)
                     + " drops. If it is an essence, list it as one with its g/L. If the batch was scaled, scale the dose.";
         }
-        if (neat && perLitre / TEN <= most) {
+        if (neat && perLitre / TEN <= most.gramsPerLitre()) {
             return "A tenth of it would be plausible: if this is a dilution or an essence, list it as one with its g/L.";
         }
         return amount instanceof Drops

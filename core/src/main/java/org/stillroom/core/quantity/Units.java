@@ -38,7 +38,7 @@ final class Units {
         spoonsAndCups();
         pintsAndGallons();
         fluidOunces(ounce);
-        put(Unit.Kind.DROPS, Scale.UNIT, null, "drop", "drops", "gtt", "gtts");
+        put(Unit.Kind.DROPS, Scale.UNIT, null, "drop", "drops", "gtt", "gtts", "tropfen");
     }
 
     /** Returns the units where an ounce of volume means this. */

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.quantity.AlcoholByVolume;
 import org.stillroom.core.quantity.MassFraction;
+import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Share;
 import org.stillroom.core.quantity.Typed;
 
@@ -24,6 +25,22 @@ class GenericsTest {
         assertThat(name("spirit 37,5 % vol")).isEqualTo("spirit 37.5 %");
         assertThat(name("neutral  spirit 96")).isEqualTo("spirit 96 %");
         assertThat(name("rich syrup")).isEqualTo("simple syrup 2:1");
+    }
+
+    @Test
+    void plainSpiritIsTheSameWhereverItsStrengthIsSaid() {
+        Ingredient listed = spirit("neutral spirit", 96.0);
+        assertThat(Generics.same(listed, spirit("spirit 96 %", 96.0))).isTrue();
+        assertThat(Generics.same(spirit("Spirit", 96.0), listed)).isTrue();
+        assertThat(Generics.same(listed, spirit("spirit 95 %", 95.0))).isFalse();
+        assertThat(Generics.same(listed, spirit("plum spirit", 96.0))).isFalse();
+        assertThat(Generics.same(listed, Ingredient.named("neutral spirit", Kind.SPIRIT)))
+                .isTrue();
+    }
+
+    private static Ingredient spirit(String name, double percent) {
+        return Ingredient.named(name, Kind.SPIRIT)
+                .ofStrength(new Typed<>(QuantityWords.plain(percent) + " % vol", AlcoholByVolume.at20(percent)));
     }
 
     @Test

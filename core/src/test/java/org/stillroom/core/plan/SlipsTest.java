@@ -1,11 +1,14 @@
 package org.stillroom.core.plan;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.stillroom.core.aroma.Material;
+import org.stillroom.core.aroma.Materials;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.recipe.Line;
 import org.stillroom.core.recipe.Making;
@@ -14,8 +17,11 @@ import org.stillroom.core.recipe.Purpose;
 import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.recipe.Scaling;
 import org.stillroom.core.reference.Finding;
+import org.stillroom.core.tasting.OdourThreshold;
 
 class SlipsTest {
+    private static final String CITRONELLOL = "106-22-9";
+
     private static List<Finding> slips(String oil, String amount, String spirit) {
         Plan plan = new Kitchen()
                 .amount(spirit, "1 kg")
@@ -42,11 +48,50 @@ class SlipsTest {
         "lemon oil, 5 g, 1",
         "anise oil, 2 g, 0",
         "anise oil, 8 g, 1",
-        "thyme oil, 0.3 g, 0",
-        "thyme oil, 3 g, 1"
+        "thyme oil, 0.2 g, 0",
+        "thyme oil, 2 g, 1",
+        "juniper oil, 0.2 g, 0",
+        "peppermint oil, 0.4 g, 0",
+        "sweet orange oil, 1 g, 0",
+        "sweet orange oil, 10 g, 1",
+        "rose oil, 0.01 g, 0",
+        "rose oil, 0.11 g, 1",
+        "neroli oil, 0.04 g, 0",
+        "neroli oil, 0.4 g, 1",
+        "cassia oil, 0.04 g, 0",
+        "cassia oil, 0.42 g, 1",
+        "clove bud oil, 0.05 g, 0",
+        "clove bud oil, 0.42 g, 1"
     })
     void theBoundFollowsWhatTheOilIsMadeOf(String oil, String amount, int asked) {
         assertThat(slips(oil, amount, "vodka 40 %")).hasSize(asked);
+    }
+
+    /** What the finding says of rose follows from the tables: least part of citronellol, highest threshold of it in water. */
+    @Test
+    void theQuestionSaysHowFarANoteStandsAboveItsThreshold() {
+        Material.Analysis rose =
+                requireNonNull(requireNonNull(Materials.find("rose")).analysis());
+        double least = requireNonNull(rose.percent().get(CITRONELLOL)).low() / 100.0;
+        double over = 1e6
+                * least
+                / requireNonNull(OdourThreshold.of(CITRONELLOL, 0.0)).high();
+        Finding asked = Slips.ofDose("rose oil", null, 1.0).orElseThrow();
+        assertThat(asked.message())
+                .endsWith("It then holds citronellol at " + Math.round(over) + " times or more the least that is smelt"
+                        + " of it in water.");
+        double most = Math.sqrt(0.5 * MostOil.TIMES / over);
+        assertThat(Slips.ofDose("rose oil", null, 1.001 * most)).isPresent();
+        assertThat(Slips.ofDose("rose oil", null, 0.999 * most)).isEmpty();
+    }
+
+    /** Of ginger no constituent has a threshold in the table, so that it stays at the bound of its class. */
+    @Test
+    void anOilWithoutKnownThresholdsStaysAtTheBoundOfItsClass() {
+        assertThat(Slips.ofDose("ginger oil", null, 0.49)).isEmpty();
+        Finding asked = Slips.ofDose("ginger oil", null, 0.51).orElseThrow();
+        assertThat(asked.message()).doesNotContain("smelt");
+        assertThat(asked.limit()).isEqualTo("0.50 g/L");
     }
 
     @Test

@@ -77,6 +77,7 @@ class AmountsAsTypedTest {
         assertThat(Answers.value(text.amount("0.7 L"))).isEqualTo(new Volume(700));
         assertThat(Answers.value(text.amount("15 drops"))).isEqualTo(new Drops(15));
         assertThat(Answers.value(text.amount("1 drop"))).isEqualTo(new Drops(1));
+        assertThat(Answers.value(text.amount("12 Tropfen"))).isEqualTo(new Drops(12));
         assertThat(Answers.value(text.amount("20 gtt"))).isEqualTo(new Drops(20));
         assertThat(Answers.value(text.amount("8 oz by weight"))).isEqualTo(new Mass(8 * 28.349523125));
     }

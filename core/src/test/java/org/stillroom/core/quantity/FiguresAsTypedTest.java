@@ -43,7 +43,10 @@ class FiguresAsTypedTest {
                 "28 percent",
                 "28 % vol at 20 °C",
                 "28 % @ 68F",
-                "28,0 %"
+                "28,0 %",
+                "28 Vol.-%",
+                "28 % Vol.",
+                "28 Volumen-%"
             })
     void aPercentageIsByVolumeAtTwentyDegrees(String typed) {
         assertThat(Answers.value(text.strength(typed))).isEqualTo(AlcoholByVolume.at20(28));

@@ -5,6 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.quantity.Drops;
 import org.stillroom.core.quantity.OunceMeaning;
+import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.recipe.Measure;
 import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.reference.Finding;
@@ -138,6 +139,9 @@ final class Bench {
         if (handy != otherHandy) {
             return handy;
         }
+        if (!handy && isInDrops(take) != isInDrops(than)) {
+            return isInDrops(than);
+        }
         int fewer = Integer.compare(take.reading().timesFilled(), than.reading().timesFilled());
         double error = error(take, portion);
         double otherError = error(than, portion);
@@ -147,6 +151,34 @@ final class Bench {
             return fewer < 0;
         }
         return error < otherError;
+    }
+
+    private static boolean isInDrops(Take take) {
+        return take.reading().amount() instanceof Drops;
+    }
+
+    /** Returns what to know where a line takes more fillings or drops than anybody counts, or null. */
+    static @Nullable Finding tooLarge(Reading reading, String where, String name) {
+        if (isHandy(reading)) {
+            return null;
+        }
+        boolean drops = reading.amount() instanceof Drops;
+        String many = drops
+                ? QuantityWords.metric(reading.amount()) + " of " + name
+                : name + " fills " + reading.instrument() + " " + reading.timesFilled() + " times";
+        return new Finding(
+                "measure-too-small",
+                drops ? Severity.NOTE : Severity.CAUTION,
+                where,
+                "",
+                "easily miscounted",
+                many + (drops ? " are more than anybody counts." : ": that is easily miscounted."),
+                "",
+                drops
+                        ? "Weigh it, or take a measure that holds it at once."
+                        : "Take a scale or a vessel that holds more, or make less; else write down each filling as it goes in.",
+                (drops ? MOST_DROPS + " drops" : MOST_FILLINGS + " fillings"),
+                Source.TRADE);
     }
 
     static boolean isHandy(Reading reading) {

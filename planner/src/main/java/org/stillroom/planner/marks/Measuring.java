@@ -114,7 +114,9 @@ public final class Measuring {
     }
 
     private MeasuredLine rounded(Rounding.Choice choice, Take take) {
-        add(SmallDose.of(where(choice.line()), choice.portion(), take, plan.millilitres()));
+        String where = where(choice.line());
+        add(SmallDose.of(where, choice.portion(), take, plan.millilitres()));
+        add(Bench.tooLarge(take.reading(), where, choice.portion().line().name()));
         return new MeasuredLine(
                 choice.portion().line(), take.reading(), take.grams(), take.toleranceGrams(), take.source());
     }

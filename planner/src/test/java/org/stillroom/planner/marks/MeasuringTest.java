@@ -106,6 +106,33 @@ class MeasuringTest {
                 .contains("not-on-the-marks");
     }
 
+    /** 120 L of 35 % vol take some 44 kg of spirit and 76 kg of water. */
+    @Test
+    void aBatchFarTooLargeForTheScaleIsWeighedInPortionsAndNeverDripped() {
+        Measured measured = new Kitchen()
+                .marked(MeasureKind.SCALE, "1 g", "3 kg")
+                .dropper("pipette", "46 mg")
+                .volume("120 L")
+                .strength("35 %")
+                .free("spirit 96 %", "water")
+                .measured();
+        assertThat(line(measured, "spirit 96 %").reading().unit()).isEqualTo("g");
+        assertThat(line(measured, "water").reading().unit()).isEqualTo("g");
+        int fillings = line(measured, "water").reading().timesFilled();
+        assertThat(measured.findings())
+                .filteredOn(finding -> finding.rule().equals("measure-too-small"))
+                .hasSize(2)
+                .extracting(Finding::message)
+                .anyMatch(message -> message.contains("water fills") && message.contains(fillings + " times"));
+        Measured small = new Kitchen()
+                .marked(MeasureKind.SCALE, "1 g", "3 kg")
+                .volume("1 L")
+                .strength("35 %")
+                .free("spirit 96 %", "water")
+                .measured();
+        assertThat(rules(small)).doesNotContain("measure-too-small");
+    }
+
     @Test
     void whatTheMakerTypedStaysAndTheMarkIsMadeUpTo() {
         Measured measured = new Kitchen()

@@ -45,7 +45,7 @@ public final class EssenceFields {
                             .put("worst_error_percent", 100.0 * manifold.worstError())
                             .putNumbers("errors_percent", errors(manifold)));
         }
-        PreDilution diluted = found.preDilution();
+        PlanEssence.Dilutions diluted = found.preDilution();
         if (diluted == null) {
             fields.putNone("pre_dilution");
         } else {
@@ -99,21 +99,23 @@ public final class EssenceFields {
         return all;
     }
 
-    private static Fields preDilution(PreDilution diluted, PlanEssence.Found found) {
+    private static Fields preDilution(PlanEssence.Dilutions diluted, PlanEssence.Found found) {
+        PreDilution how = diluted.how();
         List<Fields> dilutions = new ArrayList<>();
-        for (PreDilution.Dilution each : diluted.dilutions()) {
+        for (PreDilution.Dilution each : how.dilutions()) {
             dilutions.add(new Fields()
                     .put("oil", found.asked().oils().get(each.oil()).name())
                     .putCount("one_in", each.oneIn())
                     .putCount("drops", each.drops())
                     .put("spirit_g", each.spirit())
-                    .put("spirit_ml", each.spirit() / found.carrierDensity())
+                    .put("spirit_ml", each.spirit() / diluted.density())
+                    .put("spirit_vol_percent", diluted.strength())
                     .put("total_g", each.total()));
         }
         return new Fields()
                 .put("dilutions", dilutions)
-                .putNumbers("drops", diluted.choice().drops())
-                .put("worst_error_percent", 100.0 * diluted.choice().worstError())
-                .putNumbers("errors_percent", errors(diluted.choice()));
+                .putNumbers("drops", how.choice().drops())
+                .put("worst_error_percent", 100.0 * how.choice().worstError())
+                .putNumbers("errors_percent", errors(how.choice()));
     }
 }

@@ -91,12 +91,8 @@ public final class Commands {
         return switch (question.name()) { // which ask a studio or a recipe besides
             case "match" -> new Entry(entry.name(), entry.summary(), entry.example(), MatchCommand::new);
             case "calibrate" -> new Entry(entry.name(), entry.summary(), entry.example(), CalibrateCommand::new);
-            case "drops" ->
-                new Entry(
-                        entry.name(),
-                        entry.summary(),
-                        entry.example(),
-                        () -> new JudgedCommand(DeskQuestions::ofDrops));
+            case "drops", "materials", "macerate" ->
+                new Entry(entry.name(), entry.summary(), entry.example(), () -> new JudgedCommand(question.name()));
             case "correct" -> new Entry(entry.name(), entry.summary(), entry.example(), CorrectCommand::new);
             case "readings" -> new Entry(entry.name(), entry.summary(), entry.example(), ReadingsCommand::new);
             default -> entry;

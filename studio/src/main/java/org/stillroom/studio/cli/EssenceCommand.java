@@ -67,9 +67,7 @@ final class EssenceCommand extends Subcommand {
         @Override
         public void print(Page page) {
             page.heading(found.title());
-            found.findings().stream()
-                    .filter(finding -> finding.severity() == Severity.STOP)
-                    .forEach(finding -> told(page, finding));
+            found.before().forEach(finding -> told(page, finding));
             page.blank();
             page.paragraph("Drops for " + Figure.decimals(found.batch() / 1000.0, 2) + " L at a time; each takes "
                     + Figure.decimals(found.asked().dose(), 2) + " mL of the essence.");
@@ -88,16 +86,14 @@ final class EssenceCommand extends Subcommand {
                 page.paragraph(drops(manifold) + " drops are an essence for " + manifold.batches() + " batches, "
                         + Figure.decimals(found.asked().dose(), 2) + " mL for each.");
             }
-            PreDilution diluted = found.preDilution();
+            PlanEssence.Dilutions diluted = found.preDilution();
             if (diluted != null) {
                 page.blank();
                 page.heading("For a single batch, with a dilution first");
-                diluted.dilutions().forEach(each -> page.paragraph(words(each)));
-                page.paragraph("Then " + drops(diluted.choice()) + " drops.");
+                diluted.how().dilutions().forEach(each -> page.paragraph(words(each, diluted)));
+                page.paragraph("Then " + drops(diluted.how().choice()) + " drops.");
             }
-            found.findings().stream()
-                    .filter(finding -> finding.severity() != Severity.STOP)
-                    .forEach(finding -> told(page, finding));
+            found.after().forEach(finding -> told(page, finding));
         }
 
         private static void told(Page page, Finding finding) {
@@ -153,11 +149,13 @@ final class EssenceCommand extends Subcommand {
             return table;
         }
 
-        private String words(PreDilution.Dilution each) {
+        private String words(PreDilution.Dilution each, PlanEssence.Dilutions diluted) {
             String name = found.asked().oils().get(each.oil()).name();
             return name + " 1 in " + each.oneIn() + ": " + each.drops() + (each.drops() == 1 ? " drop" : " drops")
                     + " and " + Figure.decimals(each.spirit(), 2)
-                    + " g (" + Figure.decimals(each.spirit() / found.carrierDensity(), 2) + " mL) of the carrier, "
+                    + " g (" + Figure.decimals(each.spirit() / diluted.density(), 2) + " mL) of "
+                    + (diluted.isCarrier() ? "the carrier" : "spirit " + Figure.decimals(diluted.strength(), 0) + " %")
+                    + ", "
                     + Figure.decimals(each.total(), 2) + " g in all; count its drops below from this.";
         }
 

@@ -1,23 +1,28 @@
 package org.stillroom.studio.cli;
 
-import java.util.function.Function;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.core.safety.Grounds;
 import org.stillroom.studio.answer.desk.DeskQuestion;
+import org.stillroom.studio.answer.desk.DeskQuestions;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** A question at the desk that judges what is named, by the rules of a house too. */
 final class JudgedCommand extends Subcommand {
-    private final Function<Grounds, DeskQuestion> question;
+    private final String question;
     private final PartOptions options;
 
     @Mixin
     private HouseOptions house = new HouseOptions();
 
-    JudgedCommand(Function<Grounds, DeskQuestion> question) {
+    /** @param question its name */
+    JudgedCommand(String question) {
         this.question = question;
-        this.options = new PartOptions(question.apply(Grounds.SHIPPED).parts());
+        this.options = new PartOptions(on(Grounds.SHIPPED).parts());
+    }
+
+    private DeskQuestion on(Grounds grounds) {
+        return DeskQuestions.named(question, grounds).orElseThrow();
     }
 
     @Override
@@ -27,6 +32,6 @@ final class JudgedCommand extends Subcommand {
 
     @Override
     protected Answer answer(Workings workings) {
-        return new ToldAnswer(question.apply(house.grounds()).answer(options.typed(), Dashes.TWO, workings));
+        return new ToldAnswer(on(house.grounds()).answer(options.typed(), Dashes.TWO, workings));
     }
 }

@@ -12,6 +12,7 @@ import org.stillroom.core.liquid.Estimate;
 import org.stillroom.core.plan.Band;
 import org.stillroom.core.plan.MixingStep;
 import org.stillroom.core.plan.Plan;
+import org.stillroom.core.plan.Slips;
 import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Typed;
@@ -39,6 +40,7 @@ final class PlanPage {
     }
 
     void print() {
+        asked();
         for (WorkedPlan.WorkedStage stage : answer.worked().stages()) {
             stage(stage);
         }
@@ -53,10 +55,23 @@ final class PlanPage {
             finding(finding);
         }
         for (Finding finding : answer.worked().findings()) {
-            if (finding.severity() != Severity.STOP) {
+            if (finding.severity() != Severity.STOP && !Slips.isOpen(finding)) {
                 finding(finding);
             }
         }
+    }
+
+    /** Doses that are hardly meant come before all figures: whoever measures by the figures would be past them. */
+    private void asked() {
+        List<Slips.Asked> asked = Slips.asked(answer.worked().plan());
+        if (asked.isEmpty()) {
+            return;
+        }
+        page.heading("Is this meant? Nothing is made of it before you put it right or say so.");
+        for (Slips.Asked each : asked) {
+            finding(each.finding());
+        }
+        page.blank();
     }
 
     private void finding(Finding finding) {
@@ -75,7 +90,9 @@ final class PlanPage {
                 + (loss == null ? "" : " after a loss of " + loss.text())
                 + (rest == null ? "" : ", ready after " + rest.text()) + ".");
         for (Finding finding : stage.worked().findings()) {
-            finding(finding);
+            if (!Slips.isOpen(finding)) {
+                finding(finding);
+            }
         }
         page.blank();
     }

@@ -9,6 +9,8 @@ import org.stillroom.studio.answer.Told;
 
 /** The figures of a desk command, the same for a person and for a script. */
 record ToldAnswer(Told told) implements Answer {
+    private static final int MOST_PLACES = 12;
+
     private static final String DOUBT =
             "Doubt is that of the formulas, in nine cases of ten; what was typed is taken as exact.";
 
@@ -104,7 +106,7 @@ record ToldAnswer(Told told) implements Answer {
         return uneven.isOpen() ? low + " or more" : low + " to " + Figure.decimals(uneven.high(), decimals);
     }
 
-    /** Shows a half-width in the decimals of its figure, or in one more where it would vanish. */
+    /** Shows a half-width in the decimals of its figure, or in as many as show one digit of it. */
     private static String halfWidth(Estimate estimate, Told.Name name) {
         double doubt = estimate.doubt();
         if (doubt == 0.0 || !estimate.tellsDoubt()) {
@@ -112,6 +114,8 @@ record ToldAnswer(Told told) implements Answer {
         }
         int decimals = name.decimalsOf(estimate.value());
         boolean vanishes = doubt < 0.5 * Math.pow(10, -decimals);
-        return "± " + Figure.decimals(doubt, vanishes ? decimals + 1 : decimals);
+        int first = (int) Math.ceil(-Math.log10(doubt));
+        return "± "
+                + Figure.decimals(doubt, vanishes ? Math.min(Math.max(decimals + 1, first), MOST_PLACES) : decimals);
     }
 }

@@ -17,6 +17,7 @@ import org.stillroom.core.quantity.Strength;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Source;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.core.safety.Grounds;
 
 /** Tells what comes of plants in spirit, what the marc holds, when to taste, and what makes a liqueur of it. */
 public final class Macerate {
@@ -138,6 +139,7 @@ public final class Macerate {
      * @param celsius where the jar stands
      * @param samples what fits the maker's own, or null
      * @param end what is made of it, or null
+     * @param grounds what the plants are judged on
      */
     public record Asked(
             List<Charge> charges,
@@ -151,7 +153,8 @@ public final class Macerate {
             Way way,
             double celsius,
             @Nullable SteepingFit samples,
-            @Nullable End end) {
+            @Nullable End end,
+            Grounds grounds) {
         public Asked {
             charges = List.copyOf(charges);
             again = List.copyOf(again);

@@ -2,6 +2,7 @@ package org.stillroom.studio.usecase;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.stillroom.core.extraction.Maceration;
 import org.stillroom.core.extraction.Maceration.Charge;
@@ -20,7 +21,7 @@ import org.stillroom.studio.usecase.Macerate.Order;
 import org.stillroom.studio.usecase.Macerate.Sugaring;
 
 /** What is to be known about plants in spirit. */
-final class MacerateFindings {
+public final class MacerateFindings {
     /** Fruit below this strength may ferment or spoil, % vol. From memory. */
     private static final double LEAST_FOR_FRUIT = 25.0;
 
@@ -29,7 +30,39 @@ final class MacerateFindings {
 
     private static final double CHIPS_TO = 5.0;
 
+    /** Fresh fruit with more on a mL of spirit is hardly covered, g/mL. Own judgement. */
+    private static final double MOST_FRESH = 2.5;
+
+    /** Dry plants soak up as much as they weigh and more, g/mL. Own judgement. */
+    private static final double MOST_DRY = 1.0;
+
     private MacerateFindings() {}
+
+    /** Asks whether so much plant is meant, which the spirit would not cover; on sugar the juice comes to it. */
+    public static Optional<Finding> overfull(Asked asked) {
+        double grams = asked.charges().stream().mapToDouble(Charge::grams).sum();
+        boolean fresh =
+                asked.charges().stream().allMatch(each -> each.plant().sort().fresh());
+        double most = fresh ? MOST_FRESH : MOST_DRY;
+        double perMillilitre = grams / asked.solvent();
+        if (asked.sugaring() != null || !(perMillilitre > most)) {
+            return Optional.empty();
+        }
+        return Optional.of(new Finding(
+                "plant-over-solvent",
+                Severity.CAUTION,
+                "solvent",
+                "",
+                "is this meant?",
+                "On each millilitre of spirit come " + QuantityWords.figures(perMillilitre)
+                        + " g of plant; so little spirit hardly covers it.",
+                "Own judgement: up to " + QuantityWords.plain(most) + " g to the mL "
+                        + (fresh ? "of fresh plants" : "where plants are dry") + ".",
+                "Look at the units, and whether mass and volume, or the sides of the ratio, are the right way round: 1:5 is"
+                        + " five times as much spirit as plant.",
+                QuantityWords.plain(most) + " g/mL",
+                Source.RULE_OF_THUMB));
+    }
 
     /** Returns what is to be known. */
     static List<Finding> of(Asked asked, MacerateCourse course) {

@@ -24,7 +24,6 @@ import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.recipe.Target;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
-import org.stillroom.core.safety.Grounds;
 import org.stillroom.core.safety.Safety;
 import org.stillroom.core.safety.Serving;
 import org.stillroom.studio.usecase.Macerate.Asked;
@@ -48,7 +47,7 @@ final class MacerateSafety {
             return List.of(notJudged());
         }
         Plan plan = planned.plan();
-        return Safety.of(plan, Serving.USUAL, Grounds.SHIPPED).findings().stream()
+        return Safety.of(plan, Serving.USUAL, asked.grounds()).findings().stream()
                 .filter(finding -> finding.severity() != Severity.NOTE || isOfAllThatIsInIt(finding))
                 .filter(finding -> !OF_A_DAY.contains(finding.rule()))
                 .filter(finding -> asked.charges().stream()

@@ -37,9 +37,10 @@ public final class TellMaterial {
     /**
      * Returns what is known of the material that a name means.
      *
+     * @param grounds what it is judged on
      * @throws Impossible when the table holds none of that name; it names those that are alike
      */
-    public static Found answer(String name) {
+    public static Found answer(String name, Grounds grounds) {
         Material material = Materials.find(name);
         if (material == null) {
             throw new Impossible("name", "\"" + name.strip() + "\" is in no row of the table.", like(name));
@@ -49,7 +50,7 @@ public final class TellMaterial {
         return new Found(
                 material,
                 oil ? EssentialOils.find(material.name()) : null,
-                OilLimits.told(List.of(named), Grounds.SHIPPED).stream()
+                OilLimits.told(List.of(named), grounds).stream()
                         .filter(finding -> !isOfAnAmount(finding, named))
                         .toList());
     }

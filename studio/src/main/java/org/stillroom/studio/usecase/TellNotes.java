@@ -4,11 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.aroma.Constituent;
+import org.stillroom.core.aroma.Constituents;
+import org.stillroom.core.aroma.EssentialOil;
 import org.stillroom.core.aroma.EssentialOils;
 import org.stillroom.core.aroma.Materials;
 import org.stillroom.core.ingredient.OilPart;
@@ -17,6 +21,7 @@ import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.plan.Plan;
 import org.stillroom.core.plan.PlannedLine;
+import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Span;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
@@ -29,6 +34,14 @@ import org.stillroom.core.tasting.OdourThreshold;
 
 /** Tells which constituents a recipe's oils bring, how much of each, and which notes lead. */
 public final class TellNotes {
+    private static final double PERCENT = 100.0;
+
+    /** So much of an oil is all of it, but for rounding and traces, %. Own judgement. */
+    private static final double ALL_OF_IT = 99.0;
+
+    /** A usual constituent from so much is worth naming where it is missing, %. Own judgement. */
+    private static final double WORTH_NAMING = 1.0;
+
     private final LotAnalyses lots;
     private final Map<String, Note.Content> perLitre = new TreeMap<>();
     private final Set<String> analysed = new TreeSet<>();
@@ -106,6 +119,7 @@ public final class TellNotes {
         if (!own.isEmpty()) {
             analysed.add(ingredient.name());
             take(AromaContents.analysed(milligrams, own));
+            leftOut(ingredient.name(), AromaContents.analysed(PERCENT, own)).ifPresent(findings::add);
             return;
         }
         for (OilPart part : ingredient.oilParts()) {
@@ -116,6 +130,40 @@ public final class TellNotes {
                 addOil(part, milligrams * part.part());
             }
         }
+    }
+
+    /** Tells what an analysis names no constituent of, and what is usual in such an oil and not named in it. */
+    private static Optional<Finding> leftOut(String name, Map<String, Note.Content> named) {
+        double percent = named.entrySet().stream()
+                .filter(each -> Constituents.find(each.getKey()) != null)
+                .mapToDouble(each -> each.getValue().typical())
+                .sum();
+        List<String> missing = missing(name, named.keySet());
+        if (percent > ALL_OF_IT && missing.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(Finding.of(
+                "analysis-leaves-out",
+                Severity.NOTE,
+                name,
+                "not all is named",
+                "Its analysis names " + QuantityWords.fixed(percent, 1)
+                        + " % of the oil; what it does not name is not counted here."
+                        + (missing.isEmpty() ? "" : " Usual in it and not named: " + String.join(", ", missing) + "."),
+                "Ask the supplier for the whole analysis; what is left out may lead all the same."));
+    }
+
+    private static List<String> missing(String name, Set<String> named) {
+        EssentialOil usual = EssentialOils.find(name);
+        if (usual == null) {
+            return List.of();
+        }
+        return AromaContents.of(name, PERCENT, usual.shares()).entrySet().stream()
+                .filter(each -> each.getValue().typical() >= WORTH_NAMING && !named.contains(each.getKey()))
+                .map(each -> Constituents.find(each.getKey()))
+                .filter(Objects::nonNull)
+                .map(Constituent::name)
+                .toList();
     }
 
     private void take(Map<String, Note.Content> brings) {

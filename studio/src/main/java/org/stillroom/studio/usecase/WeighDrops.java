@@ -29,6 +29,10 @@ public final class WeighDrops {
     /** A weighed drop this many times heavier or lighter than the official one is asked about; bottle lips double it. */
     private static final double UNLIKELY = 2.5;
 
+    private static final double TEN = 10.0;
+
+    private static final String UNLIKELY_DROP = "drop-unlikely";
+
     /** Drops of a run from which a pocket scale tells their weight to a few per cent. Common practice, no source. */
     private static final int FEW = 20;
 
@@ -37,6 +41,11 @@ public final class WeighDrops {
 
     /** A dose of a dilution weighs so much at least, g, so that a pocket scale shows it to 10 %. Common practice, no source. */
     private static final double WEIGHABLE = 0.1;
+
+    /** So far one dilution goes; a second takes it as far again. Common practice, no source. */
+    private static final int ONE_STEP = 1000;
+
+    private static final int MOST_DILUTED = ONE_STEP * ONE_STEP;
 
     private WeighDrops() {}
 
@@ -128,9 +137,7 @@ public final class WeighDrops {
                 new Estimate(1000.0 * drop.value(), 1000.0 * drop.doubt()),
                 weighings == null ? null : withoutOdd(weighings),
                 perMillilitre(liquid, drop),
-                new Estimate(
-                        100.0 * (weighings == null && own != null ? OfficialDropper.ALLOWANCE : spread(weighings)),
-                        0.0),
+                spread(weighings, own),
                 restated,
                 weighings == null ? null : unlikely(liquid, weighings.gramsPerDrop(), "weighing 1"),
                 findings(asked, restated));
@@ -143,12 +150,16 @@ public final class WeighDrops {
                 .orElse(null);
     }
 
-    private static double spread(@Nullable DropWeighings weighings) {
+    /** Where it was not measured it is what a rule allows, and nothing tells how far that is off. */
+    private static Estimate spread(@Nullable DropWeighings weighings, @Nullable OwnDropper own) {
         if (weighings == null) {
-            return OfficialDropper.RELATIVE_DOUBT;
+            return Estimate.inDoubtNotTold(
+                    100.0 * (own == null ? OfficialDropper.RELATIVE_DOUBT : OfficialDropper.ALLOWANCE));
         }
         OptionalDouble measured = weighings.spread();
-        return measured.orElse(OfficialDropper.ALLOWANCE);
+        return measured.isPresent()
+                ? new Estimate(100.0 * measured.getAsDouble(), 100.0 * weighings.spreadDoubt())
+                : Estimate.inDoubtNotTold(100.0 * OfficialDropper.ALLOWANCE);
     }
 
     private static @Nullable Estimate perMillilitre(DropLiquid liquid, Estimate drop) {
@@ -232,8 +243,9 @@ public final class WeighDrops {
 
     private static Finding tooFew(Restated dose) {
         double grams = dose.grams().value();
+        double drops = dose.drops().value();
         int oneIn = 10;
-        while (oneIn < 1000 && oneIn * grams < WEIGHABLE) {
+        while (oneIn < MOST_DILUTED && oneIn * grams < WEIGHABLE) {
             oneIn *= 10;
         }
         return new Finding(
@@ -242,15 +254,29 @@ public final class WeighDrops {
                 "dose",
                 "",
                 "too small to repeat",
-                "Half a drop is " + QuantityWords.fixed(50.0 / dose.drops().value(), 0) + " % of "
-                        + QuantityWords.fixed(dose.drops().value(), 1)
-                        + " drops, and drops cannot be split: a dose so small cannot be repeated to 10 %.",
+                (drops < 1.0
+                                ? "It is " + QuantityWords.fixed(drops, digits(drops)) + " drops"
+                                : "Half a drop is " + QuantityWords.fixed(50.0 / drops, 0) + " % of "
+                                        + QuantityWords.fixed(drops, 1) + " drops")
+                        + ", and drops cannot be split: a dose so small cannot be repeated to 10 %.",
                 "",
-                "Dilute it in strong spirit first, 1 g made up to " + oneIn + " g, and weigh "
-                        + QuantityWords.fixed(oneIn * grams, 2)
-                        + " g of that; or count its drops once you have weighed them.",
+                oneIn * grams < WEIGHABLE
+                        ? "No kitchen scale weighs so little, diluted a thousandfold twice: look at the unit."
+                        : dilution(oneIn) + ", and weigh " + QuantityWords.fixed(oneIn * grams, 2)
+                                + " g of that; or count its drops once you have weighed them.",
                 "10 %",
                 Source.TRADE);
+    }
+
+    private static int digits(double below1) {
+        return Math.min(9, (int) Math.ceil(1.0 - Math.log10(below1)));
+    }
+
+    private static String dilution(int oneIn) {
+        return oneIn <= ONE_STEP
+                ? "Dilute it in strong spirit first, 1 g made up to " + oneIn + " g"
+                : "Dilute it in strong spirit twice, 1 g made up to " + ONE_STEP + " g and 1 g of that made up to "
+                        + oneIn / ONE_STEP + " g";
     }
 
     private static List<Finding> ofWeighings(DropWeighings weighings) {
@@ -326,20 +352,36 @@ public final class WeighDrops {
                         + " do not type it.");
     }
 
+    /** Returns whether a finding asks whether a drop weighs what was said. */
+    public static boolean isUnlikely(Finding finding) {
+        return finding.rule().equals(UNLIKELY_DROP);
+    }
+
     /** Returns what speaks against the weight of a drop, g, or null where it is not far from that of the official dropper. */
     public static @Nullable Finding unlikely(DropLiquid liquid, double grams, String where) {
         double times = grams / liquid.gramsPerDrop();
-        if (times < UNLIKELY && times > 1.0 / UNLIKELY) {
+        if (isUsual(times)) {
             return null;
         }
         return Finding.of(
-                "drop-unlikely",
+                UNLIKELY_DROP,
                 Severity.CAUTION,
                 where,
-                "unlikely",
+                "is this meant?",
                 "A drop of " + liquid.name() + " would weigh " + milligrams(grams)
                         + "; from the official dropper it weighs about " + milligrams(liquid.gramsPerDrop()) + ".",
-                "Look whether the count is right, the scale was tared, and grams were meant.");
+                bySlipOfTen(times) + "Look whether the count is right, the scale was tared, and grams were meant.");
+    }
+
+    private static String bySlipOfTen(double times) {
+        if (isUsual(times / TEN)) {
+            return "A tenth of it would be usual: look at the decimal point. ";
+        }
+        return isUsual(times * TEN) ? "Ten times as much would be usual: look at the decimal point. " : "";
+    }
+
+    private static boolean isUsual(double times) {
+        return times < UNLIKELY && times > 1.0 / UNLIKELY;
     }
 
     private static String milligrams(double grams) {

@@ -67,12 +67,160 @@ class FlavourCommandsTest {
                 .isCloseTo(drops.number("drop_mass_mg") / 1000.0, within(1e-12));
     }
 
+    /** A drop of lemon oil weighs about 20 mg. */
+    @Test
+    void aDropTenTimesAsHeavyIsAskedAboutBeforeTheDropsAreTold() throws IOException {
+        Path file = folder.resolve("slip.yml");
+        String essence = Files.readString(Path.of("../examples/essences/bay-pepper-lemon.yml"));
+        Files.writeString(file, essence.replace("20.5 mg", "205 mg"));
+        String out = Desk.type("essence " + file).out();
+        assertThat(out).contains("A tenth of it would be usual");
+        assertThat(out.indexOf("A tenth of it would be usual")).isLessThan(out.indexOf("Drops for 1.00 L"));
+    }
+
+    /** In spirit of 40 % vol a tenth of pepper oil would float; the dilution is made with strong spirit instead. */
+    @Test
+    void aDilutionThatAWeakCarrierWouldNotHoldIsMadeWithStrongSpirit() throws IOException {
+        Path file = folder.resolve("weak.yml");
+        String essence = Files.readString(Path.of("../examples/essences/bay-pepper-lemon.yml"));
+        Files.writeString(file, essence.replace("carrier: 96 %", "carrier: 40 %"));
+        Desk.Run weak = Desk.ask("essence " + file);
+        JsonNode first = weak.json().get("pre_dilution").get("dilutions").get(0);
+        assertThat(first.get("spirit_vol_percent").doubleValue()).isCloseTo(96.0, within(0.01));
+        assertThat(first.get("spirit_g").doubleValue() / first.get("spirit_ml").doubleValue())
+                .isCloseTo(0.807, within(0.001));
+        assertThat(rules(weak.json())).contains("dilution-in-strong").doesNotContain("dilution-not-clear");
+        assertThat(Desk.type("essence " + file).out()).contains("of spirit 96 %");
+        assertThat(rules(Desk.ask("essence ../examples/essences/bay-pepper-lemon.yml")
+                        .json()))
+                .doesNotContain("dilution-in-strong");
+    }
+
+    /** 50 g/L are 1:20. */
+    @Test
+    void aRatioIsReadPerLitreToo() {
+        assertThat(Desk.ask("macerate --plant plum --mass 100g --ratio 50g/L --strength 70%")
+                        .json())
+                .isEqualTo(Desk.ask("macerate --plant plum --mass 100g --ratio 1:20 --strength 70%")
+                        .json());
+        assertThat(Desk.ask("combine --macerate 300ml@62%@200g/L --ratio 125g/L --to 58%")
+                        .number("spirit_ml"))
+                .isCloseTo(
+                        Desk.ask("combine --macerate 300ml@62%@1:5 --ratio 1:8 --to 58%")
+                                .number("spirit_ml"),
+                        within(1e-9));
+        assertThat(Desk.type("macerate --plant plum --mass 100g --ratio 50g --strength 70%")
+                        .err())
+                .contains("--ratio", "200 g/L");
+    }
+
+    @Test
+    void ratiosAndMassesTheWrongWayRoundAreAskedBeforeTheFigures() {
+        String much = "macerate --plant plum --mass 10kg --solvent 1L --strength 70%";
+        assertThat(rules(Desk.ask(much).json())).startsWith("plant-over-solvent");
+        String out = Desk.type(much).out();
+        assertThat(out.indexOf("10.0 g of plant")).isBetween(0, out.indexOf("of the extract comes"));
+        assertThat(rules(Desk.ask("macerate --plant plum --mass 1kg --solvent 1L --strength 70%")
+                        .json()))
+                .doesNotContain("plant-over-solvent");
+        assertThat(rules(Desk.ask(much + " --sugar-on-fruit 2kg").json())).doesNotContain("plant-over-solvent");
+        Desk.Run turned = Desk.ask("combine --macerate 300ml@62%@5:1 --macerate 500ml@55%@1:10 --ratio 1:8 --to 58%");
+        assertThat(rules(turned.json())).startsWith("ratio-turned-round");
+        Desk.Run wanted = Desk.type("combine --macerate 300ml@62%@1:5 --ratio 8:1 --to 58%");
+        assertThat(wanted.exit()).isEqualTo(2);
+        assertThat(wanted.err()).contains("--ratio", "write 1:8");
+    }
+
+    /** 68.2 and 11.0 % are named; of what lemon oil usually holds, gamma-terpinene is not among them. */
+    @Test
+    void whatAnAnalysisLeavesOutIsTold() throws IOException {
+        Path recipe = folder.resolve("lemon.yaml");
+        Files.writeString(recipe, """
+                stillroom: 1
+                title: Lemon
+                target: {volume: 1 L, strength: 60 %}
+                ingredients:
+                  - {name: lemon oil, kind: essential oil}
+                lines:
+                  - {use: lemon oil, dose: 0.3 g/L}
+                  - {use: spirit 96 %, amount: free}
+                  - {use: water, amount: free}
+                """);
+        Path lot = folder.resolve("lot.csv");
+        Files.writeString(lot, "d-limonene,68.2\nbeta-pinene,11\n");
+        String out = Desk.type("notes " + recipe + " --analysis lemon~oil=" + lot)
+                .out()
+                .replaceAll("\\s+", " ");
+        assertThat(out).containsPattern("names 79\\.2 % of the oil.*Usual in it and not named: [^.]*gamma-terpinene");
+        assertThat(rules(Desk.ask("notes " + recipe).json())).doesNotContain("analysis-leaves-out");
+    }
+
     @Test
     void aTinctureIsNotTakenForTheOilOfItsPlant() {
         Desk.Run tincture = Desk.type("drops --liquid lemon~tincture");
         assertThat(tincture.exit()).isEqualTo(2);
         assertThat(tincture.err()).contains("lemon tincture", "is not known here");
         assertThat(Desk.type("drops --liquid lemon~oil").exit()).isZero();
+    }
+
+    @Test
+    void aDoseOfNothingIsNoDose() {
+        for (String dose : List.of("0~drops", "0g", "0ml/L")) {
+            Desk.Run run = Desk.type("drops --liquid lemon --dose " + dose);
+            assertThat(run.exit()).isEqualTo(2);
+            assertThat(run.err()).contains("--dose", "a dose of nothing");
+        }
+    }
+
+    /** 5 µg are 0.00026 drops of 19 mg: no figure of it is lost to rounding, and it takes two dilutions to weigh it. */
+    @Test
+    void aDoseOfMicrogramsIsToldInFiguresAndDilutedTwice() {
+        String out = Desk.type("drops --liquid lemon --dose 5ug").out().replaceAll("\\s+", " ");
+        assertThat(out)
+                .contains("It is 0.00026 drops", "twice, 1 g made up to 1000 g and 1 g of that made up to 100 g");
+        assertThat(out).contains("weigh 0.50 g of that").doesNotContain("189003 %");
+        assertThat(Desk.type("drops --liquid lemon --dose 0.5ug/L").out())
+                .containsPattern("in the liqueur +0\\.00050 +mg/L")
+                .doesNotContain("± 0.00000000\n");
+        assertThat(Desk.type("drops --liquid lemon --dose 0.00001ug").out()).contains("look at the unit");
+    }
+
+    @Test
+    void weighingsWithADecimalCommaAreReadAndSeveralInOneAreRefused() {
+        Desk.Run commas = Desk.ask("drops --liquid lemon --count 50 --mass 1,02g --mass 1,05g --mass 1,03g");
+        Desk.Run points = Desk.ask("drops --liquid lemon --count 50 --mass 1.02g --mass 1.05g --mass 1.03g");
+        assertThat(commas.number("drop_mass_mg")).isEqualTo(points.number("drop_mass_mg"));
+        Desk.Run joined = Desk.type("drops --liquid lemon --count 50 --mass 1.02g,1.05g");
+        assertThat(joined.exit()).isEqualTo(2);
+        assertThat(joined.err()).contains("--mass", "one number with one unit");
+    }
+
+    /** How far drops differ is itself in doubt: by the rule nothing tells how far, by three runs much. */
+    @Test
+    void howFarDropsDifferHasADoubtOfItsOwn() {
+        assertThat(Desk.type("drops --liquid lemon").out())
+                .containsPattern("drops differ by +30\\.0 +% of the mean +not told");
+        JsonNode weighed = Desk.ask("drops --liquid lemon --count 50 --mass 1.02g --mass 1.05g --mass 1.03g")
+                .json();
+        double spread = weighed.get("spread_percent").doubleValue();
+        assertThat(weighed.get("doubt").get("spread_percent").doubleValue())
+                .isCloseTo(1.645 * spread / 2.0, within(1e-9));
+    }
+
+    @Test
+    void whatMustNotBeDrunkSaysSoThoughNothingWasWeighed() {
+        Desk.Run drops = Desk.type("drops --liquid thuja~oil");
+        assertThat(drops.exit()).isEqualTo(2);
+        assertThat(drops.err()).contains("nothing was weighed", "must not be drunk");
+        assertThat(Desk.type("drops --liquid moon~oil").err()).doesNotContain("must not be drunk");
+    }
+
+    @Test
+    void aDoseThatNoOilIsPlausibleAtIsAskedOfALadder() {
+        Desk.Run slip = Desk.ask("ladder --dose 40g/L");
+        assertThat(rules(slip.json())).containsExactly("dose-implausible");
+        assertThat(rules(Desk.ask("ladder --dose 0.4g/L").json())).isEmpty();
+        assertThat(rules(Desk.ask("ladder --dose 40ml/L").json())).isEmpty();
     }
 
     @Test

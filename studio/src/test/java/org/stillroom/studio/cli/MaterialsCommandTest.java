@@ -2,9 +2,13 @@ package org.stillroom.studio.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.stillroom.core.aroma.Materials;
@@ -12,6 +16,9 @@ import tools.jackson.databind.JsonNode;
 
 /** The table of materials as it is asked for. */
 class MaterialsCommandTest {
+    @TempDir
+    Path folder = Path.of("");
+
     @Test
     void allAreListedAndOneKindAlone() {
         assertThat(names(Desk.ask("materials").json()))
@@ -44,6 +51,27 @@ class MaterialsCommandTest {
         JsonNode answer = run.json();
         assertThat(answer.at("/materials/0/title").asString()).isEqualTo("Wormwood oil");
         assertThat(answer.at("/findings/0/severity").asString()).isEqualTo("stop");
+    }
+
+    @Test
+    void whatNoRowHasAndMustNotBeDrunkSaysSo() {
+        assertThat(Desk.type("materials --name thuja").err()).contains("in no row", "must not be drunk");
+        assertThat(Desk.type("materials --name xyzzy").err())
+                .contains("in no row")
+                .doesNotContain("must not be drunk");
+    }
+
+    @Test
+    void rulesOfTheHouseAreHeldToMaterialsAndMacerates() throws IOException {
+        Path rules = folder.resolve("rules.txt");
+        Files.writeString(rules, "no coriander because a guest cannot stand it\nno plum because of the stones\n");
+        assertThat(Desk.type("materials --name coriander --house-rules " + rules)
+                        .out())
+                .contains("a guest cannot stand it");
+        assertThat(Desk.type("materials --name coriander").out()).doesNotContain("a guest cannot stand it");
+        String macerate = "macerate --plant plum --mass 1kg --solvent 1L --strength 70%";
+        assertThat(Desk.type(macerate + " --house-rules " + rules).out()).contains("because of the stones");
+        assertThat(Desk.type(macerate).out()).doesNotContain("because of the stones");
     }
 
     @Test

@@ -168,6 +168,24 @@ class PlanCommandTest {
     }
 
     @Test
+    void aDoseThatIsHardlyMeantIsAskedBeforeAllFiguresAndOnceOnly() throws IOException {
+        String[] lines = {
+            "target: {volume: 1 L, strength: 60 %}",
+            "ingredients:",
+            "  - {name: neroli oil, kind: essential oil}",
+            "lines:",
+            "  - {use: neroli oil, dose: 0.4 g/L}",
+            "  - {use: spirit 96 %, amount: free}",
+            "  - {use: water, amount: free}"
+        };
+        String out = Desk.type("plan " + recipe(lines)).out();
+        assertThat(out).startsWith("Is this meant?").containsOnlyOnce("write “meant:");
+        assertThat(out.indexOf("linalool")).isBetween(0, out.indexOf("in order of mixing"));
+        lines[4] = "  - {use: neroli oil, dose: 0.4 g/L, meant: 0.40 g/L of neroli oil}";
+        assertThat(Desk.type("plan " + recipe(lines)).out()).doesNotContain("Is this meant?");
+    }
+
+    @Test
     void aFileThatIsNotThereAndOneThatIsNoRecipeAreToldApart() throws IOException {
         assertThat(Desk.type("plan nowhere.yaml").exit()).isEqualTo(3);
         Desk.Run run =

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.quantity.AlcoholByVolume;
 import org.stillroom.core.quantity.Dose;
 import org.stillroom.core.quantity.MassConcentration;
@@ -23,6 +24,8 @@ import org.stillroom.core.quantity.Understanding;
 import org.stillroom.core.quantity.VolumeBasis;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
+import org.stillroom.core.safety.ByName;
+import org.stillroom.core.safety.Grounds;
 
 /**
  * The parts of one question as they were typed, and what is understood of them.
@@ -136,6 +139,14 @@ final class AskedTexts {
     /** Notes what is wrong with a part; with an empty name, with the question. */
     void object(String part, String message, String remedy) {
         objections.object(name(part), message, remedy);
+    }
+
+    /** Notes why something that no table has must not be drunk, where a name says so; returns whether it does. */
+    boolean objectsToDrinking(String part, Ingredient named, Grounds grounds) {
+        Optional<Finding> stop = ByName.stops(named, grounds).stream().findFirst();
+        stop.ifPresent(
+                why -> object(part, "\"" + named.name() + "\" must not be drunk: " + why.message(), why.remedy()));
+        return stop.isPresent();
     }
 
     /** Refuses the question when anything was wrong with its parts. */

@@ -5,12 +5,16 @@ import static org.stillroom.studio.answer.desk.AskedTexts.TEXT;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.stillroom.core.ingredient.PlantRatio;
 import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.liquid.MadeUp;
-import org.stillroom.core.quantity.Ratio;
+import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Strength;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.quantity.VolumeBasis;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
+import org.stillroom.core.reference.Source;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.answer.Told;
 import org.stillroom.studio.answer.Told.Name;
@@ -38,7 +42,7 @@ final class CombineQuestion extends DeskQuestion {
                         "VOLUME@STRENGTH@RATIO, plant to extract, such as 300ml@62%@1:5; once per macerate",
                         null,
                         Part.Form.REQUIRED_TEXTS),
-                Part.required("ratio", "that all of it is to have, such as 1:8"),
+                Part.required("ratio", "that all of it is to have, such as 1:8, or 125g/L"),
                 Part.required("to", "strength that it is to have, such as 60%"),
                 Part.usual("with", "96%", "spirit to fortify with"));
     }
@@ -68,17 +72,22 @@ final class CombineQuestion extends DeskQuestion {
         for (String text : asked.texts("macerate")) {
             macerate(asked, text).ifPresent(macerates::add);
         }
-        Optional<Ratio> ratio = asked.read("ratio", TEXT::ratio);
+        Optional<PlantRatio> ratio = asked.read("ratio", MacerateAsked::plantRatio);
+        ratio.ifPresent(wanted -> objectToMoreThanThereIs(asked, wanted, macerates));
         Optional<Strength> to = asked.strength("to", VolumeBasis.AT_20C);
         Optional<Strength> with = asked.strength("with", VolumeBasis.AT_20C);
         asked.refuseIfAnyWrong();
         double percent =
                 Essentials.of(MadeUp.spirit(to.orElseThrow()).toGrams()).strength();
         Found found = CombineMacerates.answer(
-                new CombineMacerates.Asked(macerates, ratio.orElseThrow().leftPerRight(), percent, with.orElseThrow()),
+                new CombineMacerates.Asked(
+                        macerates, ratio.orElseThrow().gramsPerMillilitre(), percent, with.orElseThrow()),
                 workings);
-        return new Told("Macerates combined, at 20 °C")
-                .doubtingReadings()
+        Told told = new Told("Macerates combined, at 20 °C");
+        macerates.stream()
+                .filter(each -> isMorePlantThanExtract(each.content()))
+                .forEach(each -> told.before(turnedRound(asked, each)));
+        return told.doubtingReadings()
                 .put(new Name("spirit_ml", "add of the strong spirit", "mL at 20 °C", 0), found.spirit())
                 .put(new Name("water_g", "add water", "g", 0), found.water())
                 .put(new Name("volume_ml", "makes", "mL at 20 °C", 0), found.volume())
@@ -94,6 +103,42 @@ final class CombineQuestion extends DeskQuestion {
                 .findings(found.findings());
     }
 
+    /** Of a gram of plant comes a millilitre of extract and more; less where it was boiled down. */
+    private static boolean isMorePlantThanExtract(double gramsPerMillilitre) {
+        return gramsPerMillilitre > 1.0;
+    }
+
+    /** A ratio that is hardly meant, and that nothing reaches, is refused with the way it is mostly meant. */
+    private static void objectToMoreThanThereIs(AskedTexts asked, PlantRatio wanted, List<Macerate> macerates) {
+        double most = macerates.stream().mapToDouble(Macerate::content).max().orElse(Double.POSITIVE_INFINITY);
+        if (isMorePlantThanExtract(wanted.gramsPerMillilitre()) && wanted.gramsPerMillilitre() > most) {
+            asked.object(
+                    "ratio",
+                    "that is more plant than extract, " + QuantityWords.figures(wanted.gramsPerMillilitre())
+                            + " g to each mL, and none of the macerates holds so much.",
+                    "The plant comes first: write " + round(wanted.gramsPerMillilitre()) + " where that was meant.");
+        }
+    }
+
+    private static Finding turnedRound(AskedTexts asked, Macerate macerate) {
+        return new Finding(
+                "ratio-turned-round",
+                Severity.CAUTION,
+                asked.name("macerate"),
+                "",
+                "is this meant?",
+                macerate.name() + " says that it holds more plant than there is of it, "
+                        + QuantityWords.figures(macerate.content()) + " g to each mL.",
+                "Beyond 1 g to the mL an extract was boiled down; common practice, no source.",
+                "The plant comes first: write " + round(macerate.content()) + " where that was meant.",
+                "1:1",
+                Source.TRADE);
+    }
+
+    private static String round(double gramsPerMillilitre) {
+        return "1:" + QuantityWords.plain(Math.round(1000.0 * gramsPerMillilitre) / 1000.0);
+    }
+
     private static Optional<Macerate> macerate(AskedTexts asked, String text) {
         String[] sides = text.split("@", -1);
         if (sides.length != 3) {
@@ -105,7 +150,7 @@ final class CombineQuestion extends DeskQuestion {
         }
         Optional<Volume> volume = asked.read("macerate", sides[0], TEXT::volume);
         Optional<Strength> strength = asked.strength("macerate", sides[1], VolumeBasis.AT_20C);
-        Optional<Ratio> ratio = asked.read("macerate", sides[2], TEXT::ratio);
+        Optional<PlantRatio> ratio = asked.read("macerate", sides[2], MacerateAsked::plantRatio);
         if (volume.isPresent() && volume.get().millilitres() == 0.0) {
             asked.object("macerate", "0 mL of a macerate are nothing.", "Leave it out.");
             return Optional.empty();
@@ -115,7 +160,7 @@ final class CombineQuestion extends DeskQuestion {
                         text,
                         volume.get().millilitres(),
                         strength.get(),
-                        ratio.get().leftPerRight()))
+                        ratio.get().gramsPerMillilitre()))
                 : Optional.empty();
     }
 }

@@ -14,11 +14,6 @@ public final class DeskQuestions {
         return new MatchQuestion(shelf, grounds);
     }
 
-    /** Returns the question what a drop weighs, of an oil that is judged on these grounds. */
-    public static DeskQuestion ofDrops(Grounds grounds) {
-        return new DropsQuestion(grounds);
-    }
-
     /** Returns them as they are asked where there is no studio. */
     public static List<DeskQuestion> all() {
         return all(Grounds.SHIPPED);
@@ -42,8 +37,8 @@ public final class DeskQuestions {
                 new SyrupQuestion(),
                 new AcidQuestion(),
                 new DropsQuestion(grounds),
-                new MaterialsQuestion(),
-                new MacerateQuestion(),
+                new MaterialsQuestion(grounds),
+                new MacerateQuestion(grounds),
                 new ExtractQuestion(),
                 new CombineQuestion(),
                 new LadderQuestion(),

@@ -10,6 +10,8 @@ import org.jspecify.annotations.Nullable;
 import org.stillroom.core.drops.DropLiquid;
 import org.stillroom.core.drops.DropWeighings;
 import org.stillroom.core.drops.OwnDropper;
+import org.stillroom.core.ingredient.Ingredient;
+import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.liquid.Estimate;
 import org.stillroom.core.quantity.AlcoholByVolume;
 import org.stillroom.core.quantity.Amount;
@@ -27,7 +29,7 @@ import org.stillroom.studio.usecase.WeighDrops.Found;
 
 /** Tells what a drop weighs and how many make a millilitre. */
 final class DropsQuestion extends DeskQuestion {
-    private static final int MOST_DECIMALS = 7;
+    private static final int MOST_DECIMALS = 9;
 
     /** What droppers are known by. */
     static final DropLiquid WATER = DropLiquid.spirit(AlcoholByVolume.at20(0.0), "water");
@@ -54,7 +56,11 @@ final class DropsQuestion extends DeskQuestion {
         return List.of(
                 Part.required("liquid", "what drops: an oil such as \"lemon oil\", water, or a spirit such as 40%"),
                 Part.text("count", "drops of each weighing, such as 50"),
-                new Part("mass", "what they weighed together, such as 1.02g; once per weighing", null, Part.Form.TEXTS),
+                new Part(
+                        "mass",
+                        "what they weighed together, such as 1.02g; once per weighing",
+                        null,
+                        Part.Form.TEXTS_AS_TYPED),
                 Part.text(
                         "water-drop",
                         "what a drop of water weighs from your dropper, as calibrate tells it, such as 46mg"),
@@ -104,6 +110,9 @@ final class DropsQuestion extends DeskQuestion {
         Optional<Amount> dose = perLitre
                 ? asked.read("dose", TEXT::dose).flatMap(each -> batch.map(each::in))
                 : asked.read("dose", TEXT::amount);
+        dose.filter(amount -> LadderQuestion.amount(amount) == 0.0)
+                .ifPresent(none ->
+                        asked.object("dose", "a dose of nothing is none.", "Give one above 0, or leave it out."));
         batch.filter(volume -> volume.millilitres() == 0.0)
                 .ifPresent(none -> asked.object("batch", "there is no liqueur in 0 mL.", "Give its volume."));
         asked.refuseIfAnyWrong();
@@ -160,19 +169,24 @@ final class DropsQuestion extends DeskQuestion {
                     .putOrNone(name("dose_ml", "mL", 3, dose.millilitres()), dose.millilitres())
                     .putOrNone(name("dose_ul", "µL", 0, dose.microlitres()), dose.microlitres());
             if (dose.milligramsPerLitre() != null) {
-                told.put(new Name("dose_mg_per_l", "in the liqueur", "mg/L", 0), dose.milligramsPerLitre());
+                Estimate content = dose.milligramsPerLitre();
+                told.put(new Name("dose_mg_per_l", "in the liqueur", "mg/L", decimals(0, content)), content);
             }
         }
     }
 
     /** Returns how a dose is told: with two figures at least, however small it is. */
     private static Name name(String key, String unit, int decimals, @Nullable Estimate dose) {
-        double value = dose == null ? 0.0 : dose.value();
-        int wanted = value > 0.0 ? (int) Math.ceil(1.0 - Math.log10(value)) : 0;
-        return new Name(key, "the dose", unit, Math.max(decimals, Math.min(MOST_DECIMALS, wanted)));
+        return new Name(key, "the dose", unit, decimals(decimals, dose));
     }
 
-    private static Optional<DropLiquid> liquid(AskedTexts asked) {
+    private static int decimals(int least, @Nullable Estimate dose) {
+        double value = dose == null ? 0.0 : dose.value();
+        int wanted = value > 0.0 ? (int) Math.ceil(1.0 - Math.log10(value)) : 0;
+        return Math.max(least, Math.min(MOST_DECIMALS, wanted));
+    }
+
+    private Optional<DropLiquid> liquid(AskedTexts asked) {
         String text = asked.text("liquid");
         if (text == null) {
             return Optional.empty();
@@ -185,6 +199,7 @@ final class DropsQuestion extends DeskQuestion {
                     "\"" + text + "\" is not known here, and nothing was weighed.",
                     "Name an oil of the table, water or a strength such as 40% (of a tincture or an essence: its own); or weigh drops: "
                             + asked.write("count", "50", "mass", "1.02g") + ".");
+            asked.objectsToDrinking("liquid", Ingredient.named(text.strip(), Kind.ESSENTIAL_OIL), grounds);
         }
         String bare = text.strip();
         Optional<DropLiquid> named =

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.stillroom.core.liquid.Estimate;
+import org.stillroom.core.plan.Slips;
 import org.stillroom.core.quantity.Amount;
 import org.stillroom.core.quantity.Dose;
 import org.stillroom.core.quantity.Drops;
@@ -102,10 +103,11 @@ final class LadderQuestion extends DeskQuestion {
             lines.add(new Told.Series.Line("glass " + (i + 1), List.of(ladder.get(i), inGlass)));
             workings.step("dose of glass " + (i + 1), ladder.get(i), units.perLitre.unit(), Source.TRADE);
         }
-        Told told = new Told("Doses around " + asked.text("dose"))
-                .put(
-                        new Name("base_ml", "to pour for all glasses", "mL", 0),
-                        new Estimate(glasses * ladder.size(), 0.0))
+        Told told = new Told("Doses around " + asked.text("dose"));
+        if (perLitre instanceof Mass mass) {
+            Slips.ofAnyOil(mass).ifPresent(told::before);
+        }
+        told.put(new Name("base_ml", "to pour for all glasses", "mL", 0), new Estimate(glasses * ladder.size(), 0.0))
                 .table(new Told.Series("ladder", "From weak to strong", List.of(units.perLitre, units.inGlass), lines));
         if (perLitre instanceof Drops
                 && lines.stream().anyMatch(line -> isNoWhole(line.numbers().get(1)))) {
@@ -144,7 +146,8 @@ final class LadderQuestion extends DeskQuestion {
         return rungs == Math.rint(rungs) && rungs >= 1.0 && rungs <= MOST_RUNGS && rungs % 2.0 == 1.0;
     }
 
-    private static double amount(Amount amount) {
+    /** Returns how much it is, in g, mL or drops. */
+    static double amount(Amount amount) {
         if (amount instanceof Mass mass) {
             return mass.grams();
         }

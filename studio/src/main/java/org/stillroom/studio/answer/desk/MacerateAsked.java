@@ -12,18 +12,19 @@ import org.stillroom.core.extraction.Maceration.Charge;
 import org.stillroom.core.extraction.Maceration.Pressing;
 import org.stillroom.core.extraction.SteepingFit;
 import org.stillroom.core.extraction.Tincture;
+import org.stillroom.core.ingredient.PlantRatio;
 import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.liquid.MadeUp;
 import org.stillroom.core.quantity.AlcoholByVolume;
 import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.MassConcentration;
-import org.stillroom.core.quantity.Ratio;
 import org.stillroom.core.quantity.Strength;
 import org.stillroom.core.quantity.Temperature;
 import org.stillroom.core.quantity.Typed;
 import org.stillroom.core.quantity.Understanding;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.quantity.VolumeBasis;
+import org.stillroom.core.safety.Grounds;
 import org.stillroom.studio.usecase.Macerate;
 
 /** Reads what is asked of plants in spirit. */
@@ -36,9 +37,10 @@ final class MacerateAsked {
     /**
      * Returns the question.
      *
+     * @param grounds what the plants are judged on
      * @throws WrongInput when it cannot be asked so
      */
-    static Macerate.Asked read(AskedTexts asked, Optional<Tincture> tincture) {
+    static Macerate.Asked read(AskedTexts asked, Optional<Tincture> tincture, Grounds grounds) {
         Optional<Strength> strength = asked.strength("strength", VolumeBasis.AT_20C)
                 .or(() -> tincture.map(each -> AlcoholByVolume.at20(each.solvent())));
         if (strength.isEmpty() && !asked.has("strength")) {
@@ -60,7 +62,7 @@ final class MacerateAsked {
                     "the ratio says how much spirit there is, and so does the volume.",
                     "Leave one of the two out.");
         }
-        List<Charge> charges = MacerateCharges.read(asked, tincture);
+        List<Charge> charges = MacerateCharges.read(asked, tincture, grounds);
         Optional<Double> solvent = solvent(asked, perMillilitre, charges);
         OptionalDouble held = held(asked);
         List<Double> again = again(asked);
@@ -89,7 +91,8 @@ final class MacerateAsked {
                 way,
                 temperature.orElseThrow().celsius(),
                 samples,
-                end);
+                end,
+                grounds);
     }
 
     private static Macerate.Way way(AskedTexts asked) {
@@ -122,10 +125,15 @@ final class MacerateAsked {
         return Optional.ofNullable(tincture);
     }
 
+    /** Reads plant to solvent or to extract: "1:5", or "200 g/L". */
+    static Understanding<PlantRatio> plantRatio(String text) {
+        return PlantRatio.read(text, TEXT);
+    }
+
     private static OptionalDouble perMillilitre(AskedTexts asked, Optional<Tincture> tincture) {
-        Optional<Ratio> ratio = asked.read("ratio", TEXT::ratio);
+        Optional<PlantRatio> ratio = asked.read("ratio", MacerateAsked::plantRatio);
         if (ratio.isPresent()) {
-            return OptionalDouble.of(ratio.get().leftPerRight());
+            return OptionalDouble.of(ratio.get().gramsPerMillilitre());
         }
         return tincture.isPresent() ? OptionalDouble.of(tincture.get().plantPerMillilitre()) : OptionalDouble.empty();
     }

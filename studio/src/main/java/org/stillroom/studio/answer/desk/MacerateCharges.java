@@ -19,8 +19,6 @@ import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.Understanding;
-import org.stillroom.core.reference.Finding;
-import org.stillroom.core.safety.ByName;
 import org.stillroom.core.safety.Grounds;
 
 /** Reads the plants of a macerate, with what their maker knows of them. */
@@ -31,7 +29,10 @@ final class MacerateCharges {
     private final Map<String, Double> sugar;
     private final Map<String, PlantSort> sorts;
 
-    private MacerateCharges(AskedTexts asked, List<String> names) {
+    private final Grounds grounds;
+
+    private MacerateCharges(AskedTexts asked, List<String> names, Grounds grounds) {
+        this.grounds = grounds;
         this.asked = asked;
         this.names = names;
         this.water = own("water", "80%", text -> asked.read("water", text, TEXT::percent));
@@ -40,11 +41,11 @@ final class MacerateCharges {
     }
 
     /** Returns what goes in; what is wrong with it is noted. */
-    static List<Charge> read(AskedTexts asked, Optional<Tincture> tincture) {
+    static List<Charge> read(AskedTexts asked, Optional<Tincture> tincture, Grounds grounds) {
         List<String> typed = asked.texts("plant");
         List<String> ofTincture = tincture.map(Tincture::plants).orElse(List.of());
         List<String> names = typed.isEmpty() && ofTincture.size() == 1 ? ofTincture : typed;
-        return new MacerateCharges(asked, names).charges();
+        return new MacerateCharges(asked, names, grounds).charges();
     }
 
     private List<Charge> charges() {
@@ -80,8 +81,7 @@ final class MacerateCharges {
         }
         Plant known = Plants.find(name);
         if (known == null && ownWater == null) {
-            for (Finding stop : ByName.stops(Ingredient.named(name, Kind.DRIED_PLANT), Grounds.SHIPPED)) {
-                asked.object("plant", "\"" + name + "\" must not be drunk: " + stop.message(), stop.remedy());
+            if (asked.objectsToDrinking("plant", Ingredient.named(name, Kind.DRIED_PLANT), grounds)) {
                 return Optional.empty();
             }
             List<String> like = Plants.like(name);

@@ -13,6 +13,7 @@ import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.liquid.Estimate;
 import org.stillroom.core.liquid.MadeUp;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.core.safety.Grounds;
 import org.stillroom.studio.answer.Told;
 import org.stillroom.studio.answer.Told.Name;
 import org.stillroom.studio.usecase.Macerate;
@@ -20,6 +21,7 @@ import org.stillroom.studio.usecase.Macerate.Added;
 import org.stillroom.studio.usecase.Macerate.Found;
 import org.stillroom.studio.usecase.Macerate.Order;
 import org.stillroom.studio.usecase.Macerate.Way;
+import org.stillroom.studio.usecase.MacerateFindings;
 
 /** Tells what comes of plants in spirit. */
 final class MacerateQuestion extends DeskQuestion {
@@ -28,6 +30,13 @@ final class MacerateQuestion extends DeskQuestion {
     private static final String KNOWN = "What you know of the plant";
     private static final String BY_RATIO = "By a ratio, or to order";
     private static final String OTHERWISE = "Other ways to draw it";
+
+    private final Grounds grounds;
+
+    /** Makes the question of plants that are judged on these grounds. */
+    MacerateQuestion(Grounds grounds) {
+        this.grounds = grounds;
+    }
 
     @Override
     public String name() {
@@ -98,7 +107,7 @@ final class MacerateQuestion extends DeskQuestion {
                                 null,
                                 Part.Form.NAMED_TEXTS)
                         .in(KNOWN),
-                Part.text("ratio", "plant to solvent in g and mL in place of the volume, such as 1:5")
+                Part.text("ratio", "plant to solvent in g and mL in place of the volume, such as 1:5, or 200g/L")
                         .in(BY_RATIO),
                 Part.text("yield", "volume that is to come, such as 1L; with a ratio, in place of the mass")
                         .in(BY_RATIO),
@@ -191,7 +200,7 @@ final class MacerateQuestion extends DeskQuestion {
             return CaskTold.of(asked);
         }
         Optional<Tincture> tincture = MacerateAsked.tincture(asked);
-        Macerate.Asked question = MacerateAsked.read(asked, tincture);
+        Macerate.Asked question = MacerateAsked.read(asked, tincture, grounds);
         Macerate.Asked scaled = asked.has("yield") ? scaled(asked, question) : question;
         return told(asked, scaled, Macerate.answer(scaled, workings), tincture);
     }
@@ -226,6 +235,7 @@ final class MacerateQuestion extends DeskQuestion {
                             new Estimate(strength, 0.0));
         }
         putAdded(told, found.end());
+        MacerateFindings.overfull(question).ifPresent(told::before);
         told.findings(found.findings());
         Added end = found.end();
         double finished =
@@ -342,6 +352,7 @@ final class MacerateQuestion extends DeskQuestion {
                 trial.samples(),
                 byTheBook && trial.end() instanceof Macerate.UpTo upTo
                         ? new Macerate.UpTo(factor * upTo.volume())
-                        : trial.end());
+                        : trial.end(),
+                trial.grounds());
     }
 }

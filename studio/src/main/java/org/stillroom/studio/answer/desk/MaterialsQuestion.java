@@ -11,13 +11,16 @@ import org.stillroom.core.aroma.Material;
 import org.stillroom.core.aroma.Material.Analysis;
 import org.stillroom.core.aroma.Material.Kind;
 import org.stillroom.core.aroma.Materials;
+import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.reference.Source;
 import org.stillroom.core.reference.Standing;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.core.safety.Grounds;
 import org.stillroom.studio.answer.MaterialFields;
 import org.stillroom.studio.answer.Shape;
 import org.stillroom.studio.answer.Told;
 import org.stillroom.studio.answer.Told.Name;
+import org.stillroom.studio.usecase.Impossible;
 import org.stillroom.studio.usecase.TellMaterial;
 
 /** Shows the table of materials: all of it by name, or one row whole, each group of figures by itself. */
@@ -28,6 +31,13 @@ final class MaterialsQuestion extends DeskQuestion {
     private static final List<Name> PERCENT = List.of(
             new Name("least_percent", "at least", "%", Name.AS_STATED),
             new Name("most_percent", "at most", "%", Name.AS_STATED));
+
+    private final Grounds grounds;
+
+    /** Makes the question of materials that are judged on these grounds. */
+    MaterialsQuestion(Grounds grounds) {
+        this.grounds = grounds;
+    }
 
     @Override
     public String name() {
@@ -70,13 +80,26 @@ final class MaterialsQuestion extends DeskQuestion {
     Told tell(AskedTexts asked, Workings workings) {
         String name = asked.text("name");
         if (name != null) {
-            TellMaterial.Found found = TellMaterial.answer(name);
+            TellMaterial.Found found = found(asked, name);
             found.material().analyses().forEach(analysis -> step(analysis, workings));
             return one(found);
         }
         Optional<Wanted> wanted = asked.choice("kind", List.of(Wanted.values()), Wanted::text);
         asked.refuseIfAnyWrong();
         return all(wanted.orElseThrow());
+    }
+
+    /** What no row has may be told all the same to be none to drink. */
+    private TellMaterial.Found found(AskedTexts asked, String name) {
+        try {
+            return TellMaterial.answer(name, grounds);
+        } catch (Impossible none) {
+            asked.object(none.part(), none.reason(), none.remedy());
+            asked.objectsToDrinking(
+                    "name", Ingredient.named(name, org.stillroom.core.ingredient.Kind.ESSENTIAL_OIL), grounds);
+            asked.refuseIfAnyWrong();
+            throw none;
+        }
     }
 
     /** What is listed. */

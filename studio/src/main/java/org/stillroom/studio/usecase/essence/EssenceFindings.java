@@ -35,11 +35,42 @@ final class EssenceFindings {
                 "",
                 "estimated",
                 "A drop of a dilution is taken to weigh " + QuantityWords.fixed(1000.0 * gramsPerDrop, 1)
-                        + " mg, as the carrier drops from the official dropper.",
+                        + " mg, as its spirit drops from the official dropper.",
                 "Within 30 % for ordinary droppers; what is dosed is as far off.",
                 "Weigh 50 drops of the dilution from its own dropper, or weigh the dose of it.",
                 null,
                 Source.SURFACE_TENSION);
+    }
+
+    static Finding dilutedInStrong(Diluted diluted) {
+        return new Finding(
+                "dilution-in-strong",
+                Severity.NOTE,
+                "carrier",
+                "",
+                "too weak for a dilution",
+                "A dilution made up with the carrier would hold " + QuantityWords.fixed(diluted.carrierLoad(), 1)
+                        + " times the oil that stays dissolved; it is made up with spirit of "
+                        + QuantityWords.fixed(diluted.told().strength(), 0) + " % vol here.",
+                "Solubilities are known to a factor of 1.6.",
+                "",
+                null,
+                Source.CLARITY_MODEL);
+    }
+
+    static Finding dilutionNotClear(Diluted diluted) {
+        return new Finding(
+                "dilution-not-clear",
+                Severity.CAUTION,
+                "dilution",
+                "",
+                "may separate",
+                "Even in spirit of " + QuantityWords.fixed(diluted.told().strength(), 0) + " % vol the dilution holds "
+                        + QuantityWords.fixed(diluted.load(), 1) + " times the oil that stays dissolved.",
+                "Solubilities are known to a factor of 1.6.",
+                "Make no dilution; make the essence for more batches, or weigh the oils.",
+                null,
+                Source.CLARITY_MODEL);
     }
 
     static Finding onMark(double dose, double wanted) {

@@ -44,7 +44,7 @@ record FilledEssence(Contents contents, double millilitres, double carrier) {
         return new FilledEssence(oils.plus(litre.times(litres)), volume, 1000.0 * litres);
     }
 
-    private static Contents oil(String name, double grams) {
+    static Contents oil(String name, double grams) {
         Contents oil = Contents.of(Substance.OIL, grams);
         EssentialOil known = EssentialOils.find(name);
         return known == null ? oil : oil.knowingOil(known.shares());

@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import org.stillroom.core.drops.OfficialDropper;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.MadeUp;
 import org.stillroom.core.plan.Slips;
@@ -25,6 +24,7 @@ import org.stillroom.planner.drops.WholeDrops;
 import org.stillroom.studio.recipefile.EssenceSheet;
 import org.stillroom.studio.usecase.HouseAmounts;
 import org.stillroom.studio.usecase.Impossible;
+import org.stillroom.studio.usecase.WeighDrops;
 
 /** Plans an essence in whole drops: how large to make it so that proportions, doses and drops come out even. */
 public final class PlanEssence {
@@ -52,7 +52,6 @@ public final class PlanEssence {
      * @param choices best first
      * @param manifold the essence for the fewest batches where one batch alone does not come out whole, or null
      * @param preDilution how to dose a single batch, or null where whole drops do without or no dilution comes nearer
-     * @param carrierDensity of the carrier, g/mL at 20 °C
      * @param findings what to know, what weighs most first
      */
     public record Found(
@@ -61,8 +60,7 @@ public final class PlanEssence {
             Essence asked,
             List<Made> choices,
             @Nullable Choice manifold,
-            @Nullable PreDilution preDilution,
-            double carrierDensity,
+            @Nullable Dilutions preDilution,
             List<Finding> findings) {
         public Found {
             choices = List.copyOf(choices);
@@ -71,11 +69,35 @@ public final class PlanEssence {
                     .toList();
         }
 
+        /** Returns what is read before the drops are: what stops it, and what is hardly meant. */
+        public List<Finding> before() {
+            return findings.stream().filter(Found::isFirst).toList();
+        }
+
+        /** Returns what else is to know. */
+        public List<Finding> after() {
+            return findings.stream().filter(finding -> !isFirst(finding)).toList();
+        }
+
+        private static boolean isFirst(Finding finding) {
+            return finding.severity() == Severity.STOP || Slips.isOpen(finding) || WeighDrops.isUnlikely(finding);
+        }
+
         /** Returns whether an oil of it must not go into a drink, so that it is neither put on the shelf nor handed on as a recipe. */
         public boolean isStopped() {
             return findings.stream().anyMatch(finding -> finding.severity() == Severity.STOP);
         }
     }
+
+    /**
+     * Oils that are diluted first.
+     *
+     * @param how which, and how they are counted
+     * @param isCarrier whether they are made up with the carrier; else with a stronger spirit, for in it they would not stay dissolved
+     * @param strength of what they are made up with, % vol at 20 °C
+     * @param density of it, g/mL at 20 °C
+     */
+    public record Dilutions(PreDilution how, boolean isCarrier, double strength, double density) {}
 
     /**
      * One way to make it.
@@ -133,8 +155,7 @@ public final class PlanEssence {
                     Source.BALANCE);
         }
         List<Choice> choices = WholeDrops.choices(asked, CHOICES);
-        double spiritDrop = OfficialDropper.gramsPerDrop(carrier);
-        PreDilution diluted = PreDilution.of(asked, spiritDrop);
+        Diluted diluted = Diluted.of(asked, carrier);
         if (choices.isEmpty() && diluted == null) {
             throw new Impossible(
                     "",
@@ -158,7 +179,13 @@ public final class PlanEssence {
         }
         Choice smallest = WholeDrops.smallest(asked);
         if (diluted != null) {
-            findings.add(EssenceFindings.dilutionByRule(spiritDrop));
+            findings.add(EssenceFindings.dilutionByRule(diluted.gramsPerDrop()));
+            if (!diluted.isCarrier()) {
+                findings.add(EssenceFindings.dilutedInStrong(diluted));
+            }
+            if (diluted.load() > 1.0) {
+                findings.add(EssenceFindings.dilutionNotClear(diluted));
+            }
         }
         return new Found(
                 sheet.title(),
@@ -166,8 +193,7 @@ public final class PlanEssence {
                 asked,
                 made,
                 smallest == null || smallest.batches() == 1 ? null : smallest,
-                diluted,
-                carrier.total() / 1000.0,
+                diluted == null ? null : diluted.told(),
                 findings);
     }
 

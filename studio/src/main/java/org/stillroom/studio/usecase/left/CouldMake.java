@@ -29,6 +29,7 @@ import org.stillroom.planner.shopping.Shopping;
 import org.stillroom.planner.shopping.ShoppingList;
 import org.stillroom.studio.usecase.SizeRecipe;
 import org.stillroom.studio.usecase.shelf.LotOnShelf;
+import org.stillroom.studio.usecase.shelf.ShelfLots;
 
 /**
  * A recipe that takes of what is left, in the size in which the first of its extracts is used up, or the largest that is wanted.
@@ -154,7 +155,7 @@ public record CouldMake(Candidate recipe, Plan plan, List<Use> uses, List<Shoppi
         Map<String, Ingredient> listed = new LinkedHashMap<>();
         recipe.ingredients().forEach(each -> listed.put(each.name(), each.withAtHand(null)));
         for (Line line : recipe.lines()) {
-            Stocked stocked = Stocked.named(line.use(), shelf);
+            Stocked stocked = Stocked.of(ShelfLots.ofLine(line, recipe, shelf));
             if (stocked != null) {
                 Ingredient used = stocked.usedAs(line.use());
                 listed.put(
@@ -223,12 +224,12 @@ public record CouldMake(Candidate recipe, Plan plan, List<Use> uses, List<Shoppi
     private static List<ShoppingList.Item> buy(Plan plan, List<LotOnShelf> shelf) {
         return Shopping.of(withAtHand(plan, shelf)).items().stream()
                 .filter(item -> item.boughtGrams() > 0.0 && item.ingredient().kind() != Kind.WATER)
-                .filter(item -> !isThereWithoutAmount(item.name(), shelf))
+                .filter(item -> !isThereWithoutAmount(item.ingredient().ingredient(), shelf))
                 .toList();
     }
 
-    private static boolean isThereWithoutAmount(String name, List<LotOnShelf> shelf) {
-        Stocked stocked = Stocked.named(name, shelf);
+    private static boolean isThereWithoutAmount(Ingredient ingredient, List<LotOnShelf> shelf) {
+        Stocked stocked = Stocked.of(ingredient, shelf);
         return stocked != null && stocked.grams().isEmpty();
     }
 
@@ -247,8 +248,8 @@ public record CouldMake(Candidate recipe, Plan plan, List<Use> uses, List<Shoppi
     }
 
     private static PlannedLine withAtHand(PlannedLine line, List<LotOnShelf> shelf) {
-        Stocked stocked = Stocked.named(line.name(), shelf);
         Resolved is = line.ingredient();
+        Stocked stocked = Stocked.of(is.ingredient(), shelf);
         Ingredient ingredient = is.ingredient().withAtHand(stocked == null ? null : stocked.atHand());
         return new PlannedLine(line.line(), is.described(ingredient), line.grams());
     }

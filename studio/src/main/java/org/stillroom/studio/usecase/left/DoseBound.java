@@ -48,7 +48,7 @@ record DoseBound(double gramsPerLitre, From from) {
         Resolved resolved = left.stocked().resolved();
         double oil = resolved.perGram().grams(Substance.OIL);
         return oil > 0.0
-                ? new DoseBound(Slips.mostOil(resolved.perGram()) / oil, From.OIL)
+                ? new DoseBound(Slips.mostOil(left.name(), resolved.perGram()) / oil, From.OIL)
                 : new DoseBound(Double.POSITIVE_INFINITY, From.NONE);
     }
 

@@ -31,9 +31,18 @@ record Stocked(String name, Resolved resolved, OptionalDouble grams, List<LotOnS
 
     /** Returns what there is under a name, or null when nothing can be taken under it. */
     static @Nullable Stocked named(String name, List<LotOnShelf> shelf) {
-        List<LotOnShelf> lots = ShelfLots.named(name, shelf).stream()
-                .filter(lot -> lot.ingredient() != null)
-                .toList();
+        return of(ShelfLots.named(name, shelf));
+    }
+
+    /** Returns what there is of an ingredient, or null when nothing can be taken for it. */
+    static @Nullable Stocked of(Ingredient ingredient, List<LotOnShelf> shelf) {
+        return of(ShelfLots.of(ingredient, shelf));
+    }
+
+    /** Returns what lots of one thing are together, or null when none of them is understood. */
+    static @Nullable Stocked of(List<LotOnShelf> all) {
+        List<LotOnShelf> lots =
+                all.stream().filter(lot -> lot.ingredient() != null).toList();
         if (lots.isEmpty()) {
             return null;
         }

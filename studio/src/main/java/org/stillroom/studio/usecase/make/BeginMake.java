@@ -109,7 +109,7 @@ public final class BeginMake {
             boolean ofStage = making.recipe().ingredients().stream()
                     .anyMatch(ingredient -> ingredient.name().equals(line.use()) && ingredient.from() != null);
             if (!ofStage) {
-                choices.putIfAbsent(line.use(), ShelfLots.named(line.use(), shelf));
+                choices.putIfAbsent(line.use(), ShelfLots.ofLine(line, making.recipe(), shelf));
             }
         }
     }

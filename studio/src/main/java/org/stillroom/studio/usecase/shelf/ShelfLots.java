@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.ingredient.Generics;
 import org.stillroom.core.ingredient.Ingredient;
@@ -102,18 +103,39 @@ public final class ShelfLots {
 
     /** Returns the lots that an ingredient of that name can be taken from, the one to use first at the front. */
     public static List<LotOnShelf> named(String name, List<LotOnShelf> lots) {
+        return available(lots, lot -> Generics.same(name, lot.name()));
+    }
+
+    /** Returns the lots that an ingredient can be taken from, the one to use first at the front. */
+    public static List<LotOnShelf> of(Ingredient ingredient, List<LotOnShelf> lots) {
+        return available(lots, lot -> {
+            Ingredient its = lot.ingredient();
+            return its == null ? Generics.same(ingredient.name(), lot.name()) : Generics.same(ingredient, its);
+        });
+    }
+
+    private static List<LotOnShelf> available(List<LotOnShelf> lots, Predicate<LotOnShelf> which) {
         return lots.stream()
                 .filter(LotOnShelf::isAvailable)
-                .filter(lot -> Generics.same(name, lot.name()))
+                .filter(which)
                 .sorted(TO_USE_FIRST)
                 .toList();
+    }
+
+    /** Returns the lots that a line of a recipe can be taken from, by what the recipe lists under its name. */
+    public static List<LotOnShelf> ofLine(Line line, Recipe recipe, List<LotOnShelf> lots) {
+        return recipe.ingredients().stream()
+                .filter(listed -> listed.name().equals(line.use()))
+                .findFirst()
+                .map(listed -> of(listed, lots))
+                .orElseGet(() -> named(line.use(), lots));
     }
 
     /** Returns, for each line of a recipe by the name that it uses, the lots that it can be taken from; maybe none. */
     public static Map<String, List<LotOnShelf>> forRecipe(Recipe recipe, List<LotOnShelf> lots) {
         Map<String, List<LotOnShelf>> choices = new LinkedHashMap<>();
         for (Line line : recipe.lines()) {
-            choices.put(line.use(), new ArrayList<>(named(line.use(), lots)));
+            choices.put(line.use(), new ArrayList<>(ofLine(line, recipe, lots)));
         }
         return choices;
     }

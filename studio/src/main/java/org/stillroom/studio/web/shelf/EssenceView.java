@@ -191,23 +191,26 @@ public record EssenceView(
 
     /** Returns each dilution in words, then how to dose with them; empty where nothing need be diluted. */
     public List<String> dilutions() {
-        PreDilution diluted = there().preDilution();
+        PlanEssence.Dilutions diluted = there().preDilution();
         List<String> said = new ArrayList<>();
         if (diluted != null) {
-            for (PreDilution.Dilution each : diluted.dilutions()) {
+            for (PreDilution.Dilution each : diluted.how().dilutions()) {
                 said.add(words.say(
                         "essence.dilute",
                         there().asked().oils().get(each.oil()).name(),
                         String.format(Locale.ROOT, "%d", 100 / each.oneIn()),
                         "" + each.drops(),
                         words.number(each.spirit(), 2),
-                        words.number(each.spirit() / there().carrierDensity(), 2),
-                        words.number(each.total(), 2)));
+                        words.number(each.spirit() / diluted.density(), 2),
+                        words.number(each.total(), 2),
+                        diluted.isCarrier()
+                                ? words.say("essence.theCarrier")
+                                : words.say("essence.strongSpirit", words.number(diluted.strength(), 0))));
             }
             said.add(words.say(
                     "essence.diluted",
-                    spelled(diluted.choice()),
-                    words.number(100.0 * diluted.choice().worstError(), 1)));
+                    spelled(diluted.how().choice()),
+                    words.number(100.0 * diluted.how().choice().worstError(), 1)));
         }
         return said;
     }

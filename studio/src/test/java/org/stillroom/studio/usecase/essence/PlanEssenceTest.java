@@ -60,7 +60,7 @@ class PlanEssenceTest {
                 .extracting(Finding::rule)
                 .containsExactly("concentrate", "drops-not-whole", "dilution-by-rule");
         assertThat(found.findings().get(1).message()).contains("13.01, 3.48, 2.48");
-        assertThat(Objects.requireNonNull(found.preDilution()).choice().batches())
+        assertThat(Objects.requireNonNull(found.preDilution()).how().choice().batches())
                 .isEqualTo(1);
         assertThat(Objects.requireNonNull(found.manifold()).drops()).containsExactly(26, 7, 5);
     }
@@ -71,7 +71,7 @@ class PlanEssenceTest {
         String little = example().replace("batch: 1 L", "batch: 50 ml").replace("tolerance:", "batches: 1\ntolerance:");
         PlanEssence.Found found = planned(little);
         assertThat(found.choices()).isEmpty();
-        PreDilution diluted = Objects.requireNonNull(found.preDilution());
+        PreDilution diluted = Objects.requireNonNull(found.preDilution()).how();
         assertThat(diluted.choice().toleranceKept()).isTrue();
         assertThat(found.findings())
                 .filteredOn(finding -> finding.rule().equals("drops-not-whole"))

@@ -64,6 +64,39 @@ class LeftoversTest {
         return Candidate.of(oil, Making.alone(((RecipeReading.Understood) reading).recipe()));
     }
 
+    /** What a recipe calls neutral spirit of 96 % stands on the shelf as spirit 96 %. */
+    @Test
+    void plainSpiritOfTheSameStrengthNeedNotBeBought() {
+        String text = """
+                stillroom: 1
+                title: Bay
+                target: {volume: 1 L, strength: 28 %}
+                ingredients:
+                  - {name: bay tincture, kind: tincture, strength: 60 %}
+                  - {name: neutral spirit, kind: spirit, strength: STRENGTH}
+                lines:
+                  - {use: bay tincture, dose: 20 ml/L}
+                  - {use: neutral spirit, amount: free}
+                  - {use: water, amount: make up}
+                """;
+        List<LotOnShelf> shelf = List.of(
+                BAY, Bottles.onShelf("4", "name", "spirit 96 %", "kind", "spirit", "strength", "96 %", "left", "5 L"));
+        assertThat(bought(text.replace("STRENGTH", "96 %"), shelf)).isEmpty();
+        assertThat(bought(text.replace("STRENGTH", "70 %"), shelf)).containsExactly("neutral spirit");
+    }
+
+    private static List<String> bought(String text, List<LotOnShelf> shelf) {
+        RecipeReading reading = new RecipeReader(OunceMeaning.US_FLUID).read(text);
+        Candidate recipe = Candidate.of("Bay", Making.alone(((RecipeReading.Understood) reading).recipe()));
+        return CouldMake.ranked(List.of(recipe), LeftOver.of(shelf, TODAY), shelf, 5000, Grounds.SHIPPED)
+                .could()
+                .get(0)
+                .buy()
+                .stream()
+                .map(ShoppingList.Item::name)
+                .toList();
+    }
+
     /** 21 CFR 189.180, sassafras; and 10 g/L of an oil of which 2 are plausible. */
     @Test
     void whatARuleStopsOrADoseIsAskedAboutIsNotOffered() {

@@ -367,7 +367,7 @@ class MakeTest {
                 ingredients:
                   - {name: laurel oil, kind: essential oil}
                 lines:
-                  - {use: laurel oil, amount: 2 g}
+                  - {use: laurel oil, amount: 1.5 g}
                   - {use: spirit 96 %, amount: make up}
                 """);
         String recipe = kitchen.saved("Bay liqueur", """
@@ -399,10 +399,10 @@ class MakeTest {
         LotSheet.Origin origin = Objects.requireNonNull(lot.sheet().origin());
         assertThat(origin.recipe()).isEqualTo(essence);
         assertThat(origin.revision()).isEqualTo(1);
-        assertThat(lot.sheet().fields().get("aroma")).startsWith("laurel oil 20.0");
+        assertThat(lot.sheet().fields().get("aroma")).startsWith("laurel oil 15.0");
         String strength = Objects.requireNonNull(lot.sheet().fields().get("strength"));
         assertThat(Double.parseDouble(strength.replace(" %", "")))
-                .isCloseTo(96.0 * (1.0 - 2.0 / 0.9 / 100.0), within(0.1)); // 2 g of oil of about 0.9 g/mL in 100 mL
+                .isCloseTo(96.0 * (1.0 - 1.5 / 0.9 / 100.0), within(0.1)); // 1.5 g of oil of about 0.9 g/mL in 100 mL
         List<LeftOver> left = LeftOver.of(
                 new ShelfLots(OunceMeaning.US_FLUID).of(kitchen.store.lots().all()), origin.made());
         assertThat(left).extracting(LeftOver::name).containsExactly("bay essence");
