@@ -274,6 +274,8 @@ class KnowledgeTest {
         assertThat(without).containsExactly("mint"); // peppermint or spearmint
         assertThat(none)
                 .containsExactlyInAnyOrder(
+                        "bitter lemon", // drinks, no plants
+                        "pastis",
                         "orange leaf",
                         "clementine",
                         "fennel seed",
