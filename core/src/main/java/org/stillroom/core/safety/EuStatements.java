@@ -121,7 +121,7 @@ final class EuStatements {
                 "eu-statement",
                 Severity.NOTE,
                 String.join("; ", names),
-                Place.EU.label(),
+                "",
                 ASK,
                 message,
                 howSure,
