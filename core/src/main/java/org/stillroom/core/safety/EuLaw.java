@@ -72,7 +72,8 @@ final class EuLaw {
                 .filter(each -> watched.counts(each.constituent()))
                 .mapToDouble(OilPart::part)
                 .sum();
-        boolean comesAlong = Stream.concat(Stream.of(line.words()), parts.stream().map(OilPart::name))
+        boolean comesAlong = Stream.concat(
+                        Stream.of(line.words()), parts.stream().map(OilPart::name))
                 .flatMap(name -> NamedPlants.of(name, drink.knowledge().plants()).plants().stream())
                 .anyMatch(plant -> plant.holds().stream().anyMatch(watched::covers));
         String name = watched.name();
@@ -81,15 +82,17 @@ final class EuLaw {
                     Severity.STOP,
                     line.name(),
                     "must not be added",
-                    "What it carries is nearly all " + name + ", and no plant is named that is known to bring it, so that it is"
-                            + " taken for " + name + " as such, which EU law forbids adding to any food.",
+                    "What it carries is nearly all " + name
+                            + ", and no plant is named that is known to bring it, so that it is" + " taken for " + name
+                            + " as such, which EU law forbids adding to any food.",
                     "Leave it out; of a natural extract, name the plant that it was made of (plant: …)."));
         } else if (part > 0.0 && !comesAlong) {
             findings.add(asSuch(
                     Severity.CAUTION,
                     line.name(),
                     "not known if as such",
-                    "It carries " + name + ", and no plant is named that is known to bring it: whether it was added as such,"
+                    "It carries " + name
+                            + ", and no plant is named that is known to bring it: whether it was added as such,"
                             + " which EU law forbids in any food, is not known.",
                     "Name the plant that it was made of (plant: …), and leave it out where " + name + " was added."));
         }

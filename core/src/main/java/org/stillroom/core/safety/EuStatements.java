@@ -95,14 +95,15 @@ final class EuStatements {
             if (!names.isEmpty()) {
                 findings.add(ask(
                         names,
-                        "Drinks and flavourings of such a name can hold " + row.of() + "; whether there is any in it, and"
-                                + " how much, is not known.",
+                        "Drinks and flavourings of such a name can hold " + row.of()
+                                + "; whether there is any in it, and" + " how much, is not known.",
                         "Look at its label or ask its maker, and say " + row.of() + " on yours where it holds any.",
                         "general knowledge, from memory"));
             }
         }
         List<String> open = drink.lines().stream()
-                .filter(line -> isMade(line.ingredient().kind()) && isBought(line) && Presence.isOpen(drink, line))
+                .filter(line -> isMade(line.ingredient().kind()) && !Sourness.isPlainSyrup(line))
+                .filter(line -> isBought(line) && Presence.isOpen(drink, line))
                 .map(PlannedLine::name)
                 .filter(name -> !named.contains(name))
                 .distinct()

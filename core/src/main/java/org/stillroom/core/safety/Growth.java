@@ -140,7 +140,8 @@ final class Growth {
         }
         plan.stages().stream()
                 .map(Plan.StagePlan::plan)
-                .filter(stage -> stage.liquid().total() > 0.0 && Yeast.in(stage.liquid()).strength() < Yeast.STOPS)
+                .filter(stage ->
+                        stage.liquid().total() > 0.0 && Yeast.in(stage.liquid()).strength() < Yeast.STOPS)
                 .forEach(stage -> mayBringYeast(stage, names));
     }
 

@@ -167,8 +167,7 @@ final class Portions {
         }
         NamedPlants plants =
                 Kernels.withoutStones(plants(ingredient.ingredient().plants()), line);
-        @Nullable Watched dissolved =
-                plants.plants().isEmpty() && !isPlant(ingredient.kind()) ? named(name) : null;
+        @Nullable Watched dissolved = plants.plants().isEmpty() && !isPlant(ingredient.kind()) ? named(name) : null;
         if (dissolved != null) {
             dissolved(ingredient, where, grams, dissolved);
         } else if (isPlant(ingredient.kind())) {

@@ -14,7 +14,10 @@ import org.stillroom.core.reference.Severity;
 /** What a label has to say of bought drinks, and substances that no food may hold as such. */
 class BoughtDrinksTest {
     private static Bench with(String name, Kind kind) {
-        return new Bench().strong("neutral spirit", Kind.SPIRIT, 40.0, 500.0).strong(name, kind, 20.0, 100.0);
+        Bench drink = new Bench().strong("neutral spirit", Kind.SPIRIT, 40.0, 500.0);
+        return kind == Kind.SYRUP
+                ? drink.holding(name, kind, Substance.SUCROSE, 50.0, 100.0)
+                : drink.strong(name, kind, 20.0, 100.0);
     }
 
     @ParameterizedTest
@@ -123,7 +126,12 @@ class BoughtDrinksTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"not fully denatured alcohol", "nicht nur vergällter Alkohol", "not for drinking denatured", "not denatured methanol"})
+    @CsvSource({
+        "not fully denatured alcohol",
+        "nicht nur vergällter Alkohol",
+        "not for drinking denatured",
+        "not denatured methanol"
+    })
     void anythingLessThanAClearNoStops(String name) {
         assertThat(with(name, Kind.SPIRIT).findings("wrong-alcohol"))
                 .anyMatch(finding -> finding.severity() == Severity.STOP);

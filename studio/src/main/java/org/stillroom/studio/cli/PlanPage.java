@@ -39,8 +39,7 @@ final class PlanPage {
     PlanPage(PlanAnswer answer, Page page) {
         this.answer = answer;
         this.page = page;
-        this.minding = Minding.of(
-                answer.worked().plan(), answer.worked().grounds());
+        this.minding = Minding.of(answer.worked().plan(), answer.worked().grounds());
     }
 
     void print() {
