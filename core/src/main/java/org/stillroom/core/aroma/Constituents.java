@@ -14,14 +14,15 @@ import org.stillroom.core.reference.Tables;
  * The aroma constituents that ship with the program.
  *
  * <p>A name that means several substances (thujone is alpha and beta) is no name of any of them; anethole means trans-anethole,
- * limonene means d-limonene, as in the trade. Sources stand beside each figure in the table.
+ * limonene means d-limonene, as in the trade. Sources stand beside each figure in the table; German names are from memory.
  */
 public final class Constituents {
     /** What is one thing with its parts, by CAS numbers: citral is geranial and neral together. */
     public static final Map<String, List<String>> WHOLES = Map.of("5392-40-5", List.of("141-27-5", "106-26-3"));
 
     private static final List<Constituent> ALL = read(Tables.open("aroma/constituents.csv"));
-    private static final Map<String, Constituent> BY_NAME = byName(ALL);
+    private static final Map<String, Constituent> BY_NAME =
+            withGerman(byName(ALL), Tables.open("aroma/german_constituents.csv"));
 
     private Constituents() {}
 
@@ -98,6 +99,22 @@ public final class Constituents {
             }
         }
         return place >= 4 && sum % 10 == cas.charAt(cas.length() - 1) - '0';
+    }
+
+    private static Map<String, Constituent> withGerman(Map<String, Constituent> byName, Table table) {
+        for (Table.Row row : table.rows()) {
+            Constituent constituent = byName.get(row.text("cas"));
+            if (constituent == null) {
+                throw row.fault("cas", "is no constituent");
+            }
+            for (String name : row.text("german").split(";", -1)) {
+                if (!constituent.equals(byName.getOrDefault(key(name), constituent))) {
+                    throw row.fault("german", "means another constituent: " + name);
+                }
+                byName.put(key(name), constituent);
+            }
+        }
+        return byName;
     }
 
     private static Map<String, Constituent> byName(List<Constituent> all) {

@@ -80,14 +80,14 @@ public record OilPart(String name, double part) {
         return Aroma.amountOf(oil.value());
     }
 
-    /** Returns the oil that the name means, or null when it means none that is known. */
+    /** Returns the oil that the name means, or null when it means a constituent or none that is known. */
     public @Nullable EssentialOil oil() {
-        return EssentialOils.find(name);
+        return constituent() == null ? EssentialOils.find(name) : null;
     }
 
-    /** Returns the constituent that the name means, or null when it means an oil or none that is known. */
+    /** Returns the constituent that the name means, or null when it means none: "Limonen" is limonene before it is limes. */
     public @Nullable Constituent constituent() {
-        return oil() == null ? Constituents.find(name) : null;
+        return Constituents.find(name);
     }
 
     /** Returns the parts that are known of it by CAS number, or by the name of a group; together at most 1. */

@@ -41,6 +41,11 @@ public record StatedStrength(double percent, double tolerance, LeftIn leftIn) {
         throw new IllegalStateException("label/eu_abv_tolerance.csv has no row of " + leftIn.row);
     }
 
+    /** Returns the same strength with how far a bottle may lie from it in the USA. */
+    public StatedStrength inUs() {
+        return new StatedStrength(percent, US_TOLERANCE, leftIn);
+    }
+
     /** Returns the least that the bottle may hold, % vol. */
     public double low() {
         return Math.max(0.0, percent - tolerance);

@@ -54,7 +54,10 @@ final class Amounts {
     private void add(Portion portion) {
         Watched substance = portion.substance();
         if (substance != null) {
-            if (watched.equals(substance) || watched.members().contains(substance.name())) {
+            boolean counts = watched.equals(substance) || watched.members().contains(substance.name());
+            if (counts && portion.form() == Portion.Form.AMOUNT_NOT_KNOWN) {
+                notKnownFrom.add(portion.where());
+            } else if (counts) {
                 @Nullable Salt salt = Salt.find(portion.name());
                 take(
                         portion,

@@ -3,7 +3,6 @@ package org.stillroom.core.safety;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import org.stillroom.core.aroma.CommonNames;
 import org.stillroom.core.extraction.Plant;
 import org.stillroom.core.extraction.Plants;
 import org.stillroom.core.ingredient.Kind;
@@ -60,7 +59,7 @@ final class Brought {
         Kind kind = line.ingredient().kind();
         return kind == Kind.DAIRY
                 || kind == Kind.EGG
-                || says(line.words(), PLANT_MILKS)
+                || TextWords.says(line.words(), PLANT_MILKS)
                 || AllergenWords.in(line.words(), knowledge.allergens()).stream()
                         .anyMatch(row ->
                                 row.says() == AllergenName.Says.CONTAINS && MILK_AND_EGG.contains(row.allergen()));
@@ -110,11 +109,5 @@ final class Brought {
         List<String> names = new ArrayList<>(List.of(Words.plain(plant.name())));
         plant.aliases().forEach(alias -> names.add(Words.plain(alias)));
         return names;
-    }
-
-    private static boolean says(String text, List<TextWords.Phrase> phrases) {
-        return TextWords.of(text).says(phrases)
-                || CommonNames.readings(text).stream()
-                        .anyMatch(reading -> TextWords.of(reading).says(phrases));
     }
 }

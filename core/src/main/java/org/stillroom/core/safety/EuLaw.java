@@ -3,13 +3,19 @@ package org.stillroom.core.safety;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.ingredient.OilPart;
+import org.stillroom.core.plan.PlannedLine;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Source;
 
 /** The rest of the EU's law on flavourings and statements that a liqueur meets. */
 final class EuLaw {
+    /** From so much of what it carries on, an extract is one substance with traces of others. Own judgement. */
+    private static final double NEARLY_ALL = 0.9;
+
     /** A spirit drink has at least so much, % vol. Source: Regulation (EU) 2019/787, article 2(c). */
     private static final double SPIRIT_DRINK = 15.0;
     /** Quinine as base, mg/kg. Source: Regulation (EU) 872/2012, FL-no 14.011, 14.152, 14.155. */
@@ -22,13 +28,6 @@ final class EuLaw {
     private static final double GLYCYRRHIZIC_ACID = 550.0;
 
     private static final double GLYCYRRHIZIC_ACID_WITHOUT_ALCOHOL = 50.0;
-    /** Glycyrrhizic acid from which liquorice is to be named, and is to be warned of, mg/L. Source: Regulation (EU) 1169/2011, Annex III 3. */
-    private static final double LIQUORICE_NAMED = 10.0;
-
-    private static final double LIQUORICE_WARNED = 300.0;
-    private static final double LIQUORICE_WARNED_WITHOUT_ALCOHOL = 50.0;
-    /** Caffeine above which it is to be said, mg/L. Source: the same, Annex III 4.1. */
-    private static final double CAFFEINE = 150.0;
 
     private static final Map<String, String> PLANTS_OF_ANNEX_IV = Map.of(
             "calamus", "calamus, tetraploid",
@@ -41,23 +40,76 @@ final class EuLaw {
 
     static List<Finding> notAsSuch(Drink drink, Serving serving) {
         List<Finding> findings = new ArrayList<>();
+        if (!serving.places().contains(Place.EU)) {
+            return findings;
+        }
         for (Portion portion : drink.portions()) {
             Watched substance = portion.substance();
-            if (substance != null && substance.asSuch() && serving.places().contains(Place.EU)) {
-                findings.add(new Finding(
-                        "eu-not-as-such",
+            if (substance != null && substance.asSuch()) {
+                findings.add(asSuch(
                         Severity.STOP,
                         portion.where(),
-                        Place.EU.label(),
                         "must not be added",
                         "EU law forbids adding " + substance.name() + " as such to any food.",
-                        "",
-                        "Leave it out; it may only come with a plant that holds it, within the maximum.",
-                        "none as such",
-                        Source.EU_1334_2008));
+                        "Leave it out; it may only come with a plant that holds it, within the maximum."));
+            }
+        }
+        List<Watched> none =
+                drink.knowledge().watched().stream().filter(Watched::asSuch).toList();
+        for (PlannedLine line : drink.lines()) {
+            if (line.ingredient().ingredient().from() == null
+                    && findings.stream().noneMatch(found -> found.where().contains(line.name()))) {
+                none.forEach(watched -> withoutItsPlant(line, watched, drink, findings));
             }
         }
         return findings;
+    }
+
+    /** What comes with a natural extract is not added as such; where no plant is named that brings it, nothing says that it does. */
+    private static void withoutItsPlant(PlannedLine line, Watched watched, Drink drink, List<Finding> findings) {
+        List<OilPart> parts = line.ingredient().oilParts();
+        double part = parts.stream()
+                .filter(each -> watched.counts(each.constituent()))
+                .mapToDouble(OilPart::part)
+                .sum();
+        boolean comesAlong = Stream.concat(
+                        Stream.of(line.words()), parts.stream().map(OilPart::name))
+                .flatMap(name -> NamedPlants.of(name, drink.knowledge().plants()).plants().stream())
+                .anyMatch(plant -> plant.holds().stream().anyMatch(watched::covers));
+        String name = watched.name();
+        if (part >= NEARLY_ALL && !comesAlong) {
+            findings.add(asSuch(
+                    Severity.STOP,
+                    line.name(),
+                    "must not be added",
+                    "What it carries is nearly all " + name
+                            + ", and no plant is named that is known to bring it, so that it is" + " taken for " + name
+                            + " as such, which EU law forbids adding to any food.",
+                    "Leave it out; of a natural extract, name the plant that it was made of (plant: …)."));
+        } else if (part > 0.0 && !comesAlong) {
+            findings.add(asSuch(
+                    Severity.CAUTION,
+                    line.name(),
+                    "not known if as such",
+                    "It carries " + name
+                            + ", and no plant is named that is known to bring it: whether it was added as such,"
+                            + " which EU law forbids in any food, is not known.",
+                    "Name the plant that it was made of (plant: …), and leave it out where " + name + " was added."));
+        }
+    }
+
+    private static Finding asSuch(Severity severity, String where, String verdict, String message, String remedy) {
+        return new Finding(
+                "eu-not-as-such",
+                severity,
+                where,
+                Place.EU.label(),
+                verdict,
+                message,
+                "",
+                remedy,
+                "none as such",
+                Source.EU_1334_2008);
     }
 
     static List<Finding> restrictedPlants(Drink drink, Serving serving) {
@@ -196,56 +248,5 @@ final class EuLaw {
         return drink.portions().stream()
                 .anyMatch(portion -> portion.substance() != null
                         && portion.substance().name().equals(name));
-    }
-
-    static List<Finding> statements(Drink drink, Serving serving) {
-        List<Finding> findings = new ArrayList<>();
-        if (!serving.places().contains(Place.EU)) {
-            return findings;
-        }
-        double warned = drink.isAlcoholic() ? LIQUORICE_WARNED : LIQUORICE_WARNED_WITHOUT_ALCOHOL;
-        @Nullable Amount liquorice = drink.amount("glycyrrhizic acid");
-        // The warning names liquorice, so that the shorter statement would say it twice.
-        if (isFrom(liquorice, warned)) {
-            statement(
-                    findings,
-                    liquorice,
-                    warned,
-                    "Contains liquorice – people suffering from hypertension should avoid excessive consumption");
-        } else {
-            statement(findings, liquorice, LIQUORICE_NAMED, "Contains liquorice");
-        }
-        statement(
-                findings,
-                drink.amount("caffeine"),
-                CAFFEINE,
-                "High caffeine content. Not recommended for children or" + " pregnant or breast-feeding women");
-        statement(findings, drink.amount("quinine"), 0.0, "flavouring: quinine");
-        return findings;
-    }
-
-    private static boolean isFrom(@Nullable Amount amount, double from) {
-        return amount != null && !(amount.isKnown() && amount.perLitre().most() < from);
-    }
-
-    private static void statement(List<Finding> findings, @Nullable Amount amount, double from, String words) {
-        if (amount == null || !isFrom(amount, from)) {
-            return;
-        }
-        boolean sure = amount.perLitre().least() >= from && !amount.from().isEmpty();
-        String since = from > 0.0 ? "from " + Range.figures(from) + " mg/L" : "at any amount";
-        findings.add(new Finding(
-                "eu-statement",
-                Severity.NOTE,
-                amount.where(),
-                Place.EU.label(),
-                sure ? "to be said" : "to be said unless shown otherwise",
-                amount.watched().name() + ": "
-                        + (amount.isKnown() ? amount.perLitre().told() + " mg/L" : "how much is not known")
-                        + "; the label says it " + since + ".",
-                Limit.howSure(amount),
-                "Write on the label: " + words + ".",
-                since,
-                Source.EU_1169_LABEL));
     }
 }

@@ -5,6 +5,8 @@ import java.util.List;
 import org.stillroom.core.ingredient.FattyOils;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.liquid.Substance;
+import org.stillroom.core.plan.Plan;
+import org.stillroom.core.plan.PlannedLine;
 import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
@@ -30,8 +32,8 @@ final class Growth {
     static List<Finding> judge(Drink drink, Serving serving) {
         List<Finding> findings = new ArrayList<>();
         Keeping keeping = Keeping.of(drink);
-        if (Keeping.canFerment(drink) && !drink.condition().isPasteurised()) {
-            findings.add(keeping.delle() < Yeast.DELLE_HOLDS ? ferments(drink, keeping) : likelyHeld(drink, keeping));
+        if (!drink.condition().isPasteurised()) {
+            ferments(drink, keeping, findings);
         }
         if (drink.condition().isPasteurised() && drink.strength() >= Keeping.HELD) {
             findings.add(needlessHeat(drink));
@@ -109,6 +111,56 @@ final class Growth {
                                 : keeping.days() > 14 ? "" : measure)
                         + again;
         };
+    }
+
+    private static void ferments(Drink drink, Keeping keeping, List<Finding> findings) {
+        boolean held = keeping.delle() >= Yeast.DELLE_HOLDS;
+        if (Keeping.canFerment(drink)) {
+            findings.add(held ? likelyHeld(drink, keeping) : ferments(drink, keeping));
+        } else if (!held && new Yeast(drink.strength(), Keeping.sugar(drink)).findsFood()) {
+            List<String> unknown = new ArrayList<>();
+            mayBringYeast(drink.plan(), unknown);
+            if (!unknown.isEmpty()) {
+                findings.add(mayFerment(drink, keeping, unknown));
+            }
+        }
+    }
+
+    /** Adds the lines of which nobody says whether they bring yeast; what steeped in spirit as strong as stops it brings none alive. */
+    private static void mayBringYeast(Plan plan, List<String> names) {
+        for (PlannedLine line : plan.lines()) {
+            boolean made = line.ingredient().ingredient().from() != null;
+            if (!made
+                    && line.grams() > 0.0
+                    && Handling.strength(line) < Yeast.STOPS
+                    && Brought.yeast(line) == Brought.YeastIn.NOT_KNOWN
+                    && !names.contains(line.name())) {
+                names.add(line.name());
+            }
+        }
+        plan.stages().stream()
+                .map(Plan.StagePlan::plan)
+                .filter(stage ->
+                        stage.liquid().total() > 0.0 && Yeast.in(stage.liquid()).strength() < Yeast.STOPS)
+                .forEach(stage -> mayBringYeast(stage, names));
+    }
+
+    private static Finding mayFerment(Drink drink, Keeping keeping, List<String> unknown) {
+        return new Finding(
+                NAME,
+                Severity.CAUTION,
+                String.join("; ", unknown),
+                "",
+                "not known if it can ferment",
+                at(drink) + "and " + QuantityWords.fixed(Keeping.sugar(drink), 0)
+                        + " g/L of sugar yeast can work, and a closed bottle can burst: whether this brings any is not known. "
+                        + QuantityWords.fixed(keeping.delle(), 0)
+                        + " units of Delle, from 78 on yeast is likely held, from memory.",
+                "below about 17 to 18 % vol by common practice, no source; the units from memory",
+                "Ask whether it was pasteurised. Keep the drink in the fridge, pasteurise it in closed bottles, or make it "
+                        + QuantityWords.plain(Yeast.STOPS) + " % vol or stronger.",
+                "18 % vol",
+                Source.DELLE);
     }
 
     private static Finding ferments(Drink drink, Keeping keeping) {

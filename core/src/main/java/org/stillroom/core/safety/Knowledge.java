@@ -22,6 +22,7 @@ import org.stillroom.core.reference.TableSet;
  * @param poisons plants to refuse or to check
  * @param cautions what follows from a name
  * @param textCautions what follows from the words of a step or a note
+ * @param boughtDrinks what bought drinks may hold that a label has to say
  * @param allergens what the name of a thing brings of allergens and sulphites
  * @param flashPoints ethanol with water
  * @param standardDrinks by country
@@ -41,6 +42,7 @@ public record Knowledge(
         List<Poison> poisons,
         List<NamedCaution> cautions,
         List<TextCaution> textCautions,
+        List<BoughtDrink> boughtDrinks,
         List<AllergenName> allergens,
         List<FlashPoint> flashPoints,
         List<StandardDrink> standardDrinks,
@@ -62,6 +64,7 @@ public record Knowledge(
         poisons = List.copyOf(poisons);
         cautions = List.copyOf(cautions);
         textCautions = List.copyOf(textCautions);
+        boughtDrinks = List.copyOf(boughtDrinks);
         allergens = List.copyOf(allergens);
         flashPoints = List.copyOf(flashPoints);
         standardDrinks = List.copyOf(standardDrinks);
@@ -196,6 +199,17 @@ public record Knowledge(
             String message,
             String remedy,
             RowStatus status) {}
+
+    /**
+     * Bought drinks and flavourings that may hold a watched substance.
+     *
+     * @param of what a label calls it
+     */
+    public record BoughtDrink(String watched, String of, List<TextWords.Phrase> names, RowStatus status) {
+        public BoughtDrink {
+            names = List.copyOf(names);
+        }
+    }
 
     /** The flash point of ethanol with water of a strength, % vol and °C. */
     public record FlashPoint(double strength, double celsius, RowStatus status) {}

@@ -41,6 +41,7 @@ final class KnowledgeTables {
                 open("toxic_plants").map(KnowledgeTables::poison),
                 open("cautions").map(KnowledgeTables::caution),
                 open("text_cautions").map(KnowledgeTables::textCaution),
+                open("bought_drinks").map(KnowledgeTables::boughtDrink),
                 open("allergens").map(KnowledgeTables::allergen),
                 open("ethanol_flash_points")
                         .map(row -> new Knowledge.FlashPoint(
@@ -245,6 +246,11 @@ final class KnowledgeTables {
                 row.text("message"),
                 row.text("remedy"),
                 RowStatus.of(row));
+    }
+
+    private static Knowledge.BoughtDrink boughtDrink(Table.Row row) {
+        return new Knowledge.BoughtDrink(
+                row.text("watched"), row.text("of"), TextCaution.phrases(row.text("names")), RowStatus.of(row));
     }
 
     private static AllergenName allergen(Table.Row row) {

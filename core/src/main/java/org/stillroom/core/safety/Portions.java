@@ -167,7 +167,10 @@ final class Portions {
         }
         NamedPlants plants =
                 Kernels.withoutStones(plants(ingredient.ingredient().plants()), line);
-        if (isPlant(ingredient.kind())) {
+        @Nullable Watched dissolved = plants.plants().isEmpty() && !isPlant(ingredient.kind()) ? named(name) : null;
+        if (dissolved != null) {
+            dissolved(ingredient, where, grams, dissolved);
+        } else if (isPlant(ingredient.kind())) {
             boolean fresh = ingredient.kind() == Kind.FRESH_PLANT;
             double dry = fresh ? 1.0 - ingredient.perGram().grams(Substance.WATER) : 1.0;
             add(where, ingredient, Portion.Form.PLANT, grams.times(Math.max(0.0, dry)), plants, null);
@@ -180,6 +183,35 @@ final class Portions {
         } else if (carries(ingredient.kind()) || bringsSome(ingredient, plants.plants()) || isNoTableSalt(ingredient)) {
             add(where, ingredient, Portion.Form.AMOUNT_NOT_KNOWN, Range.NOTHING, plants, null);
         }
+    }
+
+    /** "Coumarin in alcohol" is coumarin as such; where nobody says how much of it is dissolved, that is not known. */
+    private void dissolved(Resolved ingredient, String where, Range grams, Watched substance) {
+        double part = ingredient.oilParts().stream()
+                .filter(each -> substance.counts(each.constituent()))
+                .mapToDouble(OilPart::part)
+                .sum();
+        double oil = ingredient.perGram().grams(Substance.OIL);
+        add(
+                where,
+                ingredient,
+                oil > 0.0 ? Portion.Form.SUBSTANCE : Portion.Form.AMOUNT_NOT_KNOWN,
+                grams.times(oil * (part > 0.0 ? part : 1.0)),
+                NONE,
+                substance);
+    }
+
+    /** Returns the watched substance that is all a name says but for forms and qualities. */
+    private @Nullable Watched named(String name) {
+        for (String reading : Words.readings(name)) {
+            Words.Named<Watched> named = Words.read(reading, knowledge.watched(), Watched::names);
+            boolean alone = NameWords.of(named.rest()).stream()
+                    .allMatch(word -> NameWords.saysNothing(word) && !NameWords.isPart(word));
+            if (named.things().size() == 1 && alone) {
+                return named.things().get(0);
+            }
+        }
+        return null;
     }
 
     /** A fresh plant counts without its water, where its maker says that it was fresh; else it is taken for a dried one. */
@@ -298,7 +330,7 @@ final class Portions {
         @Nullable Salt salt = salts ? Salt.find(name) : null;
         @Nullable Constituent numbered = CAS.matcher(name.strip()).matches() ? Constituents.find(name.strip()) : null;
         for (Watched watched : knowledge.watched()) {
-            if (watched.names().contains(bare) || (numbered != null && watched.covers(numbered.name()))) {
+            if (watched.names().contains(bare) || watched.counts(numbered)) {
                 return new Pure(watched, new Range(1.0, 1.0));
             }
             if (salt != null && watched.name().equals(salt.watched())) {

@@ -70,7 +70,8 @@ final class Presence {
                                 || isOpen(drink, line));
     }
 
-    private static boolean isOpen(Drink drink, PlannedLine line) {
+    /** Returns whether what an ingredient is made of is not all told by its name. */
+    static boolean isOpen(Drink drink, PlannedLine line) {
         return switch (line.ingredient().kind()) {
             case SUGAR, HONEY, ACID, SALT, GLYCEROL, DAIRY, EGG, WATER -> false;
             case SPIRIT, WINE -> !isUnflavoured(line) && isOfUnknown(drink, line);

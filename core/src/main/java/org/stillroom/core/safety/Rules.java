@@ -39,7 +39,7 @@ public final class Rules {
                     OF_DRINKS,
                     "EU: the most of quinine, camphor, glycyrrhizic acid.",
                     EuLaw::useLimits),
-            new Rule("eu-statement", OF_DRINKS, "EU: statements on liquorice, caffeine, quinine.", EuLaw::statements),
+            new Rule("eu-statement", OF_DRINKS, "EU: statements on liquorice, caffeine, quinine.", EuStatements::judge),
             new Rule("us-prohibited", OF_ALL, "US: calamus, coumarin, tonka, safrole.", UsLaw::prohibited),
             new Rule("us-limit", OF_DRINKS, "US: thujone free, quinine, glycyrrhizin, prussic acid.", UsLaw::limits),
             new Rule(HouseRule.NAME, OF_ALL, "The rules of the maker's own house.", HouseRules::judge),

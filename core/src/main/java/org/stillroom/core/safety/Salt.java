@@ -24,6 +24,9 @@ record Salt(String name, String watched, List<String> names, Range base) {
     private static final List<String> GRADES =
             List.of("bp", "usp", "ph", "eur", "dab", "anhydrous", "wasserfrei", "rein", "pur");
 
+    /** Words by which a salt is dissolved in nobody knows how much. */
+    private static final List<String> DISSOLVED = List.of("solution", "liquid");
+
     Salt {
         names = List.copyOf(names);
     }
@@ -48,7 +51,9 @@ record Salt(String name, String watched, List<String> names, Range base) {
     static @Nullable Salt find(String name) {
         Words.Named<Salt> named = Words.read(Words.plain(name), ALL, Salt::names);
         for (String word : named.rest().replace("|", " ").strip().split("\\s+", -1)) {
-            if (!word.isEmpty() && !GRADES.contains(word) && !NameWords.saysNothing(NameWords.single(word))) {
+            String single = NameWords.single(word);
+            boolean grade = GRADES.contains(word) || NameWords.saysNothing(single);
+            if (DISSOLVED.contains(single) || (!word.isEmpty() && !grade)) {
                 return null;
             }
         }

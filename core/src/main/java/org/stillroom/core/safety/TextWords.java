@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import org.stillroom.core.aroma.CommonNames;
 
 /**
  * What makers write in sentences, as words: small letters, umlauts and accents spelt out, and where a clause ends.
@@ -102,6 +103,13 @@ final class TextWords {
             words.add(new Word(word.toString(), clause));
             word.setLength(0);
         }
+    }
+
+    /** Returns whether a text says one of the phrases as it was written, in English, or by a botanical name. */
+    static boolean says(String text, List<Phrase> phrases) {
+        return of(text).says(phrases)
+                || CommonNames.readings(text).stream()
+                        .anyMatch(reading -> of(reading).says(phrases));
     }
 
     /** Returns whether one of the phrases stands in it and is not denied. */

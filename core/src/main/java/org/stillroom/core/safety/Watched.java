@@ -3,6 +3,9 @@ package org.stillroom.core.safety;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.stillroom.core.aroma.Constituent;
+import org.stillroom.core.aroma.Materials;
 
 /**
  * A substance, or a sum of substances, that is watched for.
@@ -31,6 +34,12 @@ public record Watched(String name, List<String> members, List<String> otherNames
     /** Returns whether the name, as plants list what they hold, is this substance or a member of it. */
     boolean covers(String held) {
         return name.equals(held) || members.contains(held);
+    }
+
+    /** Returns whether a constituent counts into it. */
+    boolean counts(@Nullable Constituent constituent) {
+        return constituent != null
+                && members.stream().anyMatch(member -> constituent.cas().equals(Materials.keyOf(member)));
     }
 
     /** Returns whether law or a grave reason asks for it, so that not knowing how much there is counts in every plan. */

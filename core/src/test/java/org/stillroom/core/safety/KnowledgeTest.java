@@ -112,11 +112,16 @@ class KnowledgeTest {
                         "- of activated charcoal, butterfly pea with medicines",
                         "- of kava, kratom, khat, blue lotus",
                         "- of untreated citrus wax and pesticide",
+                        "- of cinnabar, realgar, orpiment, Spanish fly, toad venom",
                         // parts of plants that are eaten otherwise
                         "Prunus of cherry laurel, apricot and peach kernels, bitter almond",
                         "Sambucus nigra of elderberry, raw; dwarf elder",
                         "Solanum of green potato, tomato leaf, rhubarb leaf",
                         "Rheum of green potato, tomato leaf, rhubarb leaf",
+                        "Prunus dulcis of green almond",
+                        "Papaver somniferum of coca, cannabis, opium poppy",
+                        "Lupinus albus of lupin seed",
+                        "Annona muricata of soursop leaf and seed",
                         "Robinia pseudoacacia of black locust bark and leaves",
                         "Sassafras albidum of sassafras root bark");
     }
@@ -274,6 +279,9 @@ class KnowledgeTest {
         assertThat(without).containsExactly("mint"); // peppermint or spearmint
         assertThat(none)
                 .containsExactlyInAnyOrder(
+                        "bitter lemon", // drinks, no plants
+                        "pastis",
+                        "teaberry",
                         "orange leaf",
                         "clementine",
                         "fennel seed",

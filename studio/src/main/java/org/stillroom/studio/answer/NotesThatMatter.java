@@ -18,6 +18,7 @@ public final class NotesThatMatter {
             "above low-risk guidance",
             "to be said",
             "to be said unless shown otherwise",
+            "not known: ask",
             "sulphites not known",
             "allergens not known",
             "keep it cold",

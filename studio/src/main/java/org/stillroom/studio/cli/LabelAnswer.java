@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.label.Duty;
 import org.stillroom.core.label.LegalClass;
@@ -52,8 +53,7 @@ record LabelAnswer(TellLabel.Found found, @Nullable Path written) implements Ans
         }
         StatedStrength strength = found.strength();
         page.heading(found.title() + ": " + Figure.decimals(strength.percent(), 1) + " % vol on the label");
-        page.paragraph("The bottle may hold " + Figure.decimals(strength.low(), 1) + " to "
-                + Figure.decimals(strength.high(), 1) + " % vol.");
+        page.paragraph("The bottle may hold " + range(strength) + mayHoldInUs(strength) + ".");
         if (!found.against().isEmpty()) {
             page.blank();
             page.heading("What speaks against it as a drink");
@@ -188,6 +188,20 @@ record LabelAnswer(TellLabel.Found found, @Nullable Path written) implements Ans
                 Figure.decimals(found.bottleMillilitres(), 0),
                 "mL, " + lawful(Market.EU) + ", " + lawful(Market.US));
         return table;
+    }
+
+    private static String range(StatedStrength strength) {
+        return Figure.decimals(strength.low(), 1) + " to " + Figure.decimals(strength.high(), 1) + " % vol";
+    }
+
+    /** Where the law of both places is told, both are, unless they say the same. */
+    private String mayHoldInUs(StatedStrength strength) {
+        StatedStrength inUs = strength.inUs();
+        boolean both = Stream.of(Market.values())
+                .allMatch(place -> found.statements().stream().anyMatch(each -> each.market() == place));
+        return both && inUs.tolerance() != strength.tolerance()
+                ? " in the EU, " + range(inUs) + " in the USA (27 CFR 5.65, from memory)"
+                : "";
     }
 
     private String lawful(Market market) {

@@ -3,6 +3,7 @@ package org.stillroom.studio.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.ingredient.CarriedPlant;
 import org.stillroom.core.ingredient.DoseUnits;
@@ -27,16 +28,19 @@ import org.stillroom.planner.marks.Measured;
 import org.stillroom.planner.marks.MeasuredLine;
 import org.stillroom.planner.shopping.Money;
 import org.stillroom.planner.shopping.ShoppingList;
+import org.stillroom.studio.usecase.Minding;
 import org.stillroom.studio.usecase.WorkedPlan;
 
 /** A plan for a person: what to take, what it will be and how sure, what to do, what to know. */
 final class PlanPage {
     private final PlanAnswer answer;
     private final Page page;
+    private final Minding minding;
 
     PlanPage(PlanAnswer answer, Page page) {
         this.answer = answer;
         this.page = page;
+        this.minding = Minding.of(answer.worked().plan(), answer.worked().grounds());
     }
 
     void print() {
@@ -44,7 +48,7 @@ final class PlanPage {
         for (WorkedPlan.WorkedStage stage : answer.worked().stages()) {
             stage(stage);
         }
-        plan(answer.worked());
+        plan(answer.worked(), null);
         if (answer.exploration() != null) {
             exploration(answer.exploration());
         }
@@ -82,7 +86,7 @@ final class PlanPage {
     private void stage(WorkedPlan.WorkedStage stage) {
         Plan plan = stage.worked().plan();
         page.paragraph("First make " + stage.stage().ingredient() + ":");
-        plan(stage.worked());
+        plan(stage.worked(), stage.stage().ingredient());
         Typed<Wait> rest = plan.recipe().rest();
         Typed<Loss> loss = plan.recipe().loss();
         page.blank();
@@ -97,7 +101,8 @@ final class PlanPage {
         page.blank();
     }
 
-    private void plan(WorkedPlan worked) {
+    /** @param stage name under which what is made is used, or null for the recipe itself */
+    private void plan(WorkedPlan worked, @Nullable String stage) {
         page.heading(worked.plan().recipe().title());
         for (Finding finding : worked.findings()) {
             if (finding.severity() == Severity.STOP) {
@@ -115,7 +120,7 @@ final class PlanPage {
         page.blank();
         figures(worked);
         page.blank();
-        steps(worked.steps());
+        steps(worked.steps(), stage);
     }
 
     private void amounts(WorkedPlan worked) {
@@ -295,13 +300,25 @@ final class PlanPage {
                 + " mL. Mixing shrinks it by " + Figure.decimals(worked.blend().contraction(), 0) + " mL.");
     }
 
-    private void steps(List<MixingStep> steps) {
+    private void steps(List<MixingStep> steps, @Nullable String stage) {
         page.heading("Steps");
         int number = 1;
+        int own = 0;
         for (MixingStep step : steps) {
-            page.paragraph(number + ". " + step.what() + (step.why().isEmpty() ? "" : " (" + step.why() + ")"));
+            own += step.act() == MixingStep.Act.OWN ? 1 : 0;
+            page.paragraph(number + ". " + step.what() + (step.why().isEmpty() ? "" : " (" + step.why() + ")")
+                    + (step.act() == MixingStep.Act.OWN ? toMind(stage, own) : ""));
             number++;
         }
+    }
+
+    /** What is done is warned of where it is read; the whole of it stands below. */
+    private String toMind(@Nullable String stage, int ownStep) {
+        String verdicts = minding.ofOwnStep(stage, ownStep).stream()
+                .map(Finding::verdict)
+                .distinct()
+                .collect(Collectors.joining(", "));
+        return verdicts.isEmpty() ? "" : " To mind: " + verdicts + ".";
     }
 
     private void exploration(Exploration exploration) {

@@ -35,6 +35,8 @@ public record OilAnalysis(List<Part> parts, double percent, List<LineProblem> pr
 
     private static final Pattern SHARE = Pattern.compile("([<≤~]?)\\s*(\\d{1,3}(?:[.,]\\d+)?)\\s*%?");
     private static final Pattern CAS = Pattern.compile("\\d{2,7}-\\d{2}-\\d");
+    private static final Pattern LOCANT = Pattern.compile("\\d");
+    private static final Pattern BEHIND_LOCANT = Pattern.compile("\\d-\\p{L}.*");
     private static final Set<String> TRACES = Set.of("tr", "tr.", "trace", "traces", "spur", "spuren", "nd", "n.d.");
     private static final Map<String, Column> COLUMNS = Map.ofEntries(
             Map.entry("constituent", Column.NAME),
@@ -199,8 +201,9 @@ public record OilAnalysis(List<Part> parts, double percent, List<LineProblem> pr
             String name = "";
             String cas = "";
             String share = "";
-            for (int i = 0; i < row.cells().size(); i++) {
-                String cell = row.cells().get(i).strip();
+            List<String> cells = withLocants(row.cells());
+            for (int i = 0; i < cells.size(); i++) {
+                String cell = cells.get(i).strip();
                 Column column = columns.isEmpty() ? guess(cell) : i < columns.size() ? columns.get(i) : null;
                 if (column == null || cell.isEmpty()) {
                     continue;
@@ -212,6 +215,22 @@ public record OilAnalysis(List<Part> parts, double percent, List<LineProblem> pr
                 }
             }
             part(row.line(), name, cas, share);
+        }
+
+        /** "1,8-cineole" holds a comma that parts no columns. */
+        private static List<String> withLocants(List<String> cells) {
+            List<String> joined = new ArrayList<>();
+            for (String cell : cells) {
+                int last = joined.size() - 1;
+                if (last >= 0
+                        && LOCANT.matcher(joined.get(last).strip()).matches()
+                        && BEHIND_LOCANT.matcher(cell.strip()).matches()) {
+                    joined.set(last, joined.get(last).strip() + "," + cell.strip());
+                } else {
+                    joined.add(cell);
+                }
+            }
+            return joined;
         }
 
         private static Column guess(String cell) {

@@ -477,7 +477,7 @@ class FlavourCommandsTest {
                   - {use: water, amount: free}
                 """);
         assertThat(rules(Desk.ask("notes " + plain).json())).containsExactly("no-notes");
-        Path slip = Files.writeString(folder.resolve("slip.csv"), "limonen,90\n");
+        Path slip = Files.writeString(folder.resolve("slip.csv"), "limonnen,90\n");
         assertThat(Desk.type("notes ../examples/quince-and-bay.yaml --analysis caraway~oil=" + slip)
                         .err())
                 .contains("take the line out")

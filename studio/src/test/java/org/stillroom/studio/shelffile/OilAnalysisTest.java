@@ -25,11 +25,23 @@ class OilAnalysisTest {
     @Test
     void unknownNamesDoublesSlipsAndWrongSumsAreToldLineByLineAllAtOnce() {
         OilAnalysis analysis = OilAnalysis.read(
-                "name;percent\nlimonene;70\nlimonen;2\nd-limonene;20\nlinalool;much\nlinalyl acetate;80\n");
+                "name;percent\nlimonene;70\nlimonnen;2\nd-limonene;20\nlinalool;much\nlinalyl acetate;80\n");
         assertThat(analysis.problems())
                 .extracting(problem -> problem.line() + " " + problem.finding().rule())
                 .containsExactly(
                         "3 constituent-not-known", "4 analysis-twice", "5 analysis-share", "0 analysis-beyond-whole");
+    }
+
+    @Test
+    void constituentsAreKnownInGermanAndACommaOfANamePartsNoColumns() {
+        OilAnalysis german = OilAnalysis.read("Bestandteil;Anteil\nLimonen;30\nβ-Pinen;5\nZimtaldehyd;1\nKampfer;2\n");
+        assertThat(german.problems()).isEmpty();
+        assertThat(german.shares()).containsOnlyKeys("5989-27-5", "127-91-3", "14371-10-9", "76-22-2");
+        for (String table : new String[] {"constituent,percent\n1,8-cineole,45\n", "1,8-Cineol,45 %\n"}) {
+            OilAnalysis cineole = OilAnalysis.read(table);
+            assertThat(cineole.problems()).isEmpty();
+            assertThat(cineole.shares()).isEqualTo(Map.of("470-82-6", 0.45));
+        }
     }
 
     @Test
