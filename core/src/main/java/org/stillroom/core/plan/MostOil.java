@@ -19,7 +19,7 @@ import org.stillroom.core.tasting.Note;
  * the dose is looked at of which one constituent surely stands {@value #TIMES} times over its odour threshold in water, by its least
  * content and its highest threshold: that dose says how strong an oil is, but thresholds are known to a decade at best, so that the
  * most is the geometric middle between it and the bound of the class. The number of times is own judgement too: by it 0.2 g/L of
- * juniper pass and 0.1 g/L of rose are asked.
+ * juniper pass and 0.1 g/L of rose are asked. Below {@link #LEAST} no oil is asked about.
  *
  * @param gramsPerLitre infinite for what carries no oil
  * @param surest the constituent that most surely stands above its threshold, in a drink with 1 g/L of the oil; null where none does
@@ -34,6 +34,9 @@ record MostOil(double gramsPerLitre, @Nullable Note surest) {
 
     /** So often over its threshold stands what makes an oil a strong one. Own judgement. */
     static final int TIMES = 250;
+
+    /** So much, some three drops, is asked about of no oil, g/L. Own judgement. */
+    static final double LEAST = 0.06;
 
     private static final double A_GRAM = 1000.0;
 
@@ -57,8 +60,9 @@ record MostOil(double gramsPerLitre, @Nullable Note surest) {
         double ofClass = ofClass(parts);
         boolean leads = ofClass > OF_OTHERS
                 && List.of(ANETHOLE, LIMONENE).contains(notes.get(0).cas());
-        double most =
-                surest == null || leads ? ofClass : Math.min(ofClass, Math.sqrt(ofClass * TIMES / surest.least()));
+        double most = surest == null || leads
+                ? ofClass
+                : Math.min(ofClass, Math.max(LEAST, Math.sqrt(ofClass * TIMES / surest.least())));
         return new MostOil(most, surest);
     }
 
