@@ -55,10 +55,10 @@ record MostOil(double gramsPerLitre, @Nullable Note surest) {
                 .max(Comparator.comparingDouble(Note::least))
                 .orElse(null);
         double ofClass = ofClass(parts);
-        boolean leads = ofClass > OF_OTHERS && List.of(ANETHOLE, LIMONENE).contains(notes.get(0).cas());
-        double most = surest == null || leads
-                ? ofClass
-                : Math.min(ofClass, Math.sqrt(ofClass * TIMES / surest.least()));
+        boolean leads = ofClass > OF_OTHERS
+                && List.of(ANETHOLE, LIMONENE).contains(notes.get(0).cas());
+        double most =
+                surest == null || leads ? ofClass : Math.min(ofClass, Math.sqrt(ofClass * TIMES / surest.least()));
         return new MostOil(most, surest);
     }
 
@@ -70,7 +70,8 @@ record MostOil(double gramsPerLitre, @Nullable Note surest) {
     }
 
     /** Returns that constituent in a drink with so much of the oil per litre, or null. */
-    @Nullable Note surest(double perLitre) {
+    @Nullable
+    Note surest(double perLitre) {
         return surest == null
                 ? null
                 : new Note(

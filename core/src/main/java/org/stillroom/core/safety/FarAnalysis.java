@@ -101,9 +101,9 @@ public final class FarAnalysis {
     /** Citral is geranial and neral, whichever of them the tables name. */
     private static boolean isNamedOtherwise(String key, Set<String> tabled) {
         return Constituents.WHOLES.entrySet().stream()
-                .anyMatch(whole -> (whole.getKey().equals(key)
-                                && whole.getValue().stream().anyMatch(tabled::contains))
-                        || (whole.getValue().contains(key) && tabled.contains(whole.getKey())));
+                .anyMatch(whole ->
+                        (whole.getKey().equals(key) && whole.getValue().stream().anyMatch(tabled::contains))
+                                || (whole.getValue().contains(key) && tabled.contains(whole.getKey())));
     }
 
     /** What is said to be none or traces is meant so: no slip of units writes it. */
@@ -128,7 +128,8 @@ public final class FarAnalysis {
         double sum = 100.0 * most.values().stream().mapToDouble(each -> each).sum();
         double usual = 100.0
                 * most.keySet().stream()
-                        .mapToDouble(key -> tabled.getOrDefault(key, Range.NOTHING).least())
+                        .mapToDouble(
+                                key -> tabled.getOrDefault(key, Range.NOTHING).least())
                         .sum();
         if (!(sum > 0.0 && sum <= WHOLE_AS_FRACTION * (1.0 + 1e-9) && usual > 10.0 * sum)) {
             return null;

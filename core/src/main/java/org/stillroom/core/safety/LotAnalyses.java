@@ -98,9 +98,7 @@ public final class LotAnalyses {
     /** Returns the least and most part of an ingredient's oil, 0 to 1, that its lots have by their analyses; empty where none has one. */
     public Map<String, Span> oil(String ingredient) {
         Map<String, Span> spans = new TreeMap<>();
-        of(ingredient)
-                .parts()
-                .forEach((key, range) -> spans.put(key, new Span(range.least(), range.most())));
+        of(ingredient).parts().forEach((key, range) -> spans.put(key, new Span(range.least(), range.most())));
         return spans;
     }
 

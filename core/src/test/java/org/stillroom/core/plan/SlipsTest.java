@@ -73,7 +73,8 @@ class SlipsTest {
         Material.Analysis rose =
                 requireNonNull(requireNonNull(Materials.find("rose")).analysis());
         double least = requireNonNull(rose.percent().get(CITRONELLOL)).low() / 100.0;
-        double over = 1e6 * least
+        double over = 1e6
+                * least
                 / requireNonNull(OdourThreshold.of(CITRONELLOL, 0.0)).high();
         Finding asked = Slips.ofDose("rose oil", null, 1.0).orElseThrow();
         assertThat(asked.message())

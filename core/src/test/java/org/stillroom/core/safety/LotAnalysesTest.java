@@ -248,8 +248,8 @@ class LotAnalysesTest {
     @Test
     void aTinySumIsAskedWhetherItIsOfFractions() {
         assertThat(FarAnalysis.asFractions("sage oil", List.of(parts("alpha-thujone,0.25\nbeta-thujone,0.05"))))
-                .satisfies(finding ->
-                        assertThat(Objects.requireNonNull(finding).message()).contains("0.300 %", "21.0 %", "fractions"));
+                .satisfies(finding -> assertThat(Objects.requireNonNull(finding).message())
+                        .contains("0.300 %", "21.0 %", "fractions"));
         assertThat(FarAnalysis.asFractions("sage oil", List.of(parts("alpha-thujone,25\nbeta-thujone,5"))))
                 .isNull();
         assertThat(FarAnalysis.asFractions("moon dust oil", List.of(parts("linalool,0.3"))))
