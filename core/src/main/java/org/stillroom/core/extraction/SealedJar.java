@@ -45,6 +45,11 @@ public final class SealedJar {
         return new Estimate(bar(x, celsius, EMPTY), 0.5 * (fuller - emptier));
     }
 
+    /** Returns the temperature at which a spirit boils in the open at sea level, °C. */
+    public static double boilsAt(Contents spirit) {
+        return Vapour.over(ethanol(spirit)).kelvin() - ZERO_CELSIUS;
+    }
+
     private static double bar(double x, double celsius, double empty) {
         double room = empty - GROWTH * (celsius - CLOSED_AT) * (1.0 - empty);
         double air = (Vapour.PRESSURE - Vapour.pressure(x, CLOSED_AT + ZERO_CELSIUS))

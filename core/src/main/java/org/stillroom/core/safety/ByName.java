@@ -44,6 +44,17 @@ public final class ByName {
                         .toList();
     }
 
+    /** Returns what is said of kernels, stones, seeds and leaves that set hydrogen cyanide free; nothing where it is none of them. */
+    public static List<Finding> ofKernels(Ingredient ingredient, Grounds grounds) {
+        Drink drink = drink(plain(ingredient), ANY, grounds);
+        return drink == null
+                ? List.of()
+                : Kernels.judge(drink, Serving.USUAL).stream()
+                        .filter(finding -> finding.rule().equals(Kernels.NAME))
+                        .map(finding -> finding.at(ingredient.name()))
+                        .toList();
+    }
+
     /** Leaves out how much of it there is, where it came from and what it cost. */
     private static Ingredient plain(Ingredient of) {
         return new Ingredient(

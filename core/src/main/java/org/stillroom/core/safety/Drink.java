@@ -69,6 +69,10 @@ public final class Drink {
         return known == null ? plan.recipe().condition() : known;
     }
 
+    LotAnalyses analyses() {
+        return grounds.analyses();
+    }
+
     HouseRules houseRules() {
         return grounds.house();
     }

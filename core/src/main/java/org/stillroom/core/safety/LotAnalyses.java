@@ -12,7 +12,8 @@ import org.stillroom.core.quantity.Span;
  * What suppliers' analyses of lots say of the oils in a recipe, by the name of the ingredient.
  *
  * <p>An analysis speaks for what it lists and for nothing else: what it leaves out stays within the range of the tables, or not
- * known. Where several bottles can be taken, only what the analyses of all of them list is counted, from the least to the most.
+ * known. Where several bottles can be taken, only what the analyses of all of them list is counted, from the least to the most. Where
+ * anything in it lies far from the tables of such an oil ({@link FarAnalysis}), of all that it lists the more adverse of both counts.
  */
 public final class LotAnalyses {
     /** No lot was analysed. */
@@ -24,10 +25,34 @@ public final class LotAnalyses {
     /** What is listed as none or as traces counts as up to so much of the oil. From memory: what certificates call traces. */
     private static final double TRACE = 0.001;
 
-    private final Map<String, Map<String, Range>> parts = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+    private final Map<String, Oil> oils = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
 
     private LotAnalyses(Map<String, List<Map<String, Double>>> lots) {
-        lots.forEach((ingredient, analyses) -> parts.put(ingredient.strip(), together(analyses)));
+        lots.forEach((ingredient, analyses) -> oils.put(ingredient.strip(), oil(ingredient, together(analyses))));
+    }
+
+    /**
+     * One oil.
+     *
+     * @param parts as they count, 0 to 1
+     * @param doubted what its analysis says far from the tables, as it says it
+     */
+    private record Oil(Map<String, Range> parts, Map<String, Range> doubted) {
+        static final Oil NONE = new Oil(Map.of(), Map.of());
+    }
+
+    private static Oil oil(String ingredient, Map<String, Range> listed) {
+        if (listed.isEmpty()) {
+            return Oil.NONE;
+        }
+        Map<String, Range> tabled = FarAnalysis.tabled(ingredient);
+        Map<String, Range> doubted = FarAnalysis.far(ingredient, listed);
+        if (doubted.isEmpty()) {
+            return new Oil(listed, doubted);
+        }
+        Map<String, Range> adverse = new LinkedHashMap<>();
+        listed.forEach((key, part) -> adverse.put(key, FarAnalysis.hull(part, tabled.getOrDefault(key, part))));
+        return new Oil(adverse, doubted);
     }
 
     /**
@@ -60,8 +85,8 @@ public final class LotAnalyses {
     /** Returns these analyses, those of others in place of ours where both name an ingredient. */
     public LotAnalyses and(LotAnalyses others) {
         LotAnalyses both = new LotAnalyses(Map.of());
-        both.parts.putAll(parts);
-        both.parts.putAll(others.parts);
+        both.oils.putAll(oils);
+        both.oils.putAll(others.oils);
         return both;
     }
 
@@ -73,16 +98,28 @@ public final class LotAnalyses {
     /** Returns the least and most part of an ingredient's oil, 0 to 1, that its lots have by their analyses; empty where none has one. */
     public Map<String, Span> oil(String ingredient) {
         Map<String, Span> spans = new TreeMap<>();
-        parts.getOrDefault(ingredient.strip(), Map.of())
-                .forEach((key, range) -> spans.put(key, new Span(range.least(), range.most())));
+        of(ingredient).parts().forEach((key, range) -> spans.put(key, new Span(range.least(), range.most())));
         return spans;
     }
 
     /** Returns what part of an oil a constituent is by its analysis, 0 to 1, or null where no analysis lists it. */
     @Nullable
     Range part(String ingredient, String constituent) {
-        Map<String, Range> own = parts.get(ingredient.strip());
         String key = Materials.keyOf(constituent);
-        return own == null || key == null ? null : own.get(key);
+        return key == null ? null : of(ingredient).parts().get(key);
+    }
+
+    /** Returns what the analyses of an ingredient's lots say far from the tables, parts of 1; empty where nothing is. */
+    Map<String, Range> doubted(String ingredient) {
+        return of(ingredient).doubted();
+    }
+
+    private Oil of(String ingredient) {
+        return oils.getOrDefault(ingredient.strip(), Oil.NONE);
+    }
+
+    /** Returns whether a part is what an analysis calls none or traces. */
+    static boolean isTrace(Range part) {
+        return part.least() == 0.0 && part.most() == TRACE;
     }
 }

@@ -91,7 +91,7 @@ final class NotForDrinking {
                 row.status().mayClear() ? "" : "general knowledge, from memory; on the cautious side",
                 row.stops()
                         ? "Leave it out. Use the herb where it is allowed, or another plant."
-                        : "Keep to the limits below, and to a lot whose analysis you have.",
+                        : "Keep to the limits of law, and to a lot whose analysis you have.",
                 null,
                 Sources.blocked(row.status()));
     }

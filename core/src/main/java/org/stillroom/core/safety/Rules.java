@@ -27,6 +27,11 @@ public final class Rules {
             new Rule("allergens", OF_ALL, "Allergens and sulphites, known and not known.", Allergens::judge),
             new Rule("text", OF_ALL, "Materials and methods of which steps and notes speak.", TextCautions::judge),
             new Rule(InWords.NAME, OF_ALL, "What steps and notes name and no line brings.", InWords::judge),
+            new Rule(
+                    FarAnalysis.NAME,
+                    OF_ALL,
+                    "Analyses of lots that lie far from every table of such an oil.",
+                    FarAnalysis::judge),
             new Rule("eu-not-as-such", OF_ALL, "EU: fifteen substances must not be added as such.", EuLaw::notAsSuch),
             new Rule(
                     "eu-restricted-plant",

@@ -199,4 +199,60 @@ class LotAnalysesTest {
     void bergaptenIsReadFromAnAnalysis() {
         assertThat(parts("bergapten,0.001")).containsEntry("484-20-8", 0.00001);
     }
+
+    private static Bench sageBy(String csv) {
+        return new Bench()
+                .grams("sage oil", Kind.ESSENTIAL_OIL, 0.1)
+                .strong("neutral spirit", Kind.SPIRIT, 40.0, KILOGRAM - 0.1)
+                .analysed("sage oil", List.of(parts(csv)));
+    }
+
+    /** 25 % typed as 0.25: the most stays that of the tables, 43 + 8.5 % of 100 mg, and the maker is asked. */
+    @Test
+    void anAnalysisTypedAsFractionsLiftsNoLimit() {
+        Bench fractions = sageBy("alpha-thujone,0.25\nbeta-thujone,0.05\ncamphor,0.18\n470-82-6,0.12");
+        assertThat(fractions.amount("thujone").perKilogram().most()).isCloseTo(51.5, within(1e-9));
+        assertThat(fractions.verdicts("eu-maximum")).contains("STOP EU above the limit");
+        assertThat(fractions.findings("analysis-far"))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.message()).contains("alpha-thujone 0.250 % (18.0 to 43.0 %"));
+    }
+
+    @Test
+    void whatIsSaidToBeNoneIsMeantUnlessTheRestIsFar() {
+        Bench free = sageBy("alpha-thujone,0\nbeta-thujone,0\ncamphor,30");
+        assertThat(free.findings("analysis-far")).isEmpty();
+        assertThat(free.verdicts("eu-maximum")).contains("NOTE EU within the limit");
+        Bench other = sageBy("alpha-thujone,0\nbeta-thujone,0\nlinalool,40");
+        assertThat(other.findings("analysis-far")).hasSize(1);
+        assertThat(other.verdicts("eu-maximum")).contains("STOP EU above the limit");
+    }
+
+    @Test
+    void whatNoTableOfTheOilNamesIsAskedAbout() {
+        Bench lemon = new Bench()
+                .grams("lemon oil", Kind.ESSENTIAL_OIL, 0.1)
+                .strong("neutral spirit", Kind.SPIRIT, 40.0, KILOGRAM)
+                .analysed("lemon oil", List.of(parts("linalool,68\nlinalyl acetate,20")));
+        assertThat(lemon.findings("analysis-far"))
+                .singleElement()
+                .satisfies(finding ->
+                        assertThat(finding.message()).contains("linalool 68.0 % (in no table of it), linalyl acetate"));
+        Bench usual = new Bench()
+                .grams("lemongrass oil", Kind.ESSENTIAL_OIL, 0.1)
+                .strong("neutral spirit", Kind.SPIRIT, 40.0, KILOGRAM)
+                .analysed("lemongrass oil", List.of(parts("citral,75\nlinalool,1")));
+        assertThat(usual.findings("analysis-far")).isEmpty();
+    }
+
+    @Test
+    void aTinySumIsAskedWhetherItIsOfFractions() {
+        assertThat(FarAnalysis.asFractions("sage oil", List.of(parts("alpha-thujone,0.25\nbeta-thujone,0.05"))))
+                .satisfies(finding -> assertThat(Objects.requireNonNull(finding).message())
+                        .contains("0.300 %", "21.0 %", "fractions"));
+        assertThat(FarAnalysis.asFractions("sage oil", List.of(parts("alpha-thujone,25\nbeta-thujone,5"))))
+                .isNull();
+        assertThat(FarAnalysis.asFractions("moon dust oil", List.of(parts("linalool,0.3"))))
+                .isNull();
+    }
 }

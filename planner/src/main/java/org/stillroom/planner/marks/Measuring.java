@@ -83,6 +83,9 @@ public final class Measuring {
         }
         List<Take> takes = Rounding.together(batch, choices);
         double[] grams = batch.exactGrams();
+        for (int i = 0; i < lines.length; i++) {
+            grams[i] = lines[i] == null ? grams[i] : lines[i].grams();
+        }
         for (int i = 0; i < takes.size(); i++) {
             Rounding.Choice choice = choices.get(i);
             lines[choice.line()] = rounded(choice, takes.get(i));
@@ -117,6 +120,7 @@ public final class Measuring {
         String where = where(choice.line());
         add(SmallDose.of(where, choice.portion(), take, plan.millilitres()));
         add(Bench.tooLarge(take.reading(), where, choice.portion().line().name()));
+        add(UnevenDrops.of(where, choice.portion(), take, plan.millilitres()));
         return new MeasuredLine(
                 choice.portion().line(), take.reading(), take.grams(), take.toleranceGrams(), take.source());
     }
@@ -141,6 +145,11 @@ public final class Measuring {
         // Who writes "1 cup" has chosen the cup: the spread tells what it leaves open.
         if (!(shows instanceof SizedSet)) {
             add(SmallDose.of(where(line), portion, nearest, plan.millilitres()));
+        }
+        if (typed.isSplitDrops()) {
+            add(UnevenDrops.of(where(line), portion, nearest, plan.millilitres()));
+            return new MeasuredLine(
+                    portion.line(), nearest.reading(), nearest.grams(), nearest.toleranceGrams(), nearest.source());
         }
         double tolerance = nearest.toleranceGrams() + (shows == null ? nearest.halfMarkGrams() : 0.0);
         Reading reading = shows == null ? typed.offTheMarks(used) : typed.reading(nearest.reading());

@@ -62,6 +62,14 @@ record TypedAmount(Amount amount, String words, Reading.Manner manner) {
                 && Math.abs(nearest.grams() - portion.grams()) <= SAME * portion.grams();
     }
 
+    /** Returns whether it is drops and a part of one, as a recipe in another size has them: whole ones are counted. */
+    boolean isSplitDrops() {
+        return manner == Reading.Manner.AS_TYPED
+                && amount instanceof Drops drops
+                && Math.abs(drops.count() - Math.rint(drops.count())) > SAME
+                && Math.rint(drops.count()) > 0.0;
+    }
+
     /** Returns the reading in the maker's own words. */
     Reading reading(Reading nearest) {
         return new Reading(

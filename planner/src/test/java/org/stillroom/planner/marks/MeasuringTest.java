@@ -219,6 +219,25 @@ class MeasuringTest {
                 .contains("make at least 3.4 L");
     }
 
+    /** 4.5 drops are wanted and cannot be counted; twice as much takes 9. */
+    @Test
+    void dropsThatDoNotComeOutWholeAreToldWithTheBatchThatDoes() {
+        Measured measured = new Kitchen()
+                .volume("3 L")
+                .strength("30 %")
+                .dose("glycerol", "1.5 drops/L", null)
+                .free("spirit 96 %", "water")
+                .measured();
+        assertThat(line(measured, "glycerol").reading().words()).isIn("4 drops", "5 drops");
+        assertThat(measured.findings())
+                .filteredOn(finding -> finding.rule().equals("drops-uneven"))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.message()).contains("11 %", "4.50 drops of glycerol");
+                    assertThat(finding.remedy()).contains("Make 2 times as much, 6.00 L, which takes 9 drops");
+                });
+    }
+
     @Test
     void anAmountBelowTheFirstMarkIsNotNothing() {
         Measured measured = new Kitchen()

@@ -32,7 +32,7 @@ final class AnalysisFiles {
         Map<String, List<Map<String, Double>>> read = new LinkedHashMap<>();
         List<Finding> problems = new ArrayList<>();
         files.forEach((ingredient, path) -> {
-            ReadAnalysis.Outcome analysis = ReadAnalysis.answer(InFile.text(OPTION, path));
+            ReadAnalysis.Outcome analysis = ReadAnalysis.answer(ingredient.strip(), InFile.text(OPTION, path));
             List<Map<String, Double>> parts = analysis.parts();
             if (parts == null) {
                 problems.addAll(analysis.problems());

@@ -229,6 +229,7 @@ public final class Macerate {
      * @throws Impossible when it cannot be
      */
     public static Found answer(Asked asked, Workings workings) {
+        MacerateTime.requireBelowBoiling(asked);
         MacerateCourse course = MacerateCourse.of(asked, MacerateCourse.Known.AS_KNOWN);
         Maceration last = course.last();
         Essentials comes = Essentials.of(course.comes().toGrams());

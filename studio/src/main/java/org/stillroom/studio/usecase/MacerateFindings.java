@@ -36,6 +36,12 @@ public final class MacerateFindings {
     /** Dry plants soak up as much as they weigh and more, g/mL. Own judgement. */
     private static final double MOST_DRY = 1.0;
 
+    /** A jar that was closed at it stands under no pressure, °C. */
+    private static final double ROOM = 20.0;
+
+    /** Warmer than a room in summer: spirit is warmed on purpose, °C. Own judgement. */
+    private static final double WARM = 30.0;
+
     private MacerateFindings() {}
 
     /** Asks whether so much plant is meant, which the spirit would not cover; on sugar the juice comes to it. */
@@ -99,8 +105,15 @@ public final class MacerateFindings {
     private static void ofWay(Asked asked, List<Finding> findings) {
         switch (asked.way()) {
             case JAR -> {}
-            case BATH -> findings.add(bath(asked.celsius()));
+            case BATH -> {
+                if (asked.celsius() > ROOM) {
+                    findings.add(bath(asked.celsius()));
+                }
+            }
             case SIPHON -> findings.add(siphon());
+        }
+        if (asked.way() != Macerate.Way.BATH && asked.celsius() >= WARM) {
+            findings.add(warm(asked.celsius()));
         }
         SteepingFit fit = asked.samples();
         if (fit != null) {
@@ -128,6 +141,21 @@ public final class MacerateFindings {
                         + " °C stands under pressure, and vapour of spirit burns when it is opened warm.",
                 "The pressure is that of a jar a fifth of which is empty; less room gives more.",
                 "Take a jar whose lid gives (rubber and clip), a bath without flame, a cloth over it; open it cold. Taste for what is cooked.",
+                null,
+                Source.TRADE);
+    }
+
+    private static Finding warm(double celsius) {
+        return new Finding(
+                "spirit-warm",
+                Severity.CAUTION,
+                "temperature",
+                "",
+                "keep fire away",
+                "At " + QuantityWords.plain(celsius)
+                        + " °C spirit gives off vapour that burns, the more the warmer; a jar that was closed cold stands under pressure.",
+                "",
+                "Keep flame and spark away and the room aired; warm it in a bath without flame, in a jar whose lid gives, and open it cold.",
                 null,
                 Source.TRADE);
     }

@@ -7,7 +7,10 @@ import org.stillroom.core.extraction.Steeping;
 import org.stillroom.core.extraction.SteepingFit;
 import org.stillroom.core.liquid.Bounded;
 import org.stillroom.core.liquid.Contents;
+import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.liquid.Estimate;
+import org.stillroom.core.liquid.MadeUp;
+import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.studio.usecase.Macerate.Asked;
 import org.stillroom.studio.usecase.Macerate.Way;
 
@@ -44,6 +47,27 @@ final class MacerateTime {
         Estimate pressure = Impossible.unless(
                 "temperature", "Warm it less, such as 50C.", () -> SealedJar.pressure(liquid, asked.celsius()));
         return new Macerate.Bath(hours(taste), hours(done), pressure);
+    }
+
+    /**
+     * Refuses a jar or a siphon that would boil; a bath has a bound of its own.
+     *
+     * @throws Impossible when it is as warm as its spirit boils, or warmer
+     */
+    static void requireBelowBoiling(Asked asked) {
+        Contents spirit = MadeUp.spirit(asked.strength());
+        double boils = SealedJar.boilsAt(spirit);
+        if (asked.way() != Way.BATH && asked.celsius() >= boils) {
+            throw new Impossible(
+                    "temperature",
+                    "spirit of "
+                            + QuantityWords.fixed(
+                                    Essentials.of(spirit.toGrams()).strength(), 1)
+                            + " % vol boils at " + QuantityWords.fixed(boils, 1) + " °C: at "
+                            + QuantityWords.plain(asked.celsius())
+                            + " °C the room fills with vapour that a flame or a spark sets alight, and a closed vessel bursts.",
+                    "Leave it at room temperature, or ask for a warm bath without flame of 50C.");
+        }
     }
 
     private static @Nullable Bounded hours(@Nullable Bounded days) {

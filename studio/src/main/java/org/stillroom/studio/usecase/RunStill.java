@@ -6,6 +6,7 @@ import org.stillroom.core.extraction.PotStill;
 import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.liquid.Estimate;
 import org.stillroom.core.liquid.MadeUp;
+import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.quantity.AlcoholByVolume;
 import org.stillroom.core.quantity.Strength;
 import org.stillroom.core.quantity.Volume;
@@ -37,6 +38,8 @@ public final class RunStill {
     /**
      * The run.
      *
+     * @param charged ethanol in the charge, mL at 20 °C
+     * @param chargedGrams the same, g
      * @param distillate mL
      * @param strength of it, % vol
      * @param running strength at the cut, % vol
@@ -47,6 +50,8 @@ public final class RunStill {
      * @param findings the law and the hazards, always
      */
     public record Found(
+            Estimate charged,
+            Estimate chargedGrams,
             Estimate distillate,
             Estimate strength,
             Estimate running,
@@ -77,7 +82,14 @@ public final class RunStill {
         workings.step("boiling point at the cut", stand.celsius(), "°C at 101.325 kPa", Source.VAPOUR_LIQUID);
         workings.step("ethanol collected", 100.0 * stand.recovered(), "% of the charge's", Source.RAYLEIGH);
         workings.step("distillate", stand.distillate(), "mL at 20 °C", Source.OIML_R22);
+        double ethanol =
+                0.01 * percent(asked.strength()).percent() * asked.charge().millilitres();
+        double grams = MadeUp.spirit(asked.strength()).grams(Substance.ETHANOL)
+                * asked.charge().litres();
+        workings.step("ethanol in the charge", grams, "g", Source.OIML_R22);
         return new Found(
+                new Estimate(ethanol, 0.0),
+                new Estimate(grams, 0.0),
                 between(stand.distillate(), strong.distillate()),
                 between(stand.strength(), strong.strength()),
                 between(stand.running(), strong.running()),

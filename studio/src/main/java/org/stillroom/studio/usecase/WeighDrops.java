@@ -234,7 +234,7 @@ public final class WeighDrops {
             double gramsPerLitre = dose.milligramsPerLitre().value() / 1000.0;
             Slips.ofDose(liquid.name(), asked.dose(), gramsPerLitre).ifPresent(findings::add);
             if (asked.oil() != null && gramsPerLitre > 0.0) {
-                HouseAmounts.of(Map.of(asked.oil(), gramsPerLitre), asked.grounds())
+                AmountLimits.of(Map.of(asked.oil(), gramsPerLitre), asked.grounds())
                         .forEach(each -> findings.add(each.withoutStop()));
             }
         }

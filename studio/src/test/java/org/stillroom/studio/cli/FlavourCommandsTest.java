@@ -1163,4 +1163,66 @@ class FlavourCommandsTest {
         assertThat(Desk.type("ladder --dose 0.4g/L --times 1").err()).contains("above 1");
         assertThat(Desk.type("ladder --dose 0g/L").err()).contains("a dose of nothing");
     }
+
+    @Test
+    void spiritIsNotWarmedWithoutAWord() {
+        String peel = "macerate --plant dried~orange~peel --mass 50g --solvent 500ml --strength 95% --temperature ";
+        assertThat(rules(Desk.ask(peel + "25C").json())).doesNotContain("spirit-warm");
+        assertThat(rules(Desk.ask(peel + "45C").json())).contains("spirit-warm");
+        Desk.Run boiling = Desk.type(peel + "100C");
+        assertThat(boiling.exit()).isEqualTo(2);
+        assertThat(boiling.err()).contains("boils at 78.");
+        assertThat(Desk.type(peel + "78C").exit()).isZero();
+        assertThat(Desk.type(peel + "79C").exit()).isEqualTo(2);
+    }
+
+    @Test
+    void aBathAtTheRoomsTemperatureStandsUnderNoPressure() {
+        String herbs =
+                "macerate --plant dried~herbs --mass 20g --solvent 400ml --strength 60% --way bath --temperature ";
+        assertThat(rules(Desk.ask(herbs + "20C").json())).doesNotContain("sealed-warm");
+    }
+
+    @Test
+    void cyanideOfKernelsIsToldBeforeTheirWaterIsAskedFor() {
+        String err = Desk.type("macerate --plant apricot~kernels --mass 100g --solvent 500ml --strength 60%")
+                .err()
+                .replaceAll("\\s+", " ");
+        assertThat(err).contains("hydrogen cyanide");
+        assertThat(err.indexOf("hydrogen cyanide")).isLessThan(err.indexOf("is not in the table of plants"));
+    }
+
+    /** 10 L of 30 % vol: 3 L of ethanol, 0.78924 g/mL. */
+    @Test
+    void aStillTellsTheEthanolInItsCharge() {
+        Desk.Run run = Desk.ask("still --charge 10L --strength 30% --to 40%");
+        assertThat(run.number("ethanol_charged_ml")).isCloseTo(3000.0, within(0.1));
+        assertThat(run.number("ethanol_charged_g")).isCloseTo(2367.7, within(0.2));
+    }
+
+    /** 100 mg/L of sage oil: up to 51.5 mg of thujone, where 10 mg/kg are allowed. */
+    @Test
+    void aDoseOfAnOilIsHeldToTheLimitsOfLaw() {
+        Desk.Run strong = Desk.ask("drops --liquid sage~oil --dose 100mg/L --batch 1L");
+        assertThat(rules(strong.json())).contains("eu-maximum", "us-limit");
+        Desk.Run weak = Desk.ask("drops --liquid sage~oil --dose 10mg/L --batch 1L");
+        assertThat(rules(weak.json())).doesNotContain("eu-maximum", "us-limit");
+    }
+
+    @Test
+    void anEssenceIsHeldToTheLimitsOfLaw() throws IOException {
+        Path sage = Files.writeString(folder.resolve("sage.yml"), """
+                stillroom essence: 1
+                title: Sage
+                oils:
+                  - {oil: sage, parts: 1, drop: 20 mg}
+                together: 0.1 g/L
+                carrier: 96 %
+                dose: 5 ml/L
+                measure: syringe of 5 mL
+                marks: 0.1 ml
+                batch: 1 L
+                """);
+        assertThat(Desk.type("essence " + sage).out()).contains("Thujone", "the limit is at most 10 mg/kg");
+    }
 }

@@ -84,6 +84,8 @@ final class MacerateCharges {
             if (asked.objectsToDrinking("plant", Ingredient.named(name, Kind.DRIED_PLANT), grounds)) {
                 return Optional.empty();
             }
+            ByName.ofKernels(Ingredient.named(name, Kind.DRIED_PLANT), Grounds.SHIPPED)
+                    .forEach(said -> asked.object("plant", "\"" + name + "\": " + said.message(), said.remedy()));
             List<String> like = Plants.like(name);
             String near = like.isEmpty() ? "" : "Near it are: " + String.join("; ", like) + ". ";
             asked.object(

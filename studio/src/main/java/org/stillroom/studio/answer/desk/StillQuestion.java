@@ -44,6 +44,8 @@ final class StillQuestion extends DeskQuestion {
     @Override
     public List<String> figures() {
         return List.of(
+                "ethanol_charged_ml",
+                "ethanol_charged_g",
                 "distillate_ml",
                 "distillate_strength_vol_percent",
                 "running_strength_vol_percent",
@@ -75,6 +77,8 @@ final class StillQuestion extends DeskQuestion {
                         charge.orElseThrow(), strength.orElseThrow(), running.orElse(null), collected.orElse(null)),
                 workings);
         return new Told("A pot still on paper, strengths and volumes at 20 °C")
+                .put(new Name("ethanol_charged_ml", "ethanol in the charge", "mL", 0), found.charged())
+                .put(new Name("ethanol_charged_g", "ethanol in the charge, by mass", "g", 0), found.chargedGrams())
                 .put(new Name("distillate_ml", "distillate", "mL", 0), found.distillate())
                 .putStrength(new Name("distillate_strength_vol_percent", "its strength", "% vol", 1), found.strength())
                 .putStrength(new Name("running_strength_vol_percent", "still running", "% vol", 1), found.running())

@@ -22,7 +22,7 @@ import org.stillroom.planner.drops.OilDrop;
 import org.stillroom.planner.drops.PreDilution;
 import org.stillroom.planner.drops.WholeDrops;
 import org.stillroom.studio.recipefile.EssenceSheet;
-import org.stillroom.studio.usecase.HouseAmounts;
+import org.stillroom.studio.usecase.AmountLimits;
 import org.stillroom.studio.usecase.Impossible;
 import org.stillroom.studio.usecase.WeighDrops;
 
@@ -142,7 +142,7 @@ public final class PlanEssence {
             Slips.ofDose(oil.name(), null, gramsPerLitre).ifPresent(findings::add);
             inDrink.merge(oil.name(), gramsPerLitre, Double::sum);
         }
-        findings.addAll(HouseAmounts.of(inDrink, grounds));
+        findings.addAll(AmountLimits.of(inDrink, grounds));
         double perBatch = sheet.together().grams() * sheet.batch().litres();
         Essence asked = new Essence(
                 oils.drops(), perBatch, dose(), sheet.mark().millilitres(), sheet.tolerance() / 100.0, sheet.batches());

@@ -6,6 +6,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
+import org.stillroom.core.safety.FarAnalysis;
 import org.stillroom.studio.shelffile.LineProblem;
 import org.stillroom.studio.shelffile.OilAnalysis;
 
@@ -39,8 +40,12 @@ public final class ReadAnalysis {
                 : finding;
     }
 
-    /** Returns what a text says. */
-    public static Outcome answer(String text) {
+    /**
+     * Returns what a text says.
+     *
+     * @param oil what it is an analysis of
+     */
+    public static Outcome answer(String oil, String text) {
         OilAnalysis read = OilAnalysis.read(text);
         List<Finding> problems = new ArrayList<>(
                 read.problems().stream().map(ReadAnalysis::refusing).toList());
@@ -52,6 +57,10 @@ public final class ReadAnalysis {
                     "missing",
                     "The analysis says of nothing how much there is.",
                     "Write lines such as linalool,31.5."));
+        }
+        Finding fractions = problems.isEmpty() ? FarAnalysis.asFractions(oil, read.ends()) : null;
+        if (fractions != null) {
+            problems.add(fractions);
         }
         return new Outcome(problems.isEmpty() ? read.ends() : null, problems);
     }

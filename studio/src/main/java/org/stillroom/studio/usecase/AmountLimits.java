@@ -3,6 +3,7 @@ package org.stillroom.studio.usecase;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.plan.Planner;
@@ -25,16 +26,19 @@ import org.stillroom.core.safety.HouseRule;
 import org.stillroom.core.safety.HouseRules;
 import org.stillroom.core.safety.Safety;
 
-/** Holds oils at the dose in which they go into a litre of drink to the amounts that rules of the house allow. */
-public final class HouseAmounts {
+/** Holds oils at the dose in which they go into a litre of drink to the amounts that law and the rules of the house allow. */
+public final class AmountLimits {
     /** Strength of a drink of which nothing is said, % vol; amounts per litre do not depend on it. */
     private static final double STRENGTH = 30.0;
 
-    private HouseAmounts() {}
+    private AmountLimits() {}
+
+    /** What law says of amounts. */
+    private static final Set<String> OF_LAW = Set.of("eu-maximum", "eu-use-limit", "us-limit");
 
     /**
-     * Returns what the house's rules of amounts find, and those that cannot be read; what must not go in at all is told by its name
-     * alone, elsewhere.
+     * Returns which limits are passed, by the worst that the oils may hold, what the house's rules of amounts find, and those that cannot
+     * be read; what must not go in at all is told by its name alone, elsewhere.
      *
      * @param gramsPerLitre of each oil in the drink
      */
@@ -42,22 +46,19 @@ public final class HouseAmounts {
         List<HouseRule> amounts = grounds.house().rules().stream()
                 .filter(rule -> !(rule instanceof HouseRule.LeaveOut))
                 .toList();
-        if (amounts.isEmpty()) {
-            return List.of();
-        }
         Planning planning = Planner.plan(Making.alone(drink(gramsPerLitre)));
         if (!(planning instanceof Planning.Planned planned) || !planned.plan().reached()) {
             return List.of(Finding.of(
-                    HouseRule.NAME,
+                    "limits-not-judged",
                     Severity.CAUTION,
                     "",
                     "not judged",
-                    "Whether the drink keeps the house's rules of amounts could not be judged: no drink of "
+                    "Whether the drink keeps the limits of law and the house's rules of amounts could not be judged: no drink of "
                             + QuantityWords.plain(STRENGTH) + " % vol takes so much oil.",
                     "Write a recipe of it, and ask for its safety."));
         }
         return Safety.ofPlan(planned.plan(), grounds.with(new HouseRules(amounts))).stream()
-                .filter(finding -> finding.rule().equals(HouseRule.NAME))
+                .filter(finding -> finding.rule().equals(HouseRule.NAME) || OF_LAW.contains(finding.rule()))
                 .map(finding -> finding.at(finding.where().replaceAll("line \\d+, ", "")))
                 .toList();
     }
