@@ -43,16 +43,7 @@ public record Finding(
     public Finding withoutStop() {
         return severity == Severity.STOP
                 ? new Finding(
-                        rule,
-                        Severity.CAUTION,
-                        where,
-                        jurisdiction,
-                        verdict,
-                        message,
-                        howSure,
-                        remedy,
-                        limit,
-                        source)
+                        rule, Severity.CAUTION, where, jurisdiction, verdict, message, howSure, remedy, limit, source)
                 : this;
     }
 

@@ -71,7 +71,8 @@ public sealed interface HouseRule {
         /** What it names may be an allergen, or all of a group of them. */
         private List<Finding> ofAllergens(Drink drink) {
             List<Finding> findings = new ArrayList<>();
-            List<AllergenName> meant = AllergenWords.meant(thing, drink.knowledge().allergens());
+            List<AllergenName> meant =
+                    AllergenWords.meant(thing, drink.knowledge().allergens());
             for (Finding told : meant.isEmpty() ? List.<Finding>of() : Allergens.judge(drink, Serving.USUAL)) {
                 boolean named = meant.stream()
                         .anyMatch(row -> told.rule().equals(row.rule())

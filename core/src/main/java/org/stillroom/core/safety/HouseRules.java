@@ -34,8 +34,8 @@ public record HouseRules(List<HouseRule> rules) {
     private static final List<String> ALL_OIL = List.of(OIL, " essential oil", " oils", " essential oils");
     private static final Pattern REASON = Pattern.compile("(.*?),?\\s+(?:because|weil)\\s+(.+)");
     private static final Pattern LEAVE_OUT = Pattern.compile("(?i)(?:no|kein|keine|keinen)\\s+(.+)");
-    private static final Pattern AT_MOST =
-            Pattern.compile("(?i)(?:at most|höchstens)\\s+(.+?/\\s*(?:[Ll]|kg|litre|liter|100\\s*[gm][Ll]?))\\s+(?:of\\s+)?(.+)");
+    private static final Pattern AT_MOST = Pattern.compile(
+            "(?i)(?:at most|höchstens)\\s+(.+?/\\s*(?:[Ll]|kg|litre|liter|100\\s*[gm][Ll]?))\\s+(?:of\\s+)?(.+)");
     private static final QuantityText TEXT = new QuantityText(OunceMeaning.US_FLUID);
     private static final int MOST_LINES = 500;
     private static final int LONGEST = 200;

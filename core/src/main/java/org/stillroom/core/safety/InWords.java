@@ -81,7 +81,8 @@ final class InWords {
                 Severity.CAUTION,
                 where,
                 "not counted",
-                "These words name " + named + ", and no line does: nothing of it is counted in any figure here, and no limit is"
+                "These words name " + named
+                        + ", and no line does: nothing of it is counted in any figure here, and no limit is"
                         + " asked of it.",
                 "Give it a line with its amount, or take it out of the words.");
     }

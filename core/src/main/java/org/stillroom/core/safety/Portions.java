@@ -366,7 +366,8 @@ final class Portions {
 
     private static boolean isFruit(String plants) {
         return Words.readings(plants).stream()
-                .map(reading -> FOOD_WORDS.matcher(reading + " ").replaceAll(" ").strip())
+                .map(reading ->
+                        FOOD_WORDS.matcher(reading + " ").replaceAll(" ").strip())
                 .anyMatch(Portions::isCommonFruit);
     }
 

@@ -79,7 +79,8 @@ public final class Rules {
     /** Returns whether a finding is of a poison or an oil that is not for drinking, in what goes in or in the words about it. */
     public static boolean isOfPoison(Finding finding) {
         return (finding.rule().equals("plant") && finding.verdict().equals("poisonous"))
-                || (finding.rule().equals("not-for-drinking") && finding.verdict().equals("not for drinking"));
+                || (finding.rule().equals("not-for-drinking")
+                        && finding.verdict().equals("not for drinking"));
     }
 
     /**

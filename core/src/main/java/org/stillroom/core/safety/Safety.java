@@ -87,10 +87,9 @@ public record Safety(Drink drink, Serving serving, List<Finding> findings) {
     /** Returns whether of something in it no table tells what watched substances it holds. */
     public boolean tellsUnknown() {
         return findings.stream()
-                .anyMatch(finding ->
-                        finding.rule().equals(NotKnown.NAME)
-                                || finding.rule().equals(NotKnown.OF_FLAVOUR)
-                                || finding.rule().equals(InWords.NAME));
+                .anyMatch(finding -> finding.rule().equals(NotKnown.NAME)
+                        || finding.rule().equals(NotKnown.OF_FLAVOUR)
+                        || finding.rule().equals(InWords.NAME));
     }
 
     private static boolean asksForCold(Finding finding) {

@@ -74,7 +74,7 @@ final class TitleName {
     }
 
     private static String told(Miss miss) {
-        return miss.what() + " " + QuantityWords.figures(miss.found()) + " " + miss.unit() + " where " + miss.way() + " "
-                + QuantityWords.figures(miss.wanted()) + " is asked";
+        return miss.what() + " " + QuantityWords.figures(miss.found()) + " " + miss.unit() + " where " + miss.way()
+                + " " + QuantityWords.figures(miss.wanted()) + " is asked";
     }
 }

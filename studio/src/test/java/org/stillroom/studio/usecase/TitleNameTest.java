@@ -41,9 +41,10 @@ class TitleNameTest {
         "Quince Cordial, US, liqueur or cordial"
     })
     void aTitleThatBearsANameThatIsMissedIsTold(String title, Market market, String name) {
-        assertThat(TitleName.missed(title, market, NAMES)).singleElement().satisfies(finding -> assertThat(
-                        finding.message())
-                .contains(name, "sugar 80.0 g/L where at least 100 is asked"));
+        assertThat(TitleName.missed(title, market, NAMES))
+                .singleElement()
+                .satisfies(finding ->
+                        assertThat(finding.message()).contains(name, "sugar 80.0 g/L where at least 100 is asked"));
     }
 
     @ParameterizedTest

@@ -19,6 +19,7 @@ import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.Understanding;
+import org.stillroom.core.safety.ByName;
 import org.stillroom.core.safety.Grounds;
 
 /** Reads the plants of a macerate, with what their maker knows of them. */
@@ -84,7 +85,7 @@ final class MacerateCharges {
             if (asked.objectsToDrinking("plant", Ingredient.named(name, Kind.DRIED_PLANT), grounds)) {
                 return Optional.empty();
             }
-            ByName.ofKernels(Ingredient.named(name, Kind.DRIED_PLANT), Grounds.SHIPPED)
+            ByName.ofKernels(Ingredient.named(name, Kind.DRIED_PLANT), grounds)
                     .forEach(said -> asked.object("plant", "\"" + name + "\": " + said.message(), said.remedy()));
             List<String> like = Plants.like(name);
             String near = like.isEmpty() ? "" : "Near it are: " + String.join("; ", like) + ". ";
