@@ -110,7 +110,32 @@ class ByNameTest {
                 "Scheibenreiniger",
                 "windscreen washer",
                 "hand sanitiser",
-                "window cleaner"
+                "window cleaner",
+                "Spiritus 94 %",
+                "Spiritus",
+                "Lampenspiritus",
+                "Putz-Spiritus",
+                "Spiritus vini gallici",
+                "Holzgeist",
+                "Ethanol technisch",
+                "Alkohol, technisch",
+                "Alkohol technische Qualität",
+                "alcool à brûler",
+                "alcool a bruler",
+                "alcool denaturato",
+                "alcohol desnaturalizado",
+                "alcohol de farmacia",
+                "E85",
+                "hand gel",
+                "Handgel",
+                "Nagellackentferner",
+                "acetone",
+                "Waschbenzin",
+                "mineral spirits",
+                "white spirit",
+                "alcohol (cosmetic)",
+                "Vorlauf",
+                "foreshots of my still"
             })
     void alcoholThatIsNoneForDrinkingIsKnownByItsNames(String name) {
         for (Kind kind : Set.of(Kind.SPIRIT, Kind.OTHER, Kind.GLYCEROL)) {
@@ -135,7 +160,12 @@ class ByNameTest {
                 "unvergällter Alkohol",
                 "glycerol",
                 "vodka",
-                "Branntwein"
+                "Branntwein",
+                "spiritus vini",
+                "Spiritus rektyfikowany",
+                "spirytus rektyfikowany 95 %",
+                "Mittellauf",
+                "white rum"
             })
     void alcoholForDrinkingIsNotTakenForIt(String name) {
         for (Kind kind : Set.of(Kind.SPIRIT, Kind.OTHER, Kind.GLYCEROL)) {
@@ -143,6 +173,36 @@ class ByNameTest {
                     .as("%s as %s", name, kind)
                     .isEmpty();
         }
+    }
+
+    /** Words that stand for another thing in another kind: an ale, a flower. */
+    @ParameterizedTest
+    @CsvSource({
+        "IPA 99, SPIRIT, true",
+        "IPA, WINE, false",
+        "heads from my still, DISTILLATE, true",
+        "clover heads, DRIED_PLANT, false",
+        "white spirit vinegar, WATER, false"
+    })
+    void aWordOfTwoMeaningsStopsWhereItIsTheSpirit(String name, Kind kind, boolean stops) {
+        assertThat(ByName.stops(of(name, kind), Grounds.SHIPPED).stream()
+                        .anyMatch(finding -> finding.rule().equals("wrong-alcohol")))
+                .isEqualTo(stops);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Ethanol p.a.",
+                "ethanol absolute, lab grade",
+                "absoluter Alkohol",
+                "Alkohol 70 % Apotheke",
+                "Spiritus rektyfikowany",
+                "Nachlauf"
+            })
+    void alcoholThatMayBeNoneForDrinkingIsAskedAbout(String name) {
+        assertThat(new Bench().strong(name, Kind.SPIRIT, 70.0, 500.0).verdicts("wrong-alcohol"))
+                .containsExactly("CAUTION for drinking?");
     }
 
     /** Names of poisonous plants, with a hyphen or none, in German and in the Latin of pharmacies; common usage, from memory. */
