@@ -252,7 +252,22 @@ class ByNameTest {
                 "Caltha",
                 "bastard star anise",
                 "Japan-Sternanis",
-                "japanischer Sternanis"
+                "japanischer Sternanis",
+                "Pfeifenblume",
+                "Pfeifenwindenwurzel",
+                "Blauer Lotus",
+                "blaue Seerose",
+                "Nymphaea caerulea",
+                "celandine",
+                "Meerzwiebel",
+                "squill",
+                "Urginea maritima",
+                "snowdrop",
+                "Schneeglöckchen",
+                "Märzenbecher",
+                "Galanthus nivalis",
+                "Besenginster",
+                "Natternkopf"
             })
     void aPoisonousPlantIsKnownByEachOfItsNames(String name) {
         assertThat(ByName.stops(of(name, Kind.DRIED_PLANT), Grounds.SHIPPED))
@@ -273,6 +288,8 @@ class ByNameTest {
     @CsvSource({
         "Boldoöl, ESSENTIAL_OIL, not-for-drinking",
         "Duftöl Lavendel, ESSENTIAL_OIL, not-food-grade",
+        "Duftlampenöl Orange, ESSENTIAL_OIL, not-food-grade",
+        "massage oil lemon, ESSENTIAL_OIL, not-food-grade",
         "birch tar oil, ESSENTIAL_OIL, not-for-drinking",
         "Birkenteeröl, OTHER, not-for-drinking",
         "Wacholderteeröl, ESSENTIAL_OIL, not-for-drinking",
@@ -296,6 +313,16 @@ class ByNameTest {
                         .strong("spirit", Kind.SPIRIT, 96.0, 500.0)
                         .findings("medicines"))
                 .anyMatch(finding -> finding.message().contains("methyl salicylate"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Edelgamander", "Salbei-Gamander", "Waldgamander", "Katzengamander"})
+    void germanderIsKnownByEachOfItsNamesAndIsNoSage(String name) {
+        Bench bench = new Bench().grams(name, Kind.DRIED_PLANT, 5.0).strong("spirit", Kind.SPIRIT, 96.0, 500.0);
+        assertThat(bench.verdicts("plant")).containsExactly("CAUTION with care");
+        assertThat(bench.safety().drink().portions().get(0).plants())
+                .extracting(Plant::name)
+                .containsExactly("germander");
     }
 
     /** Substances that EU law forbids to add as such, by their German names. */
