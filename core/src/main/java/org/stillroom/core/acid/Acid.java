@@ -1,5 +1,8 @@
 package org.stillroom.core.acid;
 
+import java.util.Locale;
+import java.util.regex.Pattern;
+
 /**
  * The acids of the kitchen, each with what one mole weighs and neutralises.
  *
@@ -8,29 +11,37 @@ package org.stillroom.core.acid;
  * text of titrimetric analysis.
  */
 public enum Acid {
-    CITRIC("citric", 192.124, 3),
-    MALIC("malic", 134.087, 2),
-    TARTARIC("tartaric", 150.087, 2),
-    LACTIC("lactic", 90.078, 1),
-    ACETIC("acetic", 60.052, 1),
-    PHOSPHORIC("phosphoric", 97.995, 2),
-    ASCORBIC("ascorbic", 176.124, 1);
+    CITRIC("citric", "(z|c)itronensäure", 192.124, 3),
+    MALIC("malic", "(ä|a)pfelsäure", 134.087, 2),
+    TARTARIC("tartaric", "wein(stein)?säure", 150.087, 2),
+    LACTIC("lactic", "milchsäure", 90.078, 1),
+    ACETIC("acetic", "essigsäure", 60.052, 1),
+    PHOSPHORIC("phosphoric", "phosphorsäure", 97.995, 2),
+    ASCORBIC("ascorbic", "ascorbinsäure", 176.124, 1);
 
     /** Molar mass of citric acid monohydrate, g/mol; shops sell both forms. */
     public static final double CITRIC_MONOHYDRATE_GRAMS_PER_MOLE = 210.139;
 
     private final String label;
+    private final Pattern named;
     private final double gramsPerMole;
     private final int titratedProtons;
 
-    Acid(String label, double gramsPerMole, int titratedProtons) {
+    /** @param german its names in German, as they are usual */
+    Acid(String label, String german, double gramsPerMole, int titratedProtons) {
         this.label = label;
+        this.named = Pattern.compile(label + "|" + german.replace("ä", "(ä|ae)"));
         this.gramsPerMole = gramsPerMole;
         this.titratedProtons = titratedProtons;
     }
 
     public String label() {
         return label;
+    }
+
+    /** Returns whether what something is called says that it is this acid, in English or German. */
+    public boolean isNamedIn(String name) {
+        return named.matcher(name.toLowerCase(Locale.ROOT)).find();
     }
 
     /** Returns the molar mass of the anhydrous acid, g/mol. */

@@ -10,8 +10,40 @@ import java.util.stream.Collectors;
 /** The words of a plant's name as the table of plants is searched for them: in one form, and in no order. */
 final class PlantWords {
     /** Words that do not say which plant it is, nor in what state. */
-    private static final Set<String> NOTHING =
-            Set.of("of", "the", "a", "an", "whole", "cut", "organic", "untreated", "unwaxed", "good", "my", "own");
+    private static final Set<String> NOTHING = Set.of(
+            "of",
+            "the",
+            "a",
+            "an",
+            "whole",
+            "cut",
+            "organic",
+            "bio",
+            "untreated",
+            "unsprayed",
+            "unwaxed",
+            "good",
+            "my",
+            "own",
+            "ripe",
+            "washed",
+            "picked",
+            "pitted",
+            "stoned",
+            "destoned",
+            "deseeded",
+            "chopped",
+            "sliced",
+            "halved",
+            "quartered",
+            "diced",
+            "crushed",
+            "coarsely",
+            "finely",
+            "roughly",
+            "freshly",
+            "frozen",
+            "thawed");
 
     /** Parts that many plants have: sharing one makes no plants alike. */
     private static final Set<String> COMMON = Set.of(

@@ -200,7 +200,7 @@ public record Resolution(@Nullable Resolved resolved, List<Finding> findings) {
             case SUGAR -> dry(composition, Substance.SUCROSE, part);
             case SALT -> dry(composition, Substance.SALT, part);
             case GLYCEROL -> dry(composition, Substance.GLYCEROL, part);
-            case ACID -> dry(composition, acidNamed(ingredient.name()), part);
+            case ACID -> dry(composition, acid(ingredient), part);
             case ESSENTIAL_OIL -> dry(composition, Substance.OIL, part);
             case HONEY -> honey(ingredient, composition);
             case FRESH_PLANT -> composition.byMassAlone();
@@ -255,10 +255,16 @@ public record Resolution(@Nullable Resolved resolved, List<Finding> findings) {
                 .percent();
     }
 
-    private static Substance acidNamed(String name) {
+    /** Returns the acid that something is: what it is said to contain tells before its name. */
+    private static Substance acid(Ingredient ingredient) {
+        for (Substance said : ingredient.contains().keySet()) {
+            if (said.acid() != null) {
+                return said;
+            }
+        }
         for (Substance substance : Substance.values()) {
             Acid acid = substance.acid();
-            if (acid != null && name.contains(acid.label())) {
+            if (acid != null && acid.isNamedIn(ingredient.name())) {
                 return substance;
             }
         }

@@ -76,7 +76,7 @@ final class Allergens {
                 .filter(row -> row.holdsOf(kind))
                 .toList();
         List<AllergenName> named = new ArrayList<>(AllergenWords.in(line.words(), rows));
-        @Nullable AllergenName byKind = byKind(kind, named);
+        @Nullable AllergenName byKind = byKind(line, named);
         if (byKind != null) {
             named.add(byKind);
         }
@@ -89,19 +89,26 @@ final class Allergens {
         }
     }
 
-    /** A dairy, an egg, a wine and a liqueur are such by their kind, unless the name says that it is another thing of a like name. */
-    private @Nullable AllergenName byKind(Kind kind, List<AllergenName> named) {
-        String word = switch (kind) {
+    /** A dairy, an egg, a wine, a liqueur and a mixture of nobody knows what are such by their kind, unless the name says that it is another thing of a like name. */
+    private @Nullable AllergenName byKind(PlannedLine line, List<AllergenName> named) {
+        String word = switch (line.ingredient().kind()) {
             case DAIRY -> "dairy";
             case EGG -> "egg";
             case WINE -> "wine";
             case LIQUEUR -> "liqueur";
+            case ESSENCE, OTHER -> named.isEmpty() && isNotRecognised(line) ? "premix" : "";
             default -> "";
         };
         return AllergenWords.in(word, drink.knowledge().allergens()).stream()
                 .filter(row -> named.stream().noneMatch(other -> other.isAbout(row.allergen())))
                 .findFirst()
                 .orElse(null);
+    }
+
+    /** Returns whether no table knows what it is, so that it may be a mixture of anything. */
+    private boolean isNotRecognised(PlannedLine line) {
+        return drink.portions().stream()
+                .anyMatch(portion -> portion.name().equals(line.name()) && portion.isNotRecognised());
     }
 
     private void add(AllergenName row, PlannedLine line, double part) {

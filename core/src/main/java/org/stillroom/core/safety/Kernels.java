@@ -31,6 +31,16 @@ final class Kernels {
     private static final List<TextWords.Phrase> FLESH = TextCaution.phrases(
             "flesh;pulp;puree*;juice;jam;fruchtfleisch;püree*;*püree;*saft;*mus;*konfitüre;*marmelade");
 
+    /** Fruit that the trade dries without its stones. */
+    private static final List<TextWords.Phrase> DRIED_FLESH = TextCaution.phrases(
+            "dried apricot;dried apricots;dried peach;dried peaches;dried nectarine;dried nectarines;getrocknete aprikose*;"
+                    + "getrocknete marille*;getrocknete pfirsich*;getrocknete nektarine*;dörraprikose*;dörrmarille*;"
+                    + "trockenaprikose*;softaprikose*");
+
+    /** What says that its stones may be in it all the same. */
+    private static final List<TextWords.Phrase> WITH_STONES = TextCaution.phrases(
+            "stone;stones;pit;pits;kernel;kernels;whole;wild;hunza;unpitted;stein*;kern*;ganz*;wild*;unentsteint*");
+
     /** What a name calls another part of the tree. */
     private static final List<TextWords.Phrase> OTHER_PARTS =
             TextCaution.phrases("wood;bark;leaf;leaves;blossom*;flower*;*holz;*rinde;*blatt;*blätter;*blüte;*blüten");
@@ -42,8 +52,13 @@ final class Kernels {
         boolean out = OF_FLESH.contains(line.ingredient().kind())
                 || says(line.words(), STONES_OUT)
                 || says(line.words(), FLESH)
+                || isDriedFlesh(line.words())
                 || says(Passages.notes(line), STONES_OUT);
         return out ? named.only(plant -> !plant.name().equals(STONE_FRUIT)) : named;
+    }
+
+    private static boolean isDriedFlesh(String words) {
+        return says(words, DRIED_FLESH) && !says(words, WITH_STONES);
     }
 
     /** Returns whether a line is of kernels, stones and seeds alone; they are not sulphured as dried fruit is. */
@@ -112,7 +127,13 @@ final class Kernels {
             if (!plants.isEmpty() && portion.form() != Portion.Form.OIL && !isSpirit(portion)) {
                 boolean fruit = plants.stream().allMatch(plant -> plant.name().equals(STONE_FRUIT));
                 boolean part = fruit && says(portion.words(), OTHER_PARTS);
-                findings.add(part ? otherPart(portion) : fruit ? stones(portion) : kernels(portion));
+                boolean counted = plants.stream().anyMatch(plant -> !plant.plantMaterials().isEmpty());
+                findings.add(
+                        part
+                                ? otherPart(portion)
+                                : fruit ? stones(portion) : counted ? kernels(portion) : seeds(portion));
+            } else if (plants.isEmpty() && isDriedFlesh(portion.words()) && !says(portion.words(), STONES_OUT)) {
+                findings.add(driedFlesh(portion));
             }
         }
         return findings;
@@ -135,6 +156,32 @@ final class Kernels {
                 "Leaves, bark, wood and blossoms of these trees can set hydrogen cyanide free; how much comes into the drink is"
                         + " not known.",
                 "Ask the supplier whether it is sold for drinks, or have the drink analysed.");
+    }
+
+    /** Berries, leaves and small seeds of which no table tells how much they set free. */
+    private static Finding seeds(Portion portion) {
+        return finding(
+                portion,
+                "raw berries, seeds or leaves",
+                "Raw berries, seeds and leaves like these set hydrogen cyanide free, unripe and crushed ones the most; how much"
+                        + " comes into the drink is not known.",
+                "Heat berries before use, and never crush seeds into the drink; nothing but an analysis of it tells how much is"
+                        + " in it.");
+    }
+
+    private static Finding driedFlesh(Portion portion) {
+        return new Finding(
+                NAME,
+                Severity.NOTE,
+                portion.where(),
+                "",
+                "taken as without stones",
+                "Dried apricots and peaches are mostly sold without their stones, and are taken so here; wild ones are dried"
+                        + " whole.",
+                "general knowledge, from memory",
+                "Look at them, and say in the name what is so: pitted, or with stones.",
+                null,
+                Source.HANDLING_CAUTIONS);
     }
 
     private static Finding kernels(Portion portion) {

@@ -19,7 +19,7 @@ final class NotForDrinking {
             if ((oil || isPowder(portion)) && !Portions.isFreed(portion.name())) {
                 for (Knowledge.Blocked row :
                         Words.named(portion.words(), drink.knowledge().blocked(), Knowledge.Blocked::names)) {
-                    if (oil || isSubstance(row, drink.knowledge())) {
+                    if ((oil || isSubstance(row, drink.knowledge())) && !isOfAnother(row, portion)) {
                         findings.add(finding(portion, row));
                     }
                 }
@@ -27,6 +27,14 @@ final class NotForDrinking {
         }
         Passages.of(drink.plan()).forEach(passage -> inWords(passage, drink.knowledge(), findings));
         return findings;
+    }
+
+    /** Returns whether a row that only asks is of a plant that this is known not to be: clary sage is no sage. What stops, stops by its name. */
+    private static boolean isOfAnother(Knowledge.Blocked row, Portion portion) {
+        return !row.stops()
+                && !portion.plants().isEmpty()
+                && portion.plants().stream()
+                        .noneMatch(plant -> plant.names().stream().anyMatch(row.names()::contains));
     }
 
     /** What a step or a note names need not go in, so that it asks and does not stop. */

@@ -1,20 +1,29 @@
 package org.stillroom.core.safety;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Pattern;
 import org.stillroom.core.plan.PlannedLine;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 
 /** Plants that are refused whatever the kind of ingredient, also where steps and notes name them, and plants that ask for care. */
 final class PoisonousPlants {
+    /** Words of a sentence that warns of a plant, or says of what it is no kin. */
+    private static final Pattern WARNS = Pattern.compile("\\b(confus|mistak|looks? (just )?like|look-?alike|resembl|beware of|watch out for"
+            + "|verwechs|vorsicht vor|warnung vor)|ähnlich|aehnlich|(sieht|sehen) .*\\baus\\b");
+
+    private static final Pattern SENTENCES = Pattern.compile("[.!?;\\n]+");
+
     private PoisonousPlants() {}
 
     static List<Finding> judge(Drink drink, Serving serving) {
         List<Finding> findings = new ArrayList<>();
         for (PlannedLine line : drink.lines()) {
-            String words = Words.withAndWithoutHyphens(line.words());
-            for (Knowledge.Poison row : Words.named(words, drink.knowledge().poisons(), Knowledge.Poison::names)) {
+            for (Knowledge.Poison row : named(line.words(), drink.knowledge())) {
                 findings.add(new Finding(
                         "plant",
                         row.stops() ? Severity.STOP : Severity.CAUTION,
@@ -32,24 +41,39 @@ final class PoisonousPlants {
         return findings;
     }
 
-    /** What a step or a note names need not go in, so that it asks and does not stop. */
+    /** What a step or a note names need not go in, so that it asks and does not stop; where each sentence of it warns, it is only told. */
     private static void inWords(Passages.Passage passage, Knowledge knowledge, List<Finding> findings) {
-        String words = Words.withAndWithoutHyphens(passage.text());
-        for (Knowledge.Poison row : Words.named(words, knowledge.poisons(), Knowledge.Poison::names)) {
+        Set<Knowledge.Poison> warnedOf = new HashSet<>();
+        Set<Knowledge.Poison> used = new HashSet<>();
+        for (String sentence : SENTENCES.split(passage.text())) {
+            boolean warns = WARNS.matcher(sentence.toLowerCase(Locale.ROOT)).find();
+            (warns ? warnedOf : used).addAll(named(sentence, knowledge));
+        }
+        for (Knowledge.Poison row : named(passage.text(), knowledge)) {
             if (row.stops()) {
+                boolean warning = warnedOf.contains(row) && !used.contains(row);
                 findings.add(new Finding(
                         "plant",
-                        Severity.CAUTION,
+                        warning ? Severity.NOTE : Severity.CAUTION,
                         passage.where(),
                         "",
                         "poisonous",
-                        "These words name a poisonous plant, which must not touch the drink. " + told(row),
+                        (warning
+                                        ? "These words seem to warn of a poisonous plant, which must not touch the drink. "
+                                        : "These words name a poisonous plant, which must not touch the drink. ")
+                                + told(row),
                         row.status().mayClear() ? "" : "general knowledge, from memory; on the cautious side",
-                        "Leave it out, and what it touched.",
+                        warning
+                                ? "Take nothing of which you are not certain that it is the other plant."
+                                : "Leave it out, and what it touched.",
                         null,
                         Sources.blocked(row.status())));
             }
         }
+    }
+
+    private static List<Knowledge.Poison> named(String text, Knowledge knowledge) {
+        return Words.named(Words.withAndWithoutHyphens(text), knowledge.poisons(), Knowledge.Poison::names);
     }
 
     private static String told(Knowledge.Poison row) {

@@ -25,7 +25,8 @@ final class Portions {
 
     private static final List<String> FRESH = List.of(" fresh");
 
-    private static final List<String> FREED = List.of(" ffpa", " free from prussic acid");
+    private static final List<TextWords.Phrase> FREED = TextCaution.phrases(
+            "ffpa;free from prussic acid;free of prussic acid;prussic acid free;blausäurefrei*;frei von blausäure;ohne blausäure");
 
     /** Words of salts that are eaten, and of sour ones that buffer; common practice, no source. */
     private static final Set<String> TABLE_SALT = Set.of(
@@ -316,9 +317,9 @@ final class Portions {
         return isFreed(name) ? named.only(plant -> !plant.holds().contains("hydrogen cyanide")) : named;
     }
 
-    /** Returns whether a name says that it was freed from prussic acid. */
+    /** Returns whether a name says that it was freed from prussic acid, and not that it was not. */
     static boolean isFreed(String name) {
-        return Words.any(name, FREED);
+        return TextWords.of(name).says(FREED);
     }
 
     /** A watched substance by itself, with how much of it is in a gram of what is weighed. */

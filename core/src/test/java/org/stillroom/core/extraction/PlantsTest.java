@@ -31,6 +31,14 @@ class PlantsTest {
                 "Fresh strawberries | strawberry",
                 "peppermint leaves, dried | null",
                 "juniper berries | juniper berries, dried",
+                "Sauerkirschen entsteint | sour cherry",
+                "entsteinte Sauerkirschen, gewaschen | sour cherry",
+                "pitted sour cherries | sour cherry",
+                "stoned cherries | sweet cherry",
+                "ripe strawberries, washed and halved | null",
+                "ripe strawberries, washed, halved | strawberry",
+                "Erdbeeren, gehackt | strawberry",
+                "frozen sour cherries | sour cherry",
             },
             nullValues = "null")
     void aNameIsReadInEveryOrderAndForm(String typed, String row) {
@@ -52,6 +60,10 @@ class PlantsTest {
                 "fresh cinnamon",
                 "woodruff",
                 "dried plum stones",
+                "cherry stones",
+                "sour cherries, not pitted",
+                "unripe strawberries",
+                "candied cherries",
                 "white gentian root",
                 "peel",
                 "dried"

@@ -128,6 +128,12 @@ class AllergensTest {
                 "egg white | EGG | contains eggs",
                 "Eiklar | OTHER | contains eggs",
                 "Campden tablets | SALT | contains sulphites",
+                "Butteröl | OTHER | contains milk",
+                "Vanilleeis | OTHER | contains milk",
+                "Krabbenextrakt | OTHER | contains crustaceans",
+                "Nordseekrabben | OTHER | contains crustaceans",
+                "Krokant | OTHER | contains nuts of a kind not said",
+                "Worcestersauce | OTHER | contains fish",
                 "SO2 solution | OTHER | contains sulphites",
             })
     void whatANameBringsIsNamed(String name, Kind kind, String verdict) {
@@ -154,6 +160,10 @@ class AllergensTest {
                 "Kaffeelikör | OTHER | allergens not known",
                 "aromatic bitters | ESSENCE | allergens not known",
                 "something green | LIQUEUR | allergens not known",
+                "Zaubertrank | ESSENCE | allergens not known",
+                "Wunderzeug | OTHER | allergens not known",
+                "Vanilleeis | OTHER | not known if it contains eggs",
+                "Worcestersauce | OTHER | not known if it contains cereals containing gluten of a kind not said",
                 "Riesling | WINE | sulphites not known",
                 "sparkling wine | WINE | sulphites not known",
                 "Weißwein | OTHER | sulphites not known",
@@ -210,6 +220,9 @@ class AllergensTest {
                 "apricots | FRESH_PLANT | sulphites",
                 "Weinbrand | SPIRIT | sulphites",
                 "cherry leaves | DRIED_PLANT | sulphites",
+                "Franzbranntwein | SPIRIT | sulphites",
+                "Stechapfel | DRIED_PLANT | sulphites",
+                "lemon essence | ESSENCE | allergens",
             })
     void aThingOfALikeNameIsNotToldForIt(String name, Kind kind, String what) {
         assertThat(told(with(name, kind)))
@@ -328,6 +341,8 @@ class AllergensTest {
                 "Fine with gelatine, then bentonite. | not known if it contains fish",
                 "Stir in a Campden tablet. | sulphites not known",
                 "Serve over ice with cream. | not known if it contains milk",
+                "Sahne in den Sahnesiphon füllen. | contains milk",
+                "Ein Ei in das Eis rühren. | contains eggs",
             })
     void whatWashingAndFiningLeaveIsToldFromSteps(String step, String verdict) {
         Bench bench =
@@ -344,6 +359,11 @@ class AllergensTest {
                 "Ohne Milch und Ei.",
                 "Fish out the peel after a day.",
                 "Scrub the milk jug.",
+                "Eis zugeben und rühren.",
+                "Den Sahnesiphon füllen.",
+                "Trockeneis ins Glas geben.",
+                "Fill the cream siphon.",
+                "In ein Sellerie-Glas füllen.",
                 "Pour through a siphon port into a wine bottle."
             })
     void wordsOfALikeSoundInStepsBringNothing(String step) {

@@ -325,6 +325,58 @@ class ByNameTest {
                 .containsExactly("germander");
     }
 
+    /** Clary sage is no sage; oil of bitter almonds is blocked until it is said to be freed, and not when that is denied. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "clary sage oil | ",
+                "Muskatellersalbeiöl | ",
+                "Salbeiöl (Salvia sclarea) | ",
+                "Salbeiöl | CAUTION check",
+                "lemon eucalyptus oil | CAUTION check",
+                "bitter almond oil FFPA | ",
+                "Bittermandelöl blausäurefrei | ",
+                "Bittermandelöl | STOP not for drinking",
+                "Bittermandelöl, nicht blausäurefrei | STOP not for drinking",
+                "bitter almond oil, not FFPA | STOP not for drinking"
+            })
+    void anOilIsBlockedByItsOwnPlant(String name, String verdict) {
+        Bench bench = new Bench().grams(name, Kind.ESSENTIAL_OIL, 0.01).strong("spirit", Kind.SPIRIT, 40.0, 999.0);
+        assertThat(bench.verdicts("not-for-drinking"))
+                .isEqualTo(verdict == null ? java.util.List.of() : java.util.List.of(verdict));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "wintergreen oil, ESSENTIAL_OIL, not-for-drinking",
+        "oleander, TINCTURE, plant",
+        "Brennspiritus, SPIRIT, wrong-alcohol",
+        "lemon fragrance oil, ESSENTIAL_OIL, not-food-grade"
+    })
+    void whatNobodyIsToDrinkStopsThoughNothingOfItIsTaken(String name, Kind kind, String rule) {
+        Bench bench = new Bench().grams(of(name, kind), 0.0).strong("spirit", Kind.SPIRIT, 40.0, 1000.0);
+        assertThat(bench.findings(rule)).singleElement().satisfies(finding -> {
+            assertThat(finding.severity()).isEqualTo(Severity.STOP);
+            assertThat(finding.where()).contains(name);
+        });
+        assertThat(bench.safety().isStopped()).isTrue();
+    }
+
+    /** What law forbids by its amount is not there at zero. */
+    @Test
+    void whatIsForbiddenByLawAloneDoesNotStopAtNothing() {
+        Bench bench =
+                new Bench().grams(of("calamus root", Kind.DRIED_PLANT), 0.0).strong("spirit", Kind.SPIRIT, 40.0, 1000.0);
+        assertThat(bench.safety().isStopped()).isFalse();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"mead, WINE", "Met, WINE", "Bärenfang, LIQUEUR", "Honigwein, WINE"})
+    void honeyThatIsInADrinkByItsNameIsNotForInfants(String name, Kind kind) {
+        assertThat(new Bench().grams(of(name, kind), 500.0).verdicts("honey")).containsExactly("NOTE not for infants");
+    }
+
     /** Substances that EU law forbids to add as such, by their German names. */
     @ParameterizedTest
     @ValueSource(

@@ -156,7 +156,7 @@ class KernelsTest {
         "whole sloes, true",
         "'cherries, not pitted', true",
         "unpitted cherries, true",
-        "dried apricots, true",
+        "dried cherries, true",
         "Sauerkirschen, true",
         "Zwetschgen, true",
         "pitted sour cherries, false",
@@ -177,6 +177,33 @@ class KernelsTest {
             assertThat(drink.amount("hydrogen cyanide").isKnown()).isFalse();
             assertThat(ofCyanide(drink)).contains("not known");
         }
+    }
+
+    /** The trade dries apricots and peaches without their stones, wild apricots whole: common practice, no source. */
+    @ParameterizedTest
+    @CsvSource({
+        "dried apricots, NOTE taken as without stones, false",
+        "getrocknete Aprikosen, NOTE taken as without stones, false",
+        "dried apricots with stones, CAUTION stones, true",
+        "wild dried apricots, CAUTION stones, true",
+        "apricots, CAUTION stones, true"
+    })
+    void driedApricotsAreTakenAsWithoutStonesAndThatIsSaid(String name, String verdict, boolean counts) {
+        Bench drink = with(name, Kind.DRIED_PLANT);
+        assertThat(drink.verdicts("stones-and-kernels")).containsExactly(verdict);
+        assertThat(drink.safety().drink().amount("hydrogen cyanide") != null).isEqualTo(counts);
+    }
+
+    /** Of berries and leaves there is no table, so that neither weight nor count tells anything. */
+    @ParameterizedTest
+    @ValueSource(strings = {"Holunderbeeren", "elderberries", "cherry laurel", "flaxseed"})
+    void whatNoTableCountsIsNotAskedForItsWeight(String name) {
+        assertThat(with(name, Kind.DRIED_PLANT).findings("stones-and-kernels"))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.severity()).isEqualTo(Severity.CAUTION);
+                    assertThat(finding.message()).doesNotContain("count");
+                });
     }
 
     @Test

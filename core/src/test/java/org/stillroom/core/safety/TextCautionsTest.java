@@ -97,6 +97,17 @@ class TextCautionsTest {
                 "Die Kirschkerne zerstoßen. | stones",
                 "Take waxed supermarket lemons. | peel",
                 "Rinse the funnel with denatured spirit and go on. | check",
+                "Flaschen mit Isopropanol desinfizieren. | check",
+                "Die Flasche mit Brennspiritus reinigen. | check",
+                "Clean the jars with acetone. | check",
+                "Statt Wodka geht auch Franzbranntwein. | check",
+                "Technisches Glycerin verwenden. | not for drinking",
+                "Heat to 90 °C in the closed bottle. | pressure",
+                "In der verschlossenen Flasche auf 80 °C erhitzen. | pressure",
+                "Fill while fermenting and cork. | pressure",
+                "In die Bügelflasche füllen und gären lassen. | pressure",
+                "Serve burning: light it. | flame",
+                "Brennend servieren. | flame",
             })
     void aStepIsReadForWhatItSpeaksOf(String step, String verdict) {
         assertThat(verdicts(drink().step(step))).contains(verdict);
@@ -136,6 +147,10 @@ class TextCautionsTest {
                 "Seal the cork with wax.",
                 "Unbehandelte Zitronen nehmen.",
                 "Wipe the thermometer with isopropyl alcohol.",
+                "Wipe the worktop with isopropanol.",
+                "Es hat einen brennend scharfen Nachgeschmack.",
+                "Let it ferment out under an airlock, then bottle it.",
+                "Heat the syrup, let it cool, and keep it in a closed bottle.",
                 "Stir with a copper-coloured spoon of stainless steel.",
                 "Serve with a dried rosemary sprig.",
                 "Rub the rim with dried rosemary in olive oil.",
@@ -219,6 +234,25 @@ class TextCautionsTest {
             assertThat(finding.where()).isEqualTo("step 1 of your own");
             assertThat(finding.message()).contains("must not touch the drink", named);
         });
+    }
+
+    /** Who warns of a plant does not use it: it is told, and asks for nothing; one sentence that uses it is enough to ask. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Nicht mit Maiglöckchen verwechseln! | NOTE",
+                "Bärlauch sieht wie Maiglöckchen aus. | NOTE",
+                "Do not confuse it with hemlock. | NOTE",
+                "Its leaf looks like foxglove. | NOTE",
+                "Nicht mit Maiglöckchen verwechseln. Dann Maiglöckchen zugeben. | CAUTION",
+                "Add hemlock; do not confuse it with angelica. | CAUTION"
+            })
+    void aSentenceThatWarnsOfAPlantIsOnlyTold(String step, Severity severity) {
+        assertThat(drink().step(step).findings("plant"))
+                .singleElement()
+                .extracting(Finding::severity)
+                .isEqualTo(severity);
     }
 
     @ParameterizedTest

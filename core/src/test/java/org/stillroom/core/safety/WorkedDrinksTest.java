@@ -3,10 +3,14 @@ package org.stillroom.core.safety;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.liquid.Figure;
+import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 
@@ -48,8 +52,55 @@ class WorkedDrinksTest {
         assertThat(yolk.gramsPerLitre().least()).isCloseTo(228.0 / litres, within(1e-9));
         assertThat(yolk.gramsPerLitre().most()).isCloseTo(236.0 / litres, within(1e-9));
         assertThat(yolk.isKnown()).isTrue();
-        Bench bought = new Bench().strong("advocaat", Kind.LIQUEUR, 15.0, 500.0);
-        assertThat(held(bought, "egg yolk").isKnown()).isFalse();
+        for (String name : List.of("advocaat", "Eierlikör")) {
+            Bench bought = new Bench().strong(name, Kind.LIQUEUR, 15.0, 500.0);
+            assertThat(held(bought, "egg yolk").isKnown()).as(name).isFalse();
+        }
+    }
+
+    /** 90 g of yolk and 30 g of white are 90 g of yolk, whatever language they are named in. */
+    @ParameterizedTest
+    @CsvSource({"egg yolk, egg white", "Eigelb, Eiweiß", "Dotter, Eiklar", "Eidotter, Eiweiss"})
+    void yolkAndWhiteAreToldApartInGermanToo(String yellow, String white) {
+        Bench egg = new Bench()
+                .grams(yellow, Kind.EGG, 90.0)
+                .grams(white, Kind.EGG, 30.0)
+                .strong("spirit", Kind.SPIRIT, 40.0, 600.0);
+        Held yolk = held(egg, "egg yolk");
+        assertThat(yolk.gramsPerLitre().least())
+                .isCloseTo(90.0 / egg.safety().drink().litres(), within(1e-9));
+        assertThat(yolk.gramsPerLitre().most()).isEqualTo(yolk.gramsPerLitre().least());
+    }
+
+    /** 1 g of bean in a kilogram: 1 to 3.5 % of coumarin are usual, 10 % are reported, and the worst counts. */
+    @Test
+    void tonkaCountsWithTheMostThatIsReported() {
+        Amount coumarin = new Bench()
+                .grams("tonka bean", Kind.DRIED_PLANT, 1.0)
+                .strong("neutral spirit", Kind.SPIRIT, 40.0, 999.0)
+                .amount("coumarin");
+        assertThat(coumarin.perKilogram().least()).isCloseTo(10.0, within(0.01));
+        assertThat(coumarin.perKilogram().most()).isCloseTo(100.0, within(0.1));
+    }
+
+    /** Which acid it is follows from what is in it, else from its name. */
+    @ParameterizedTest
+    @CsvSource({
+        "Zitronensäure, CITRIC",
+        "Citronensaeure, CITRIC",
+        "Weinsäure, TARTARIC",
+        "Apfelsäure, MALIC",
+        "Äpfelsäure, MALIC",
+        "Milchsäure, LACTIC",
+        "Citric Acid of the shop, CITRIC"
+    })
+    void anAcidIsKnownByItsGermanName(String name, Substance acid) {
+        Bench bench = new Bench().grams(name, Kind.ACID, 5.0).strong("spirit", Kind.SPIRIT, 40.0, 995.0);
+        assertThat(bench.plan().liquid().grams(acid)).isCloseTo(5.0, within(1e-9));
+        Bench said = new Bench()
+                .holding("my sour powder", Kind.ACID, acid, 100.0, 5.0)
+                .strong("spirit", Kind.SPIRIT, 40.0, 995.0);
+        assertThat(said.plan().liquid().grams(acid)).isCloseTo(5.0, within(1e-9));
     }
 
     private static Held held(Bench bench, String what) {
