@@ -45,7 +45,7 @@ final class PoisonousPlants {
     private static void inWords(Passages.Passage passage, Knowledge knowledge, List<Finding> findings) {
         Set<Knowledge.Poison> warnedOf = new HashSet<>();
         Set<Knowledge.Poison> used = new HashSet<>();
-        for (String sentence : SENTENCES.split(passage.text())) {
+        for (String sentence : SENTENCES.split(passage.text(), -1)) {
             boolean warns = WARNS.matcher(sentence.toLowerCase(Locale.ROOT)).find();
             (warns ? warnedOf : used).addAll(named(sentence, knowledge));
         }

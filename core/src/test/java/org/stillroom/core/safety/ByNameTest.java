@@ -19,6 +19,7 @@ import org.stillroom.core.quantity.Share;
 import org.stillroom.core.quantity.Strength;
 import org.stillroom.core.quantity.Typed;
 import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
 
 class ByNameTest {
     /** One that says enough to be counted: plants and syrups what water and sugar is in them, the rest how strong it is. */
