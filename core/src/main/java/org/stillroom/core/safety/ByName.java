@@ -77,14 +77,6 @@ public final class ByName {
                 null);
     }
 
-    /** Returns what nobody is to drink of among lines of which nothing is taken: that it is written there asks for no amount. */
-    static List<Finding> ofNothing(Drink drink) {
-        return drink.linesOfNothing().stream()
-                .flatMap(line -> stops(line.ingredient().ingredient(), drink.grounds()).stream())
-                .filter(Rules::isNotForDrinking)
-                .toList();
-    }
-
     static List<Finding> stops(Drink drink) {
         List<Finding> stops = against(drink);
         stops.removeIf(finding -> finding.severity() != Severity.STOP);

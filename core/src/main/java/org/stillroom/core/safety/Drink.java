@@ -153,23 +153,12 @@ public final class Drink {
     /** Returns the lines of the recipe and of its stages that take anything. */
     List<PlannedLine> lines() {
         List<PlannedLine> lines = new ArrayList<>();
-        collect(plan, line -> line.grams() > 0.0, lines);
+        collect(plan, lines);
         return lines;
     }
 
-    /** Returns the lines of the recipe and of its stages that take nothing. */
-    List<PlannedLine> linesOfNothing() {
-        List<PlannedLine> lines = new ArrayList<>();
-        collect(plan, line -> line.grams() == 0.0, lines);
-        return lines;
-    }
-
-    private static void collect(Plan plan, java.util.function.Predicate<PlannedLine> which, List<PlannedLine> lines) {
-        plan.lines().stream().filter(which).forEach(lines::add);
-        plan.stages().forEach(stage -> collect(stage.plan(), which, lines));
-    }
-
-    Grounds grounds() {
-        return grounds;
+    private static void collect(Plan plan, List<PlannedLine> lines) {
+        plan.lines().stream().filter(line -> line.grams() > 0.0).forEach(lines::add);
+        plan.stages().forEach(stage -> collect(stage.plan(), lines));
     }
 }

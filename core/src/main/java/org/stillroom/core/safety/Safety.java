@@ -43,7 +43,6 @@ public record Safety(Drink drink, Serving serving, List<Finding> findings) {
                 findings.addAll(rule.check().of(drink, serving));
             }
         }
-        findings.addAll(ByName.ofNothing(drink));
         List<Finding> each = new ArrayList<>(findings.stream().distinct().toList());
         each.sort(Comparator.comparing(Finding::severity).reversed());
         return new Safety(drink, serving, each);

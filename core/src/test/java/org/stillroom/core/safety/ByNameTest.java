@@ -19,7 +19,6 @@ import org.stillroom.core.quantity.Share;
 import org.stillroom.core.quantity.Strength;
 import org.stillroom.core.quantity.Typed;
 import org.stillroom.core.reference.Finding;
-import org.stillroom.core.reference.Severity;
 
 class ByNameTest {
     /** One that says enough to be counted: plants and syrups what water and sugar is in them, the rest how strong it is. */
@@ -346,22 +345,6 @@ class ByNameTest {
         Bench bench = new Bench().grams(name, Kind.ESSENTIAL_OIL, 0.01).strong("spirit", Kind.SPIRIT, 40.0, 999.0);
         assertThat(bench.verdicts("not-for-drinking"))
                 .isEqualTo(verdict == null ? java.util.List.of() : java.util.List.of(verdict));
-    }
-
-    @ParameterizedTest
-    @CsvSource({
-        "wintergreen oil, ESSENTIAL_OIL, not-for-drinking",
-        "oleander, TINCTURE, plant",
-        "Brennspiritus, SPIRIT, wrong-alcohol",
-        "lemon fragrance oil, ESSENTIAL_OIL, not-food-grade"
-    })
-    void whatNobodyIsToDrinkStopsThoughNothingOfItIsTaken(String name, Kind kind, String rule) {
-        Bench bench = new Bench().grams(of(name, kind), 0.0).strong("spirit", Kind.SPIRIT, 40.0, 1000.0);
-        assertThat(bench.findings(rule)).singleElement().satisfies(finding -> {
-            assertThat(finding.severity()).isEqualTo(Severity.STOP);
-            assertThat(finding.where()).contains(name);
-        });
-        assertThat(bench.safety().isStopped()).isTrue();
     }
 
     /** What law forbids by its amount is not there at zero. */

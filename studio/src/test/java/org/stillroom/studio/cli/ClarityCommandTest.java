@@ -94,7 +94,7 @@ class ClarityCommandTest {
     @Test
     void theAnalysisOfTheLotTakesThePlaceOfTheUsualRange() throws IOException {
         Path certificate = folder.resolve("juniper.csv");
-        Files.writeString(certificate, "constituent,percent\nalpha-pinene,20\nlimonene,30\nterpinen-4-ol,50\n");
+        Files.writeString(certificate, "constituent,percent\nalpha-pinene,42\nlimonene,29\nterpinen-4-ol,29\n");
         String recipe = recipe("1 g/L");
         JsonNode usual = Desk.ask("clarity --recipe " + recipe).json();
         JsonNode analysed = Desk.ask("clarity --recipe " + recipe + " --analysis juniper~oil=" + certificate)
@@ -104,7 +104,7 @@ class ClarityCommandTest {
                 Files.readString(Path.of(recipe))
                         .replace(
                                 "kind: essential oil}",
-                                "kind: essential oil, aroma: \"alpha-pinene 20 %; limonene 30 %; terpinen-4-ol 50 %\"}"));
+                                "kind: essential oil, aroma: \"alpha-pinene 42 %; limonene 29 %; terpinen-4-ol 29 %\"}"));
         JsonNode stated = Desk.ask("clarity --recipe " + recipe).json();
 
         assertThat(analysed.get("oil_load").doubleValue())
@@ -115,14 +115,14 @@ class ClarityCommandTest {
         assertThat(analysed.get("composition_from").get(0).stringValue()).isEqualTo("juniper oil: analysis of the lot");
     }
 
-    /** Less than 40 % counts as its middle and leaves in doubt all from none to the bound. */
+    /** Less than 84 % counts as its middle and leaves in doubt all from none to the bound. */
     @Test
     void whatAnAnalysisOnlyBoundsIsInDoubtFromNoneToTheBound() throws IOException {
         Path certificate = folder.resolve("juniper.csv");
         String asked = "clarity --recipe " + recipe("1 g/L") + " --analysis juniper~oil=" + certificate;
-        Files.writeString(certificate, "alpha-pinene,20\nlimonene,20\nterpinen-4-ol,60\n");
+        Files.writeString(certificate, "alpha-pinene,42\nlimonene,29\nterpinen-4-ol,29\n");
         JsonNode known = Desk.ask(asked).json();
-        Files.writeString(certificate, "alpha-pinene,<40\nlimonene,20\nterpinen-4-ol,60\n");
+        Files.writeString(certificate, "alpha-pinene,<84\nlimonene,29\nterpinen-4-ol,29\n");
         JsonNode bounded = Desk.ask(asked).json();
 
         assertThat(bounded.get("oil_load").doubleValue())
@@ -135,7 +135,7 @@ class ClarityCommandTest {
     @Test
     void theAnalysisReachesThroughAnEssence() throws IOException {
         Path certificate = folder.resolve("juniper.csv");
-        Files.writeString(certificate, "limonene,40\nterpinen-4-ol,60\n");
+        Files.writeString(certificate, "alpha-pinene,42\nlimonene,29\nterpinen-4-ol,29\n");
         Files.writeString(folder.resolve("essence.yaml"), """
                 stillroom: 1
                 title: Juniper essence
