@@ -15,9 +15,11 @@ public record Held(Range gramsPerLitre, boolean isKnown) {
     /** Yolk in shelled egg, by mass. From memory: 28 to 36 %. */
     private static final Range YOLK_OF_EGG = new Range(0.28, 0.36);
 
-    private static final List<String> YOLK = List.of(" yolk", " eigelb", " eigelbe", " dotter", " eidotter", " flüssigeigelb");
+    private static final List<String> YOLK =
+            List.of(" yolk", " eigelb", " eigelbe", " dotter", " eidotter", " flüssigeigelb");
     private static final List<String> WHITE = List.of(" white", " albumen", " eiweiß", " eiweiss", " eiklar");
-    private static final List<String> EGG = List.of(" egg", " yolk", " advocaat", " custard", " ei", " eier", " eigelb", " dotter", " eidotter", " eierlikör");
+    private static final List<String> EGG = List.of(
+            " egg", " yolk", " advocaat", " custard", " ei", " eier", " eigelb", " dotter", " eidotter", " eierlikör");
 
     private static final Held NOTHING = new Held(Range.NOTHING, true);
 

@@ -127,7 +127,8 @@ final class Kernels {
             if (!plants.isEmpty() && portion.form() != Portion.Form.OIL && !isSpirit(portion)) {
                 boolean fruit = plants.stream().allMatch(plant -> plant.name().equals(STONE_FRUIT));
                 boolean part = fruit && says(portion.words(), OTHER_PARTS);
-                boolean counted = plants.stream().anyMatch(plant -> !plant.plantMaterials().isEmpty());
+                boolean counted = plants.stream()
+                        .anyMatch(plant -> !plant.plantMaterials().isEmpty());
                 findings.add(
                         part
                                 ? otherPart(portion)

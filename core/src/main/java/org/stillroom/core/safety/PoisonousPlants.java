@@ -13,8 +13,9 @@ import org.stillroom.core.reference.Severity;
 /** Plants that are refused whatever the kind of ingredient, also where steps and notes name them, and plants that ask for care. */
 final class PoisonousPlants {
     /** Words of a sentence that warns of a plant, or says of what it is no kin. */
-    private static final Pattern WARNS = Pattern.compile("\\b(confus|mistak|looks? (just )?like|look-?alike|resembl|beware of|watch out for"
-            + "|verwechs|vorsicht vor|warnung vor)|ähnlich|aehnlich|(sieht|sehen) .*\\baus\\b");
+    private static final Pattern WARNS =
+            Pattern.compile("\\b(confus|mistak|looks? (just )?like|look-?alike|resembl|beware of|watch out for"
+                    + "|verwechs|vorsicht vor|warnung vor)|ähnlich|aehnlich|(sieht|sehen) .*\\baus\\b");
 
     private static final Pattern SENTENCES = Pattern.compile("[.!?;\\n]+");
 

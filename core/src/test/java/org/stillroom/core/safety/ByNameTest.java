@@ -350,8 +350,9 @@ class ByNameTest {
     /** What law forbids by its amount is not there at zero. */
     @Test
     void whatIsForbiddenByLawAloneDoesNotStopAtNothing() {
-        Bench bench =
-                new Bench().grams(of("calamus root", Kind.DRIED_PLANT), 0.0).strong("spirit", Kind.SPIRIT, 40.0, 1000.0);
+        Bench bench = new Bench()
+                .grams(of("calamus root", Kind.DRIED_PLANT), 0.0)
+                .strong("spirit", Kind.SPIRIT, 40.0, 1000.0);
         assertThat(bench.safety().isStopped()).isFalse();
     }
 
