@@ -12,6 +12,7 @@ final class PlantWords {
     /** Words that do not say which plant it is, nor in what state. */
     private static final Set<String> NOTHING = Set.of(
             "of",
+            "and",
             "the",
             "a",
             "an",

@@ -19,7 +19,7 @@ final class EuMaxima {
         List<Finding> findings = new ArrayList<>();
         if (serving.places().contains(Place.EU)) {
             for (Amount amount : drink.amounts()) {
-                if (!amount.watched().euName().isEmpty() && !Kernels.isOfSpiritsAlone(drink, amount)) {
+                if (!amount.watched().euName().isEmpty() && !Kernels.isToldOnce(drink, amount)) {
                     findings.addAll(judge(drink, amount));
                 }
             }

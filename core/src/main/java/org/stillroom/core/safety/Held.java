@@ -19,7 +19,16 @@ public record Held(Range gramsPerLitre, boolean isKnown) {
             List.of(" yolk", " eigelb", " eigelbe", " dotter", " eidotter", " flüssigeigelb");
     private static final List<String> WHITE = List.of(" white", " albumen", " eiweiß", " eiweiss", " eiklar");
     private static final List<String> EGG = List.of(
-            " egg", " yolk", " advocaat", " custard", " ei", " eier", " eigelb", " dotter", " eidotter", " eierlikör");
+            " egg",
+            " yolk",
+            " advocaat",
+            " custard",
+            " eier",
+            " vollei",
+            " eigelb",
+            " dotter",
+            " eidotter",
+            " eierlikör");
 
     private static final Held NOTHING = new Held(Range.NOTHING, true);
 

@@ -64,8 +64,11 @@ public sealed interface HouseRule {
         }
 
         private boolean names(String text, List<Plant> meant, Knowledge knowledge) {
+            boolean asOil = Words.holds(thing, HouseRules.OIL);
             return Words.any(text, List.of(thing))
-                    || HouseRules.plants(Words.plain(text), knowledge).stream().anyMatch(meant::contains);
+                    || (!asOil
+                            && HouseRules.plants(Words.plain(text), knowledge).stream()
+                                    .anyMatch(meant::contains));
         }
 
         /** What it names may be an allergen, or all of a group of them. */

@@ -1,13 +1,13 @@
 package org.stillroom.core.safety;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.aroma.Constituent;
 import org.stillroom.core.aroma.Constituents;
-import org.stillroom.core.plan.PlannedLine;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 
@@ -22,28 +22,32 @@ final class InWords {
     private InWords() {}
 
     static List<Finding> judge(Drink drink, Serving serving) {
+        List<Passages.Passage> goIn = Passages.of(drink.plan()).stream()
+                .filter(Passages.Passage::goesIn)
+                .toList();
+        if (goIn.isEmpty()) {
+            return List.of();
+        }
+        Set<String> counted = new HashSet<>();
+        drink.lines().forEach(line -> counted.addAll(named(line.words(), drink.knowledge())));
+        Set<Knowledge.NamedCaution> ofLines = NamedCautions.ofLines(drink);
         List<Finding> findings = new ArrayList<>();
-        for (Passages.Passage passage : Passages.of(drink.plan())) {
-            if (passage.goesIn()) {
-                List<String> uncounted = uncounted(passage.text(), drink);
-                if (!uncounted.isEmpty()) {
-                    findings.add(finding(passage.where(), String.join(", ", uncounted)));
-                }
-                findings.addAll(NamedCautions.inWords(passage, drink));
+        for (Passages.Passage passage : goIn) {
+            Set<String> uncounted = named(passage.text(), drink.knowledge());
+            uncounted.removeAll(counted);
+            if (!uncounted.isEmpty()) {
+                findings.add(finding(passage.where(), String.join(", ", uncounted)));
             }
+            findings.addAll(NamedCautions.inWords(passage, ofLines, drink));
         }
         return findings;
     }
 
-    private static List<String> uncounted(String text, Drink drink) {
-        List<String> named = new ArrayList<>(
-                plants(text, drink.knowledge()).stream().map(Plant::name).toList());
-        substances(text, drink.knowledge()).forEach(watched -> named.add(watched.name()));
-        for (PlannedLine line : drink.lines()) {
-            plants(line.words(), drink.knowledge()).forEach(plant -> named.remove(plant.name()));
-            substances(line.words(), drink.knowledge()).forEach(watched -> named.remove(watched.name()));
-        }
-        return named.stream().distinct().toList();
+    private static Set<String> named(String text, Knowledge knowledge) {
+        Set<String> named = new LinkedHashSet<>();
+        plants(text, knowledge).forEach(plant -> named.add(plant.name()));
+        substances(text, knowledge).forEach(watched -> named.add(watched.name()));
+        return named;
     }
 
     /** Returns the plants that a text names of which something that is watched for with reason is expected. */

@@ -19,7 +19,7 @@ final class IntakeGuidance {
         List<Finding> findings = new ArrayList<>();
         for (Amount amount : drink.amounts()) {
             for (Knowledge.Guidance row : drink.knowledge().guidance()) {
-                if (row.watched().equals(amount.watched().name()) && !Kernels.isOfSpiritsAlone(drink, amount)) {
+                if (row.watched().equals(amount.watched().name()) && !Kernels.isToldOnce(drink, amount)) {
                     @Nullable Finding finding = judge(amount, row, serving);
                     if (finding != null) {
                         findings.add(finding);

@@ -3,6 +3,7 @@ package org.stillroom.core.safety;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.plan.PlannedLine;
 import org.stillroom.core.reference.Finding;
@@ -31,7 +32,7 @@ final class Kernels {
     private static final List<TextWords.Phrase> FLESH = TextCaution.phrases(
             "flesh;pulp;puree*;juice;jam;fruchtfleisch;püree*;*püree;*saft;*mus;*konfitüre;*marmelade");
 
-    /** Fruit that the trade dries without its stones. */
+    /** Fruit that the trade mostly dries without its stones. Common practice, no source. */
     private static final List<TextWords.Phrase> DRIED_FLESH = TextCaution.phrases(
             "dried apricot;dried apricots;dried peach;dried peaches;dried nectarine;dried nectarines;getrocknete aprikose*;"
                     + "getrocknete marille*;getrocknete pfirsich*;getrocknete nektarine*;dörraprikose*;dörrmarille*;"
@@ -52,7 +53,6 @@ final class Kernels {
         boolean out = OF_FLESH.contains(line.ingredient().kind())
                 || says(line.words(), STONES_OUT)
                 || says(line.words(), FLESH)
-                || isDriedFlesh(line.words())
                 || says(Passages.notes(line), STONES_OUT);
         return out ? named.only(plant -> !plant.name().equals(STONE_FRUIT)) : named;
     }
@@ -81,10 +81,20 @@ final class Kernels {
                 && portion.plants().stream().allMatch(plant -> plant.name().equals(STONE_FRUIT));
     }
 
-    /** Returns the places of spirits of stone fruit; what they bring is not known, and that is said once of all of them. */
-    static List<String> spirits(Drink drink) {
+    /** Returns whether it is fruit that mostly is dried without its stones; whether any are in it nobody says. */
+    private static boolean isDriedFlesh(Portion portion) {
+        return portion.plants().stream().anyMatch(plant -> plant.name().equals(STONE_FRUIT))
+                && isDriedFlesh(portion.words());
+    }
+
+    /** Returns the places of spirits of stone fruit and of its dried flesh; what they bring is not known, and that is said once of all of them. */
+    static List<String> toldOnce(Drink drink) {
+        return places(drink, portion -> isSpirit(portion) || isDriedFlesh(portion));
+    }
+
+    private static List<String> places(Drink drink, Predicate<Portion> which) {
         return drink.portions().stream()
-                .filter(Kernels::isSpirit)
+                .filter(which)
                 .map(Portion::where)
                 .distinct()
                 .toList();
@@ -94,37 +104,52 @@ final class Kernels {
         return amount.watched().name().equals(CYANIDE);
     }
 
-    /** Returns whether nothing is told of a substance but that such spirits bring nobody knows how much, which is said elsewhere. */
-    static boolean isOfSpiritsAlone(Drink drink, Amount amount) {
-        return isAbout(amount) && amount.from().isEmpty() && spirits(drink).containsAll(amount.notKnownFrom());
+    /** Returns whether nothing is told of a substance but that such spirits or dried fruit bring nobody knows how much, which is said elsewhere. */
+    static boolean isToldOnce(Drink drink, Amount amount) {
+        return isAbout(amount) && amount.from().isEmpty() && toldOnce(drink).containsAll(amount.notKnownFrom());
     }
 
-    /** What is said once of all spirits of stone fruit in a drink. */
-    private static List<Finding> ofSpirits(Drink drink) {
-        List<String> spirits = spirits(drink);
-        return spirits.isEmpty()
-                ? List.of()
-                : List.of(new Finding(
-                        NotKnown.NAME,
-                        Severity.NOTE,
-                        String.join("; ", spirits),
-                        "",
-                        "not known",
-                        "Spirits of stone fruit bring hydrogen cyanide from the stones. How much is not known, so that no"
-                                + " limit and no guidance is shown to be kept.",
-                        "general knowledge, from memory",
-                        "Ask its maker for the figure, or have the drink analysed.",
-                        null,
-                        Source.HANDLING_CAUTIONS));
+    private static List<Finding> once(Drink drink) {
+        List<Finding> findings = new ArrayList<>();
+        notKnown(
+                places(drink, Kernels::isSpirit),
+                "Spirits of stone fruit bring hydrogen cyanide from the stones. How much is not known, so that no"
+                        + " limit and no guidance is shown to be kept.",
+                "Ask its maker for the figure, or have the drink analysed.",
+                findings);
+        notKnown(
+                places(drink, Kernels::isDriedFlesh),
+                "Dried apricots and peaches are mostly sold without their stones, wild ones are dried whole. Whether any stones"
+                        + " are in these is not known, so that no limit of hydrogen cyanide is shown to be kept.",
+                "Look at them, and say in the name what is so: pitted, or with stones.",
+                findings);
+        return findings;
+    }
+
+    private static void notKnown(List<String> places, String message, String remedy, List<Finding> findings) {
+        if (!places.isEmpty()) {
+            findings.add(new Finding(
+                    NotKnown.NAME,
+                    Severity.NOTE,
+                    String.join("; ", places),
+                    "",
+                    "not known",
+                    message,
+                    "general knowledge, from memory",
+                    remedy,
+                    null,
+                    Source.HANDLING_CAUTIONS));
+        }
     }
 
     static List<Finding> judge(Drink drink, Serving serving) {
-        List<Finding> findings = new ArrayList<>(ofSpirits(drink));
+        List<Finding> findings = once(drink);
         for (Portion portion : drink.portions()) {
             List<Plant> plants = portion.plants().stream()
                     .filter(plant -> plant.holds().contains(CYANIDE))
                     .toList();
-            if (!plants.isEmpty() && portion.form() != Portion.Form.OIL && !isSpirit(portion)) {
+            boolean once = isSpirit(portion) || isDriedFlesh(portion);
+            if (!plants.isEmpty() && portion.form() != Portion.Form.OIL && !once) {
                 boolean fruit = plants.stream().allMatch(plant -> plant.name().equals(STONE_FRUIT));
                 boolean part = fruit && says(portion.words(), OTHER_PARTS);
                 boolean counted = plants.stream()
@@ -133,8 +158,6 @@ final class Kernels {
                         part
                                 ? otherPart(portion)
                                 : fruit ? stones(portion) : counted ? kernels(portion) : seeds(portion));
-            } else if (plants.isEmpty() && isDriedFlesh(portion.words()) && !says(portion.words(), STONES_OUT)) {
-                findings.add(driedFlesh(portion));
             }
         }
         return findings;
@@ -168,21 +191,6 @@ final class Kernels {
                         + " comes into the drink is not known.",
                 "Heat berries before use, and never crush seeds into the drink; nothing but an analysis of it tells how much is"
                         + " in it.");
-    }
-
-    private static Finding driedFlesh(Portion portion) {
-        return new Finding(
-                NAME,
-                Severity.NOTE,
-                portion.where(),
-                "",
-                "taken as without stones",
-                "Dried apricots and peaches are mostly sold without their stones, and are taken so here; wild ones are dried"
-                        + " whole.",
-                "general knowledge, from memory",
-                "Look at them, and say in the name what is so: pitted, or with stones.",
-                null,
-                Source.HANDLING_CAUTIONS);
     }
 
     private static Finding kernels(Portion portion) {

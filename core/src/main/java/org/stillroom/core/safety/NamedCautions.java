@@ -29,10 +29,15 @@ final class NamedCautions {
         return findings;
     }
 
-    /** Returns what a sentence calls for that no line does: of a fresh plant or anything else; it need not go in, so that nothing stops. */
-    static List<Finding> inWords(Passages.Passage passage, Drink drink) {
+    /** Returns what the names of all lines call for. */
+    static Set<Knowledge.NamedCaution> ofLines(Drink drink) {
         Set<Knowledge.NamedCaution> ofLines = new HashSet<>();
         drink.lines().forEach(line -> ofLines.addAll(judge(line, drink)));
+        return ofLines;
+    }
+
+    /** Returns what a sentence calls for that no line does: of a fresh plant or anything else; it need not go in, so that nothing stops. */
+    static List<Finding> inWords(Passages.Passage passage, Set<Knowledge.NamedCaution> ofLines, Drink drink) {
         Named named = named(
                 passage.text(),
                 drink,

@@ -85,11 +85,11 @@ final class NotKnown {
 
     private static List<String> partly(Drink drink, Predicate<Watched> which) {
         List<String> partly = new ArrayList<>();
-        List<String> spirits = Kernels.spirits(drink);
+        List<String> once = Kernels.toldOnce(drink);
         for (Amount amount : drink.amounts()) {
             if (which.test(amount.watched())) {
                 amount.notKnownFrom().stream()
-                        .filter(place -> !(Kernels.isAbout(amount) && spirits.contains(place)))
+                        .filter(place -> !(Kernels.isAbout(amount) && once.contains(place)))
                         .forEach(place ->
                                 partly.add(place + " (" + amount.watched().name() + ")"));
             }

@@ -90,7 +90,7 @@ final class UsLaw {
             for (Knowledge.UsLimit row : drink.knowledge().usLimits()) {
                 @Nullable
                 Amount amount = row.watched().equals(ACETIC_ACID) ? addedAcetic(drink, row) : counted(drink, row);
-                if (amount != null && row.isFor(drink) && !Kernels.isOfSpiritsAlone(drink, amount)) {
+                if (amount != null && row.isFor(drink) && !Kernels.isToldOnce(drink, amount)) {
                     findings.add(limit(row).judge(amount));
                 }
             }

@@ -35,7 +35,7 @@ class PlantsTest {
                 "entsteinte Sauerkirschen, gewaschen | sour cherry",
                 "pitted sour cherries | sour cherry",
                 "stoned cherries | sweet cherry",
-                "ripe strawberries, washed and halved | null",
+                "ripe strawberries, washed and halved | strawberry",
                 "ripe strawberries, washed, halved | strawberry",
                 "Erdbeeren, gehackt | strawberry",
                 "frozen sour cherries | sour cherry",

@@ -96,6 +96,14 @@ class HouseRulesTest {
     }
 
     @Test
+    void aRuleOfAnOilLeavesThePlantInAStep() {
+        Bench drink = new Bench().house("no clove oil").strong("neutral spirit", Kind.SPIRIT, 40.0, 1000.0);
+        assertThat(drink.step("Add three cloves.").findings(HouseRule.NAME)).isEmpty();
+        assertThat(drink.step("Add a drop of clove oil.").findings(HouseRule.NAME))
+                .hasSize(1);
+    }
+
+    @Test
     void everySlipIsToldWithItsLine() {
         List<Finding> problems =
                 problems("no tonka\nmaximum 3 oil\nat most 20 mg/L thujonn\nat most 1,500 mg/L thujone\nno\n");

@@ -179,19 +179,24 @@ class KernelsTest {
         }
     }
 
-    /** The trade dries apricots and peaches without their stones, wild apricots whole: common practice, no source. */
+    /** The trade mostly dries apricots and peaches without their stones, wild ones whole: common practice, no source, which clears nothing. */
     @ParameterizedTest
     @CsvSource({
-        "dried apricots, NOTE taken as without stones, false",
-        "getrocknete Aprikosen, NOTE taken as without stones, false",
-        "dried apricots with stones, CAUTION stones, true",
-        "wild dried apricots, CAUTION stones, true",
-        "apricots, CAUTION stones, true"
+        "dried apricots, , NOTE not known",
+        "getrocknete Aprikosen, , NOTE not known",
+        "dried apricots with stones, CAUTION stones, ",
+        "wild dried apricots, CAUTION stones, ",
+        "apricots, CAUTION stones, "
     })
-    void driedApricotsAreTakenAsWithoutStonesAndThatIsSaid(String name, String verdict, boolean counts) {
+    void ofDriedApricotsItIsSaidOnceThatStonesAreNotKnown(String name, String stones, String once) {
         Bench drink = with(name, Kind.DRIED_PLANT);
-        assertThat(drink.verdicts("stones-and-kernels")).containsExactly(verdict);
-        assertThat(drink.safety().drink().amount("hydrogen cyanide") != null).isEqualTo(counts);
+        assertThat(drink.verdicts("stones-and-kernels")).isEqualTo(stones == null ? List.of() : List.of(stones));
+        List<Finding> told = drink.findings(NotKnown.NAME).stream()
+                .filter(finding -> finding.message().contains("without their stones"))
+                .toList();
+        assertThat(told).hasSize(once == null ? 0 : 1);
+        assertThat(drink.amount("hydrogen cyanide").isKnown()).isFalse();
+        assertThat(drink.findings("eu-maximum")).hasSize(once == null ? 1 : 0);
     }
 
     /** Of berries and leaves there is no table, so that neither weight nor count tells anything. */

@@ -9,9 +9,9 @@ import org.jspecify.annotations.Nullable;
 import org.stillroom.core.aroma.EssentialOil;
 import org.stillroom.core.aroma.Material;
 import org.stillroom.core.aroma.Material.Analysis;
-import org.stillroom.core.aroma.Material.Kind;
 import org.stillroom.core.aroma.Materials;
 import org.stillroom.core.ingredient.Ingredient;
+import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.reference.Source;
 import org.stillroom.core.reference.Standing;
 import org.stillroom.core.reference.Workings;
@@ -95,8 +95,7 @@ final class MaterialsQuestion extends DeskQuestion {
             return TellMaterial.answer(name, grounds);
         } catch (Impossible none) {
             asked.object(none.part(), none.reason(), none.remedy());
-            asked.objectsToDrinking(
-                    "name", Ingredient.named(name, org.stillroom.core.ingredient.Kind.ESSENTIAL_OIL), grounds);
+            asked.objectsToDrinking("name", Ingredient.named(name, Kind.ESSENTIAL_OIL), grounds);
             asked.refuseIfAnyWrong();
             throw none;
         }
@@ -113,7 +112,7 @@ final class MaterialsQuestion extends DeskQuestion {
             return name().toLowerCase(Locale.ROOT);
         }
 
-        boolean takes(Kind kind) {
+        boolean takes(Material.Kind kind) {
             return this == ANY || name().equals(kind.name());
         }
     }
@@ -123,7 +122,7 @@ final class MaterialsQuestion extends DeskQuestion {
                 .filter(material -> wanted.takes(material.kind()))
                 .toList();
         Told told = new Told("Materials in the table: " + listed.size());
-        for (Kind kind : Kind.values()) {
+        for (Material.Kind kind : Material.Kind.values()) {
             List<Told.Next.Pick> picks = listed.stream()
                     .filter(material -> material.kind() == kind)
                     .map(material -> new Told.Next.Pick(material.name(), material.title()))
@@ -137,7 +136,7 @@ final class MaterialsQuestion extends DeskQuestion {
                 listed.stream().map(MaterialFields::of).toList());
     }
 
-    private static String heading(Kind kind) {
+    private static String heading(Material.Kind kind) {
         return switch (kind) {
             case OIL -> "Oils";
             case PLANT -> "Plants";
