@@ -54,15 +54,15 @@ record MostOil(double gramsPerLitre, @Nullable Note surest) {
         Map<String, Double> parts = parts(perGram, oil);
         List<Note> notes = Note.of(AromaContents.of(name, A_GRAM, parts), 0.0);
         Note surest = notes.stream()
-                .filter(note -> note.least() > 0.0)
-                .max(Comparator.comparingDouble(Note::least))
+                .filter(note -> note.atHighestFound() > 0.0)
+                .max(Comparator.comparingDouble(Note::atHighestFound))
                 .orElse(null);
         double ofClass = ofClass(parts);
         boolean leads = ofClass > OF_OTHERS
                 && List.of(ANETHOLE, LIMONENE).contains(notes.get(0).cas());
         double most = surest == null || leads
                 ? ofClass
-                : Math.min(ofClass, Math.max(LEAST, Math.sqrt(ofClass * TIMES / surest.least())));
+                : Math.min(ofClass, Math.max(LEAST, Math.sqrt(ofClass * TIMES / surest.atHighestFound())));
         return new MostOil(most, surest);
     }
 

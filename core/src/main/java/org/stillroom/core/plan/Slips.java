@@ -243,8 +243,8 @@ public final class Slips {
     }
 
     private static String smelt(Note note) {
-        return "It then holds " + note.name() + " at "
-                + Words.number(note.told().least(), 0) + " times or more the least that is smelt of it in water.";
+        return "It then holds " + note.name() + " at " + QuantityWords.figures(note.atHighestFound())
+                + " times or more the least that is smelt of it in water.";
     }
 
     private static Finding answered(Finding question) {

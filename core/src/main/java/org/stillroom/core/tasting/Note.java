@@ -25,6 +25,9 @@ public record Note(
         String cas, String name, Content content, @Nullable OdourThreshold threshold, double strength) {
     private static final double MICROGRAMS = 1000.0;
 
+    /** A threshold from memory, or of another strength, is known to no less than a decade from end to end. Own judgement. */
+    private static final double DECADE = 10.0;
+
     /** A whole number that came of arithmetic is whole. */
     private static final double A_HAIR = 1e-9;
 
@@ -100,14 +103,31 @@ public record Note(
         return threshold == null ? 0.0 : MICROGRAMS * content.typical() / threshold.middle();
     }
 
-    /** Returns the least odour activity that the ranges allow. */
+    /** Returns the least odour activity that the ranges allow, of a weak threshold by half a decade to either side at least. */
     public double least() {
+        return threshold == null ? 0.0 : atHighestFound() / widening();
+    }
+
+    /** Returns the greatest odour activity that the ranges allow, of a weak threshold by half a decade to either side at least. */
+    public double most() {
+        return threshold == null ? 0.0 : MICROGRAMS * content.max() / threshold.low() * widening();
+    }
+
+    /** Returns the odour activity by the least content and the highest threshold that was found, 0 where none was. */
+    public double atHighestFound() {
         return threshold == null ? 0.0 : MICROGRAMS * content.min() / threshold.high();
     }
 
-    /** Returns the greatest odour activity that the ranges allow. */
-    public double most() {
-        return threshold == null ? 0.0 : MICROGRAMS * content.max() / threshold.low();
+    /** One figure of a weak threshold looks surer than several that differ; returns by how much each end lies further out. */
+    private double widening() {
+        if (threshold == null || !isWeak(threshold)) {
+            return 1.0;
+        }
+        return Math.max(1.0, Math.sqrt(DECADE * threshold.low() / threshold.high()));
+    }
+
+    private boolean isWeak(OdourThreshold found) {
+        return found.standing() == Standing.FROM_MEMORY || found.isOfAnotherMedium(strength);
     }
 
     /**

@@ -79,8 +79,28 @@ class NoteTest {
         assertThat(weaknesses(EUGENOL, sure, 30)).contains(Note.Weakness.RECALLED);
         assertThat(weaknesses(EUGENOL, sure, 30)).doesNotContain(Note.Weakness.OTHER_MEDIUM);
         assertThat(weaknesses("123-35-3", sure, 0)).containsExactly(); // myrcene, 14 µg/L in water, as quoted
-        assertThat(weaknesses("123-35-3", sure, 30)).containsExactly(Note.Weakness.OTHER_MEDIUM);
+        assertThat(weaknesses("123-35-3", sure, 30)).containsExactly(Note.Weakness.DECADE, Note.Weakness.OTHER_MEDIUM);
         assertThat(weaknesses("123-35-3", new Content(1, 5, 11), 0)).containsExactly(Note.Weakness.DECADE);
+    }
+
+    /** One figure at another strength is in doubt by half a decade to either side; several that differ more keep their own ends. */
+    @Test
+    void aWeakThresholdThatStandsAloneReachesOverADecade() {
+        Note alone = Note.of(Map.of("123-35-3", new Content(10, 10, 10)), 30).get(0);
+        assertThat(alone.most() / alone.least()).isCloseTo(10.0, within(1e-9));
+        assertThat(Math.sqrt(alone.most() * alone.least())).isCloseTo(alone.activity(), within(1e-6));
+        Note sure = Note.of(Map.of("123-35-3", new Content(10, 10, 10)), 0).get(0);
+        OdourThreshold inWater = Objects.requireNonNull(OdourThreshold.of("123-35-3", 0));
+        assertThat(sure.most() / sure.least())
+                .isCloseTo(inWater.high() / inWater.low(), within(1e-9))
+                .isLessThan(10.0);
+        Note many = new Note(
+                LIMONENE,
+                "d-limonene",
+                new Content(1, 1, 1),
+                new OdourThreshold(OdourThreshold.Medium.WATER, 1, 100, Standing.FROM_MEMORY, List.of()),
+                30);
+        assertThat(many.most() / many.least()).isCloseTo(100.0, within(1e-9));
     }
 
     private static Set<Note.Weakness> weaknesses(String cas, Content content, double strength) {

@@ -6,13 +6,21 @@ import org.stillroom.core.quantity.QuantityWords;
 
 /**
  * Odour activity of constituents by decades: a mark where it is taken to be, a line from the least to the most that the ranges allow. The
- * line is whole where the activity is well known, and broken where it is a hint and no more.
+ * line is whole where the activity is well known, and broken where it is a hint and no more. Names stand above their lines, so that all of
+ * it fits the width of a phone.
  */
 public final class NotesPlot {
-    private static final double LEFT = 190.0;
-    private static final double WIDTH = 430.0;
-    private static final double TOP = 16.0;
-    private static final double ROW = 24.0;
+    private static final double LEFT = 14.0;
+    private static final double WIDTH = 332.0;
+    private static final double TOP = 4.0;
+    private static final double EDGE = 12.0;
+    private static final double ROW = 40.0;
+    private static final double NAME = 16.0;
+    private static final double LINE = 29.0;
+
+    /** Of more decades than these only every other one is written out. */
+    private static final int WRITTEN = 5;
+
     private static final int LEAST_DECADE = -2;
     private static final int MOST_DECADE = 6;
 
@@ -59,7 +67,7 @@ public final class NotesPlot {
                 "xmlns",
                 "http://www.w3.org/2000/svg",
                 "viewBox",
-                "0 0 660 " + number(bottom + 48.0),
+                "0 0 360 " + number(bottom + 48.0),
                 "role",
                 "img",
                 "font-family",
@@ -75,7 +83,7 @@ public final class NotesPlot {
         page.element(
                 "text", axis, "x", number(LEFT + 0.5 * WIDTH), "y", number(bottom + 40.0), "text-anchor", "middle");
         for (int i = 0; i < bars.size(); i++) {
-            bar(bars.get(i), TOP + ROW * (i + 0.5));
+            bar(bars.get(i), TOP + ROW * i);
         }
         return page.close().toString();
     }
@@ -94,8 +102,20 @@ public final class NotesPlot {
                 opacity,
                 "stroke-width",
                 decade == 0 ? "2" : "1");
+        if (to - from > WRITTEN && decade % 2 != 0) {
+            return;
+        }
         String label = decade < 0 ? QuantityWords.plain(Math.pow(10.0, decade)) : thousands(decade);
-        page.element("text", figures.apply(label), "x", x, "y", number(bottom + 18.0), "text-anchor", "middle");
+        boolean last = decade == to;
+        page.element(
+                "text",
+                figures.apply(label),
+                "x",
+                last ? number(LEFT + WIDTH + EDGE) : x,
+                "y",
+                number(bottom + 18.0),
+                "text-anchor",
+                last ? "end" : "middle");
     }
 
     private static String thousands(int decade) {
@@ -104,9 +124,9 @@ public final class NotesPlot {
                 : QuantityWords.plain(Math.pow(10.0, decade));
     }
 
-    private void bar(Bar bar, double middle) {
-        String y = number(middle);
-        page.element("text", bar.name(), "x", number(LEFT - 10.0), "y", y, "dy", "4", "text-anchor", "end");
+    private void bar(Bar bar, double top) {
+        String y = number(top + LINE);
+        page.element("text", bar.name(), "x", number(LEFT), "y", number(top + NAME));
         page.empty(
                 "path",
                 "d",

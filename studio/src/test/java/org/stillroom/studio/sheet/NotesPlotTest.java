@@ -21,15 +21,15 @@ class NotesPlotTest {
         assertThat(wide).contains("stroke-dasharray=\"5 4\"").contains("fill-opacity=\"0.15\"");
     }
 
-    /** From 0.1 to 1000 are four decades on 430 units from 190: 10 stands in their middle. */
+    /** From 0.1 to 1000 are four decades on 332 units from 14: 10 stands in their middle. */
     @Test
     void aMarkStandsAtItsPowerOfTen() {
         String svg = svg(new Bar("linalool", 1, 10, 1000, true));
-        assertThat(svg).contains("cx=\"405.0\"", "d=\"M297.5 28.0H620.0\"");
+        assertThat(svg).contains("cx=\"180.0\"", "d=\"M97.0 33.0H346.0\"");
     }
 
     @Test
     void whatMayBeNothingBeginsAtTheEdge() {
-        assertThat(svg(new Bar("citral", 0, 0.5, 3, true))).contains("d=\"M190.0 28.0H");
+        assertThat(svg(new Bar("citral", 0, 0.5, 3, true))).contains("d=\"M14.0 33.0H");
     }
 }

@@ -112,7 +112,7 @@ class NotesPagesTest {
     void theAnalysisOfTheLotTakesThePlaceOfTheRange() throws Exception {
         putOnShelf("lot 4", "40");
         String page = notes(LEMON);
-        assertThat(page).contains("By the analyses of your lots: lemon oil", "<td>20.0</td>");
+        assertThat(page).contains("By the analyses of your lots: lemon oil", "<td data-of=\"mg/L\">20.0</td>");
         assertThat(page).contains("Its analysis names 40.0 % of the oil", "Usual in it and not named: ");
         assertThat(page).doesNotContain("<th scope=\"row\" lang=\"en\">d-limonene");
     }
@@ -122,7 +122,7 @@ class NotesPagesTest {
     void betweenTwoLotsThereIsARange() throws Exception {
         putOnShelf("lot 4", "40");
         putOnShelf("lot 5", "60");
-        assertThat(notes(LEMON)).contains("<td>25.0</td>", "20.0 to 30.0");
+        assertThat(notes(LEMON)).contains("<td data-of=\"mg/L\">25.0</td>", "20.0 to 30.0");
     }
 
     @Test
