@@ -25,30 +25,6 @@ final class Brought {
 
     private static final Set<String> MILK_AND_EGG = Set.of("milk", "egg");
 
-    /** Milks of nuts, cereals and beans, and what the table of allergens calls by other things than milk and egg. */
-    private static final List<TextWords.Phrase> PLANT_MILKS =
-            TextCaution.phrases("almond milk;almond drink;almond cream;"
-                    + "oat milk;oat drink;oat cream;oatmilk;coconut milk;coconut cream;coconut drink;cream of coconut;hazelnut milk;"
-                    + "hazelnut drink;walnut milk;nut milk;nut drink;cashew milk;cashew cream;pistachio milk;pistachio cream;"
-                    + "macadamia milk;peanut milk;soy milk;soymilk;soya milk;soy drink;soya drink;soy cream;soya cream;rice milk;"
-                    + "rice drink;rice cream;hemp milk;pea milk;pea drink;sesame milk;spelt milk;spelt drink;tiger nut milk;plant milk;"
-                    + "creamer;horchata;orgeat;advocaat;mandelmilch;mandeldrink;mandelsahne;hafermilch;haferdrink;hafersahne;"
-                    + "hafercreme;kokosmilch;kokosnussmilch;kokosdrink;kokossahne;kokoscreme;haselnussmilch;haselnussdrink;walnussmilch;"
-                    + "nussmilch;nussdrink;cashewmilch;cashewdrink;pistazienmilch;macadamiamilch;erdnussmilch;sojamilch;sojadrink;"
-                    + "sojasahne;reismilch;reisdrink;hanfmilch;hanfdrink;erbsenmilch;erbsendrink;dinkelmilch;dinkeldrink;"
-                    + "erdmandelmilch;pflanzenmilch;pflanzendrink;kaffeeweißer");
-
-    /** What ferments or has fermented, and fruit of no said kind or that the table of plants lacks. */
-    private static final List<TextWords.Phrase> FERMENTS = TextCaution.phrases(
-            "cider;cidre;perry;apfelwein;kombucha;kefir;"
-                    + "tepache;tibicos;kvass;kwass;mead;met;beer;*bier;ale;stout;lager;wine;*wein;vermouth;wermut;sherry;port;sekt;"
-                    + "prosecco;cava;cremant;champagne;champagner;sake;yeast;*hefe;sourdough;sauerteig;must;*most;juice;*saft;puree;"
-                    + "*püree;pulp;*fruchtmark;*beermark;smoothie;compote;*kompott;*apfelmus;*pflaumenmus;jam;*konfitüre;*marmelade;"
-                    + "honey;*honig;fruit;frucht;*früchte;obst;*obst;dried fruit;melon;melons;*melone;*melonen;grape;*traube;*trauben;"
-                    + "raisin;rosine;rosinen;sultana;sultanas;sultanine*;currant;*johannisbeere*;korinthe*;prune;date;dates;dattel;"
-                    + "datteln;boysenberry;boysenberries;loganberry;cloudberry;cloudberries;sea buckthorn;sanddorn*;rowan berries;"
-                    + "rose hip;hagebutte*;cornelian cherry;medlar;mirabelle;mirabellen;coconut water;kokoswasser;tamarind;tamarinde*");
-
     /** Parts that are the flesh of a fruit themselves. */
     private static final Set<String> FLESH = Set.of("berry", "fruit", "flesh", "pulp", "hip", "pod");
 
@@ -59,7 +35,7 @@ final class Brought {
         Kind kind = line.ingredient().kind();
         return kind == Kind.DAIRY
                 || kind == Kind.EGG
-                || TextWords.says(line.words(), PLANT_MILKS)
+                || WordList.MILKS_OF_PLANTS.isInAnyReading(line.words())
                 || AllergenWords.in(line.words(), knowledge.allergens()).stream()
                         .anyMatch(row ->
                                 row.says() == AllergenName.Says.CONTAINS && MILK_AND_EGG.contains(row.allergen()));
@@ -89,8 +65,7 @@ final class Brought {
         YeastIn found = YeastIn.NO;
         for (String reading : Words.readings(words)) {
             Words.Named<Plant> named = Words.read(reading, Plants.list(), Brought::names);
-            boolean fruit = named.things().stream().anyMatch(Brought::isFruit)
-                    || TextWords.of(named.rest()).says(FERMENTS);
+            boolean fruit = named.things().stream().anyMatch(Brought::isFruit) || WordList.FERMENTS.isIn(named.rest());
             boolean part =
                     NameWords.of(reading).stream().anyMatch(word -> NameWords.isPart(word) && !FLESH.contains(word));
             if (fruit && !part) {

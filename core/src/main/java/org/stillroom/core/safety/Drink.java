@@ -2,7 +2,6 @@ package org.stillroom.core.safety;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Figure;
@@ -21,9 +20,6 @@ public final class Drink {
 
     /** From this much essential oil on it is an essence, g/L; strong aniseed drinks hold 2. Own judgement. */
     private static final double CONCENTRATE = 5.0;
-
-    private static final Set<String> BITTERS = Set.of(
-            "gentian", "wormwood", "roman wormwood", "cinchona", "quassia", "germander", "southernwood", "mugwort");
 
     private final Plan plan;
     private final Grounds grounds;
@@ -143,7 +139,7 @@ public final class Drink {
     }
 
     boolean isBitter() {
-        return hasPlant(plant -> BITTERS.contains(plant.name()));
+        return hasPlant(plant -> WordList.BITTER_PLANTS.words().contains(plant.name()));
     }
 
     private boolean hasPlant(java.util.function.Predicate<Plant> test) {

@@ -23,42 +23,19 @@ final class Kernels {
     /** Kinds that are pressed or cooked from the flesh of fruit. */
     private static final Set<Kind> OF_FLESH = Set.of(Kind.JUICE, Kind.SYRUP, Kind.DAIRY, Kind.SUGAR, Kind.HONEY);
 
-    /** What says so in a name or a note. */
-    private static final List<TextWords.Phrase> STONES_OUT = TextCaution.phrases(
-            "pitted;stoned;destoned;stoneless;pitless;without stones;without pits;without their stones;without the stones;"
-                    + "no stones;no pits;stones removed;pits removed;entsteint*;entkernt*;ohne stein*;ohne kern*");
-
-    /** What a name calls flesh alone. */
-    private static final List<TextWords.Phrase> FLESH = TextCaution.phrases(
-            "flesh;pulp;puree*;juice;jam;fruchtfleisch;püree*;*püree;*saft;*mus;*konfitüre;*marmelade");
-
-    /** Fruit that the trade mostly dries without its stones. Common practice, no source. */
-    private static final List<TextWords.Phrase> DRIED_FLESH = TextCaution.phrases(
-            "dried apricot;dried apricots;dried peach;dried peaches;dried nectarine;dried nectarines;getrocknete aprikose*;"
-                    + "getrocknete marille*;getrocknete pfirsich*;getrocknete nektarine*;dörraprikose*;dörrmarille*;"
-                    + "trockenaprikose*;softaprikose*");
-
-    /** What says that its stones may be in it all the same. */
-    private static final List<TextWords.Phrase> WITH_STONES = TextCaution.phrases(
-            "stone;stones;pit;pits;kernel;kernels;whole;wild;hunza;unpitted;stein*;kern*;ganz*;wild*;unentsteint*");
-
-    /** What a name calls another part of the tree. */
-    private static final List<TextWords.Phrase> OTHER_PARTS =
-            TextCaution.phrases("wood;bark;leaf;leaves;blossom*;flower*;*holz;*rinde;*blatt;*blätter;*blüte;*blüten");
-
     private Kernels() {}
 
     /** Returns the plants of a line without stone fruit where it says that no stone is in it; where it says nothing, they stay. */
     static NamedPlants withoutStones(NamedPlants named, PlannedLine line) {
         boolean out = OF_FLESH.contains(line.ingredient().kind())
-                || says(line.words(), STONES_OUT)
-                || says(line.words(), FLESH)
-                || says(Passages.notes(line), STONES_OUT);
+                || WordList.STONES_OUT.isIn(line.words())
+                || WordList.FLESH_OF_FRUIT.isIn(line.words())
+                || WordList.STONES_OUT.isIn(Passages.notes(line));
         return out ? named.only(plant -> !plant.name().equals(STONE_FRUIT)) : named;
     }
 
     private static boolean isDriedFlesh(String words) {
-        return says(words, DRIED_FLESH) && !says(words, WITH_STONES);
+        return WordList.DRIED_WITHOUT_STONES.isIn(words) && !WordList.STONES_MAY_BE_IN_IT.isIn(words);
     }
 
     /** Returns whether a line is of kernels, stones and seeds alone; they are not sulphured as dried fruit is. */
@@ -68,10 +45,6 @@ final class Kernels {
                 && plants.stream()
                         .allMatch(plant ->
                                 plant.holds().contains(CYANIDE) && !plant.name().equals(STONE_FRUIT));
-    }
-
-    private static boolean says(String text, List<TextWords.Phrase> phrases) {
-        return TextWords.of(text).says(phrases);
     }
 
     /** Returns whether it is a spirit as it is sold that has nothing but stone fruit in its name: nobody can take its stones out any more. */
@@ -151,7 +124,7 @@ final class Kernels {
             boolean once = isSpirit(portion) || isDriedFlesh(portion);
             if (!plants.isEmpty() && portion.form() != Portion.Form.OIL && !once) {
                 boolean fruit = plants.stream().allMatch(plant -> plant.name().equals(STONE_FRUIT));
-                boolean part = fruit && says(portion.words(), OTHER_PARTS);
+                boolean part = fruit && WordList.PARTS_THAT_ARE_NOT_THE_FRUIT.isIn(portion.words());
                 boolean counted = plants.stream()
                         .anyMatch(plant -> !plant.plantMaterials().isEmpty());
                 findings.add(

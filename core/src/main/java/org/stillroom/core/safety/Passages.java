@@ -18,14 +18,6 @@ final class Passages {
         NOTE
     }
 
-    /** Words by which a note tells that something went in. */
-    private static final List<TextWords.Phrase> GOES_IN = TextCaution.phrases(
-            "wash*;fine;fined;fining;clarif*;contain*;add;added;stir;stirred;infuse*;steep*;macerat*;gewaschen;waschen;*wäsche;schön*;geschönt*;klär*;geklärt*;enthält;zugeben;zugegeben;rühr*;angesetzt");
-
-    /** Words by which a step tells of the glass and not of the bottle. */
-    private static final List<TextWords.Phrase> SERVED =
-            TextCaution.phrases("serve;served;serving;garnish*;goes with;servier*;reichen;garnier*;passt zu");
-
     /**
      * One of them.
      *
@@ -34,8 +26,7 @@ final class Passages {
     record Passage(Of of, String where, String text) {
         /** Returns whether what it names goes into the drink: of a step unless it tells of serving, of a note where it says so. */
         boolean goesIn() {
-            TextWords words = TextWords.of(text);
-            return of == Of.STEP ? !words.says(SERVED) : words.says(GOES_IN);
+            return of == Of.STEP ? !WordList.SERVED.isIn(text) : WordList.GOES_IN.isIn(text);
         }
     }
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.aroma.Constituent;
@@ -25,76 +24,9 @@ final class Portions {
 
     private static final List<String> FRESH = List.of(" fresh");
 
-    private static final List<TextWords.Phrase> FREED = TextCaution.phrases(
-            "ffpa;free from prussic acid;free of prussic acid;prussic acid free;blausäurefrei*;frei von blausäure;ohne blausäure");
-
-    /** Words of salts that are eaten, and of sour ones that buffer; common practice, no source. */
-    private static final Set<String> TABLE_SALT = Set.of(
-            "salt",
-            "salts",
-            "sea",
-            "table",
-            "rock",
-            "kosher",
-            "fleur",
-            "de",
-            "sel",
-            "fine",
-            "coarse",
-            "flaky",
-            "flakes",
-            "flake",
-            "iodised",
-            "iodized",
-            "himalayan",
-            "kitchen",
-            "cooking",
-            "pickling",
-            "smoked",
-            "solution",
-            "water",
-            "saline",
-            "sodium",
-            "trisodium",
-            "potassium",
-            "chloride",
-            "citrate",
-            "bicarbonate",
-            "baking",
-            "soda",
-            "salz",
-            "meersalz",
-            "kochsalz",
-            "steinsalz",
-            "speisesalz",
-            "tafelsalz",
-            "feines",
-            "grobes",
-            "natriumchlorid",
-            "natriumcitrat",
-            "natron",
-            "kaliumcitrat");
-
     /** Words that say that something is juice. */
     private static final Pattern FOOD_WORDS =
             Pattern.compile(" (juice|fresh|pressed|saft|must|puree|concentrate)(?= )");
-
-    /** Citrus fruit whose juice is drunk; the table of plants has their peel. */
-    private static final Set<String> CITRUS = Set.of(
-            "lemon",
-            "lemons",
-            "lime",
-            "limes",
-            "orange",
-            "oranges",
-            "blood orange",
-            "grapefruit",
-            "mandarin",
-            "tangerine",
-            "clementine",
-            "pomelo",
-            "yuzu",
-            "kumquat");
 
     /** What chemists number a substance by. */
     private static final Pattern CAS = Pattern.compile("\\d{2,7}-\\d\\d-\\d");
@@ -319,7 +251,7 @@ final class Portions {
 
     /** Returns whether a name says that it was freed from prussic acid, and not that it was not. */
     static boolean isFreed(String name) {
-        return TextWords.of(name).says(FREED);
+        return WordList.FREED_OF_PRUSSIC_ACID.isIn(name);
     }
 
     /** A watched substance by itself, with how much of it is in a gram of what is weighed. */
@@ -374,13 +306,16 @@ final class Portions {
 
     private static boolean isCommonFruit(String plant) {
         org.stillroom.core.extraction.Plant known = Plants.find(plant);
-        return CITRUS.contains(plant) || (known != null && known.sort().isFruit());
+        return WordList.CITRUS_FRUIT.words().contains(plant)
+                || (known != null && known.sort().isFruit());
     }
 
     /** A salt that is called otherwise than what is eaten may be anything. */
     private static boolean isNoTableSalt(Resolved ingredient) {
         return ingredient.kind() == Kind.SALT
-                && !TABLE_SALT.containsAll(
-                        List.of(Words.plain(ingredient.name()).strip().split(" +", -1)));
+                && !WordList.TABLE_SALT
+                        .words()
+                        .containsAll(
+                                List.of(Words.plain(ingredient.name()).strip().split(" +", -1)));
     }
 }

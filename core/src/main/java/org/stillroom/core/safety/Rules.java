@@ -45,6 +45,11 @@ public final class Rules {
                     "EU: the most of quinine, camphor, glycyrrhizic acid.",
                     EuLaw::useLimits),
             new Rule("eu-statement", OF_DRINKS, "EU: statements on liquorice, caffeine, quinine.", EuStatements::judge),
+            new Rule(
+                    EnergyFactors.NAME,
+                    OF_DRINKS,
+                    "EU: energy of what the figures count as carbohydrate and the law does not.",
+                    EnergyFactors::judge),
             new Rule("us-prohibited", OF_ALL, "US: calamus, coumarin, tonka, safrole.", UsLaw::prohibited),
             new Rule("us-limit", OF_DRINKS, "US: thujone free, quinine, glycyrrhizin, prussic acid.", UsLaw::limits),
             new Rule(HouseRule.NAME, OF_ALL, "The rules of the maker's own house.", HouseRules::judge),

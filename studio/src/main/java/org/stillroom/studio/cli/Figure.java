@@ -17,7 +17,7 @@ public final class Figure {
      * @param decimals digits after the point, 0 or more
      */
     public static String decimals(double value, int decimals) {
-        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN);
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
         return rounded.toPlainString();
     }
 

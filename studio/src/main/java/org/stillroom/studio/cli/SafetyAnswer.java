@@ -33,6 +33,26 @@ record SafetyAnswer(Safety safety, Extent extent) implements Answer {
 
     @Override
     public void print(Page page) {
+        if (told(page, "Stops", Severity.STOP)) {
+            page.blank();
+        }
+        inIt(page);
+        page.blank();
+        if (told(page, "Cautions", Severity.CAUTION)) {
+            page.blank();
+        }
+        if (notes(page)) {
+            page.blank();
+        }
+        safety.drink()
+                .knowledge()
+                .tables()
+                .editions()
+                .forEach(edition -> page.paragraph("Rules: " + edition.told() + "."));
+        page.paragraph(Safety.STANDING);
+    }
+
+    private void inIt(Page page) {
         List<Amount> amounts = safety.drink().amounts();
         page.heading(amounts.isEmpty() ? nothing() : "What is in it");
         if (!amounts.isEmpty()) {
@@ -41,16 +61,6 @@ record SafetyAnswer(Safety safety, Extent extent) implements Answer {
                     "The most is that of the most adverse source group; of plants anything from nothing to all comes"
                             + " over. What no table holds is not known.");
         }
-        told(page, "Stops", Severity.STOP);
-        told(page, "Cautions", Severity.CAUTION);
-        notes(page);
-        page.blank();
-        safety.drink()
-                .knowledge()
-                .tables()
-                .editions()
-                .forEach(edition -> page.paragraph("Rules: " + edition.told() + "."));
-        page.paragraph(Safety.STANDING);
     }
 
     /** That no table tells anything is no good news where something in it is not known. */
@@ -91,30 +101,32 @@ record SafetyAnswer(Safety safety, Extent extent) implements Answer {
         return amount.isAnalysed() ? "analysis" : amount.status().mayClear() ? "range" : "range, from memory";
     }
 
-    private void told(Page page, String heading, Severity severity) {
+    private boolean told(Page page, String heading, Severity severity) {
         List<Finding> findings = of(severity);
         if (!findings.isEmpty()) {
-            page.blank();
             page.heading(heading);
             findings.forEach(page::finding);
         }
+        return !findings.isEmpty();
     }
 
     /** Notes take one line each, so that they do not drown what matters. */
-    private void notes(Page page) {
+    private boolean notes(Page page) {
         List<Finding> notes = of(Severity.NOTE);
         List<Finding> told = extent == Extent.ALL
                 ? notes
                 : notes.stream().filter(NotesThatMatter::matters).toList();
         if (!told.isEmpty()) {
-            page.blank();
             page.heading("To know");
             told.forEach(note -> page.paragraph("- " + note.verdict() + ": " + place(note) + note.message()));
         }
         if (told.size() < notes.size()) {
-            page.blank();
+            if (!told.isEmpty()) {
+                page.blank();
+            }
             page.paragraph("Besides, with --all: " + counted(notes) + ".");
         }
+        return !notes.isEmpty();
     }
 
     private static String counted(List<Finding> notes) {

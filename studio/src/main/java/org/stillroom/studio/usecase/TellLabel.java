@@ -44,7 +44,7 @@ public final class TellLabel {
     public static final String NOT_FOR_SALE = "Homemade – not for sale";
 
     /** Rules whose findings belong on a label. */
-    private static final Set<String> SAID_ON_LABELS = Set.of("eu-statement", "honey");
+    private static final Set<String> SAID_ON_LABELS = Set.of("eu-statement", "honey", "energy-factor");
 
     private TellLabel() {}
 

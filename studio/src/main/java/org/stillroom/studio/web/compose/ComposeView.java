@@ -2,6 +2,7 @@ package org.stillroom.studio.web.compose;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -306,23 +307,20 @@ public record ComposeView(
                 .toList();
     }
 
-    private List<Finding> stopping() {
-        return composed.worked() == null
-                ? List.of()
-                : findings().stream()
-                        .filter(finding -> finding.severity() == Severity.STOP)
-                        .toList();
+    /** Returns the stops of what is planned, what nobody is to drink before all else; without a stop its cautions. */
+    public List<Finding> foremost() {
+        if (composed.worked() == null) {
+            return List.of();
+        }
+        Severity gravest = findings().stream().anyMatch(ComposeView::stops) ? Severity.STOP : Severity.CAUTION;
+        return findings().stream()
+                .filter(finding -> finding.severity() == gravest)
+                .sorted(Comparator.comparing(finding -> !Rules.isNotForDrinking(finding)))
+                .toList();
     }
 
-    /** Returns how many things stop what is planned. */
-    public int stops() {
-        return stopping().size();
-    }
-
-    /** Returns what stops it, that nobody is to drink it before all else; null when nothing does. */
-    public @Nullable Finding stop() {
-        List<Finding> stops = stopping();
-        return stops.stream().filter(Rules::isNotForDrinking).findFirst().orElse(stops.isEmpty() ? null : stops.get(0));
+    private static boolean stops(Finding finding) {
+        return finding.severity() == Severity.STOP;
     }
 
     /** Returns what is good to know. */
