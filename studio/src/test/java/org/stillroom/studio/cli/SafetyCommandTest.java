@@ -149,6 +149,13 @@ class SafetyCommandTest {
     }
 
     @Test
+    void whatStopsItStandsBeforeWhatIsInIt() throws IOException {
+        assertThat(Desk.type("safety " + recipe("wormwood oil", "0.1 g/L")).out())
+                .startsWith("Stops\nStop: ")
+                .contains("\n\nWhat is in it\n");
+    }
+
+    @Test
     void houseRulesFromAFileHoldSafetyPlanSheetAndLabel() throws IOException {
         String recipe = recipe("sage oil", "0.02 g/L");
         String rules = file("house.txt", "# ours\nat most 1 mg/L thujone because we like it mild\n");

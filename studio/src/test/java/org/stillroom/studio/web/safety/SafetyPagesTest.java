@@ -182,7 +182,11 @@ class SafetyPagesTest {
     @Test
     void whatNobodyIsToDrinkIsHeldBackEverywhere() throws Exception {
         String recipe = saved(FOXGLOVE);
-        assertThat(page("/compose/" + recipe)).contains("id=\"halt\"", "cardiac glycosides");
+        assertThat(page("/compose/" + recipe))
+                .containsPattern("<p class=\"halt is-over\" id=\"halt\">.*stop: ")
+                .contains("cardiac glycosides");
+        String safety = page("/safety/" + recipe);
+        assertThat(safety.indexOf("cardiac glycosides")).isPositive().isLessThan(safety.indexOf("id=\"h-in\""));
         assertThat(page("/label/" + recipe))
                 .contains("What speaks against it as a drink", "No labels are drawn")
                 .doesNotContain("<img");
@@ -212,6 +216,7 @@ class SafetyPagesTest {
                 "amount: 30 g",
                 "steps: [\"Seal the jars and simmer them in a water bath\"]\n"));
         assertThat(page("/make/begin?recipe=" + recipe)).contains("action=\"/make/begin\"", "look-alikes", "pressure");
+        assertThat(page("/compose/" + recipe)).containsPattern("<p class=\"halt is-near\" id=\"halt\">.*caution: ");
         String token = token(page("/safety/" + recipe));
         HttpResponse<String> begun = post("/make/begin", token, Map.of("recipe", recipe, "revision", "1", "size", ""));
         String make = begun.headers().firstValue("Location").orElseThrow();
