@@ -42,7 +42,8 @@ final class EnergyFactors {
             double grams = line.ingredient().perGram().grams(Substance.OTHER_SOLIDS) * line.grams();
             for (Factor factor : FACTORS) {
                 if (grams > 0.0 && TextWords.says(line.words(), factor.names())) {
-                    findings.add(tooMuch(line, factor, 100.0 * grams / drink.figures().value(Figure.VOLUME_20C)));
+                    findings.add(tooMuch(
+                            line, factor, 100.0 * grams / drink.figures().value(Figure.VOLUME_20C)));
                 }
             }
         }

@@ -31,8 +31,7 @@ enum WordList {
     private record Written(Set<String> words, List<TextWords.Phrase> phrases) {
         static Written of(List<String> words) {
             return new Written(
-                    Set.copyOf(words),
-                    words.stream().map(TextWords.Phrase::of).toList());
+                    Set.copyOf(words), words.stream().map(TextWords.Phrase::of).toList());
         }
     }
 

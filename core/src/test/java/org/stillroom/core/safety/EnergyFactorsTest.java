@@ -31,8 +31,7 @@ class EnergyFactorsTest {
     void whatIsCountedAsCarbohydrateIsToldByTheFactorOfTheLaw(String name, double kilojoules, double kilocalories) {
         Bench drink = with(name, Substance.OTHER_SOLIDS);
         Finding told = drink.findings("energy-factor").get(0);
-        double perHundred =
-                100.0 * 50.0 / drink.safety().drink().figures().value(Figure.VOLUME_20C);
+        double perHundred = 100.0 * 50.0 / drink.safety().drink().figures().value(Figure.VOLUME_20C);
         assertThat(Double.parseDouble(told.message().replaceAll(".*up to ([\\d.]+) kJ.*", "$1")))
                 .isCloseTo(perHundred * (17.0 - kilojoules), within(0.005 * perHundred * 17.0));
         assertThat(Double.parseDouble(told.message().replaceAll(".*or ([\\d.]+) kcal.*", "$1")))

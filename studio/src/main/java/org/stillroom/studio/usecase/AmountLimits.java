@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Set;
 import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.plan.Plan;
 import org.stillroom.core.plan.Planner;
 import org.stillroom.core.plan.Planning;
 import org.stillroom.core.quantity.Dose;
@@ -43,9 +44,6 @@ public final class AmountLimits {
      * @param gramsPerLitre of each oil in the drink
      */
     public static List<Finding> of(Map<String, Double> gramsPerLitre, Grounds grounds) {
-        List<HouseRule> amounts = grounds.house().rules().stream()
-                .filter(rule -> !(rule instanceof HouseRule.LeaveOut))
-                .toList();
         Planning planning = Planner.plan(Making.alone(drink(gramsPerLitre)));
         if (!(planning instanceof Planning.Planned planned) || !planned.plan().reached()) {
             return List.of(Finding.of(
@@ -57,9 +55,18 @@ public final class AmountLimits {
                             + QuantityWords.plain(STRENGTH) + " % vol takes so much oil.",
                     "Write a recipe of it, and ask for its safety."));
         }
-        return Safety.ofPlan(planned.plan(), grounds.with(new HouseRules(amounts))).stream()
-                .filter(finding -> finding.rule().equals(HouseRule.NAME) || OF_LAW.contains(finding.rule()))
+        return of(planned.plan(), grounds).stream()
                 .map(finding -> finding.at(finding.where().replaceAll("line \\d+, ", "")))
+                .toList();
+    }
+
+    /** Returns the same of what a plan makes, at its lines. */
+    public static List<Finding> of(Plan plan, Grounds grounds) {
+        List<HouseRule> amounts = grounds.house().rules().stream()
+                .filter(rule -> !(rule instanceof HouseRule.LeaveOut))
+                .toList();
+        return Safety.ofPlan(plan, grounds.with(new HouseRules(amounts))).stream()
+                .filter(finding -> finding.rule().equals(HouseRule.NAME) || OF_LAW.contains(finding.rule()))
                 .toList();
     }
 

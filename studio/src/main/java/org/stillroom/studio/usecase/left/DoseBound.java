@@ -30,6 +30,10 @@ record DoseBound(double gramsPerLitre, From from) {
         RECIPES,
         /** The most of an oil that is plausible. */
         OIL,
+        /** What law or the house allows of its substances, at worst. */
+        LAW,
+        /** What stays dissolved of its oil, by the forecast. */
+        DISSOLVED,
         /** Nothing. */
         NONE
     }

@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.ingredient.Generics;
 import org.stillroom.core.ingredient.Ingredient;
@@ -135,9 +138,20 @@ public final class PlanUseUp {
                         each.left().grams(),
                         each.bound().gramsPerLitre()))
                 .toList();
-        UseUp.Outcome outcome =
-                UseUp.of(new UseUp.Asked(extracts, strength, sugar, most.value().millilitres()));
-        return outcome.found() == null ? new Outcome.Refused(outcome.problems()) : found(outcome.found(), bounded);
+        UseUp.Asked asked =
+                new UseUp.Asked(extracts, strength, sugar, most.value().millilitres());
+        UseUp.Outcome outcome = UseUp.of(asked);
+        return outcome.found() == null
+                ? new Outcome.Refused(outcome.problems())
+                : found(HeldBack.of(asked, outcome.found(), clear(bounded), grounds), bounded);
+    }
+
+    /** Who types how much a litre may hold may want it cloudy. */
+    private static Set<Integer> clear(List<Bounded> bounded) {
+        return IntStream.range(0, bounded.size())
+                .filter(i -> bounded.get(i).bound().from() != DoseBound.From.TYPED)
+                .boxed()
+                .collect(Collectors.toSet());
     }
 
     private void problem(String where, String message, String remedy) {
@@ -202,7 +216,8 @@ public final class PlanUseUp {
         return null;
     }
 
-    private Outcome found(UseUp useUp, List<Bounded> bounded) {
+    private Outcome found(HeldBack held, List<Bounded> bounded) {
+        UseUp useUp = held.useUp();
         Recipe recipe = recipe(useUp);
         PlanRecipe.Outcome worked = PlanRecipe.answer(Making.alone(recipe), null, grounds, Workings.NONE);
         if (worked instanceof PlanRecipe.Outcome.Refused refused) {
@@ -211,16 +226,17 @@ public final class PlanUseUp {
         WorkedPlan plan = ((PlanRecipe.Outcome.Worked) worked).plan();
         List<Finding> findings = new ArrayList<>();
         for (int i = 0; i < bounded.size(); i++) {
-            findings.addAll(said(bounded.get(i), useUp.used().get(i)));
+            DoseBound.From from =
+                    held.by().getOrDefault(i, bounded.get(i).bound().from());
+            findings.addAll(said(bounded.get(i).left(), from, useUp.used().get(i)));
         }
         findings.addAll(plan.findings());
         return new Outcome.Found(useUp, recipe, plan, findings);
     }
 
-    private static List<Finding> said(Bounded bounded, UseUp.Used used) {
+    private static List<Finding> said(LeftOver left, DoseBound.From from, UseUp.Used used) {
         List<Finding> said = new ArrayList<>();
-        LeftOver left = bounded.left();
-        if (bounded.bound().from() == DoseBound.From.NONE) {
+        if (from == DoseBound.From.NONE) {
             said.add(note(
                     "use-up-no-bound",
                     left.name(),
@@ -233,10 +249,12 @@ public final class PlanUseUp {
                     "use-up-at-its-most",
                     left.name(),
                     "at its most",
-                    "It goes in as strong as " + from(bounded.bound().from()) + ", and "
+                    "It goes in as strong as " + told(from) + ", and "
                             + amount(left, used.extract().grams() - used.grams()) + " stay.",
-                    "Make more of the liqueur, or let a litre hold more of it: NAME=DOSE.",
-                    bounded.bound().from() == DoseBound.From.OIL ? Source.RULE_OF_THUMB : null));
+                    from == DoseBound.From.LAW
+                            ? "Make more of the liqueur, or have an analysis of the lot that says less."
+                            : "Make more of the liqueur, or let a litre hold more of it: NAME=DOSE.",
+                    source(from)));
         }
         if (left.isPast()) {
             said.add(note(
@@ -259,11 +277,21 @@ public final class PlanUseUp {
         return new Finding(rule, Severity.NOTE, where, "", verdict, message, "", remedy, null, source);
     }
 
-    private static String from(DoseBound.From from) {
+    private static @Nullable Source source(DoseBound.From from) {
+        return switch (from) {
+            case OIL -> Source.RULE_OF_THUMB;
+            case DISSOLVED -> Source.CLARITY_MODEL;
+            case TYPED, RECIPES, LAW, NONE -> null;
+        };
+    }
+
+    private static String told(DoseBound.From from) {
         return switch (from) {
             case TYPED -> "you allow";
             case RECIPES -> "in the strongest of your recipes";
             case OIL -> "is plausible for its oil";
+            case LAW -> "law and your house allow of what it may hold at worst";
+            case DISSOLVED -> "stays clear by the forecast";
             case NONE -> "can be";
         };
     }

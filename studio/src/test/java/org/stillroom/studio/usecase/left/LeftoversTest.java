@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.quantity.OunceMeaning;
+import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.recipe.Making;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
@@ -16,6 +18,7 @@ import org.stillroom.planner.leftovers.UseUp;
 import org.stillroom.planner.shopping.ShoppingList;
 import org.stillroom.studio.recipefile.RecipeReader;
 import org.stillroom.studio.recipefile.RecipeReading;
+import org.stillroom.studio.usecase.AmountLimits;
 import org.stillroom.studio.usecase.shelf.Bottles;
 import org.stillroom.studio.usecase.shelf.LotOnShelf;
 
@@ -248,6 +251,70 @@ class LeftoversTest {
                 .extracting(Finding::message)
                 .asString()
                 .contains("30.0 mL stay");
+    }
+
+    private static PlanUseUp.Outcome.Found oils(String strength, Grounds grounds, String... extracts) {
+        List<LotOnShelf> shelf = List.of(
+                Bottles.onShelf("1", "name", "sage oil", "kind", "essential oil", "left", "5 ml"),
+                Bottles.onShelf("2", "name", "lemon oil", "kind", "essential oil", "left", "5 ml"));
+        return (PlanUseUp.Outcome.Found) PlanUseUp.answer(
+                new PlanUseUp.Wish(List.of(extracts), strength, "100 g/L", "2 L"),
+                LeftOver.of(shelf, TODAY),
+                List.of(),
+                OunceMeaning.US_FLUID,
+                grounds);
+    }
+
+    private static List<Finding> stops(PlanUseUp.Outcome.Found found) {
+        return found.findings().stream()
+                .filter(finding -> finding.severity() == Severity.STOP)
+                .toList();
+    }
+
+    private static double perLitre(PlanUseUp.Outcome.Found found, int place) {
+        return found.useUp().used().get(place).perLitre();
+    }
+
+    /** 21 CFR 172.510 with TTB Industry Circular 2007-5: thujone below 10 mg/kg; the most of what is plausible of sage oil holds a hundred times that. */
+    @Test
+    void ofWhatTheLawLimitsNoMoreGoesInThanItAllowsAtWorst() {
+        PlanUseUp.Outcome.Found found = oils("60 %", Grounds.SHIPPED, "sage oil");
+        assertThat(stops(found)).noneMatch(finding -> finding.message().startsWith("Thujone"));
+        assertThat(found.findings())
+                .filteredOn(finding -> finding.rule().equals("use-up-at-its-most"))
+                .singleElement()
+                .extracting(Finding::message)
+                .asString()
+                .contains("as law and your house allow");
+        String tenthMore = QuantityWords.plain(1.1 * perLitre(found, 0)) + " g/L";
+        assertThat(AmountLimits.of(Map.of("sage oil", 1.1 * perLitre(found, 0)), Grounds.SHIPPED))
+                .as(tenthMore)
+                .anyMatch(finding -> finding.severity() == Severity.STOP);
+    }
+
+    @Test
+    void ofAnOilNoMoreGoesInThanStaysClearUnlessItsMakerSaysHowMuch() {
+        PlanUseUp.Outcome.Found found = oils("28 %", Grounds.SHIPPED, "lemon oil");
+        assertThat(found.findings()).noneMatch(finding -> finding.message().contains("will be cloudy"));
+        assertThat(found.findings()).anyMatch(finding -> finding.message().contains("as stays clear by the forecast"));
+        assertThat(perLitre(oils("28 %", Grounds.SHIPPED, "lemon oil=0.4 g/L"), 0))
+                .isCloseTo(0.4, within(1e-6));
+        assertThat(perLitre(found, 0)).isBetween(0.01, 0.2);
+        assertThat(oils("28 %", Grounds.SHIPPED, "lemon oil=" + 1.3 * perLitre(found, 0) + " g/L")
+                        .findings())
+                .anyMatch(finding -> finding.message().contains("will be hazy")
+                        || finding.message().contains("will be cloudy"));
+    }
+
+    @Test
+    void eachIsHeldBackByWhatItBrings() {
+        PlanUseUp.Outcome.Found found = oils("28 %", Grounds.SHIPPED, "sage oil", "lemon oil");
+        assertThat(stops(found)).noneMatch(finding -> finding.message().startsWith("Thujone"));
+        assertThat(found.findings()).noneMatch(finding -> finding.message().contains("will be cloudy"));
+        assertThat(perLitre(found, 0))
+                .as("the little sage that law allows hardly clouds")
+                .isGreaterThan(0.5 * perLitre(oils("28 %", Grounds.SHIPPED, "sage oil"), 0));
+        assertThat(perLitre(found, 1)).isGreaterThan(0.5 * perLitre(oils("28 %", Grounds.SHIPPED, "lemon oil"), 0));
     }
 
     @Test
