@@ -33,6 +33,11 @@ public final class Measuring {
     private final Batch batch;
     private final @Nullable MeasuredLine[] lines;
 
+    /** Returns whether a finding says that a dose cannot be measured well, which has to be known with the instrument in hand. */
+    public static boolean isOfDose(Finding finding) {
+        return finding.rule().equals(SmallDose.NAME) || finding.rule().equals(UnevenDrops.NAME);
+    }
+
     private Measuring(Plan plan) {
         this.plan = plan;
         this.recipe = plan.recipe();

@@ -17,6 +17,9 @@ final class SmallDose {
     private static final double TOO_MUCH = 0.10;
     private static final double[] SCALES = {0.1, 0.01};
 
+    /** Name of the rule. */
+    static final String NAME = "dose-too-small";
+
     private SmallDose() {}
 
     static @Nullable Finding of(String where, Portion portion, Take take, double batchMillilitres) {
@@ -28,7 +31,7 @@ final class SmallDose {
         double factor = error / (TOO_MUCH * portion.grams());
         String name = portion.line().name();
         return new Finding(
-                "dose-too-small",
+                NAME,
                 Severity.CAUTION,
                 where,
                 "",

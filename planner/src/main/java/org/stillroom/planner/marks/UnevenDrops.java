@@ -18,6 +18,9 @@ final class UnevenDrops {
     /** A larger batch than so many is no help. Own judgement. */
     private static final int MOST_BATCHES = 12;
 
+    /** Name of the rule. */
+    static final String NAME = "drops-uneven";
+
     private UnevenDrops() {}
 
     /** Returns what to know where a dose is rounded to whole drops by more than a tenth, or null. */
@@ -31,7 +34,7 @@ final class UnevenDrops {
             return null;
         }
         return new Finding(
-                "drops-uneven",
+                NAME,
                 Severity.CAUTION,
                 where,
                 "",

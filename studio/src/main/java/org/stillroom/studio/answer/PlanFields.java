@@ -2,6 +2,7 @@ package org.stillroom.studio.answer;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 import org.stillroom.core.ingredient.CarriedPlant;
 import org.stillroom.core.ingredient.DoseUnits;
 import org.stillroom.core.ingredient.Resolved;
@@ -85,11 +86,19 @@ public final class PlanFields {
                             .put("within_percent", 100.0 * ingredient.dropDoubt())
                             .put("from", ingredient.dropBasis().label()));
         }
+        put(measured, worked.dose(line));
         fields.put("measured", measured);
-        DoseUnits dose = worked.dose(line.exact());
         CarriedPlant plant = worked.plant(line.exact());
-        Fields dosed = dose == null ? fields.putNone("dose") : fields.put("dose", dose(dose));
-        return plant == null ? dosed.putNone("plant") : dosed.put("plant", plant(plant));
+        put(fields, worked.dose(line.exact()));
+        return plant == null ? fields.putNone("plant") : fields.put("plant", plant(plant));
+    }
+
+    private static void put(Fields fields, @Nullable DoseUnits dose) {
+        if (dose == null) {
+            fields.putNone("dose");
+        } else {
+            fields.put("dose", dose(dose));
+        }
     }
 
     private static Fields plant(CarriedPlant plant) {

@@ -33,6 +33,9 @@ import org.stillroom.studio.usecase.WorkedPlan;
 
 /** A plan for a person: what to take, what it will be and how sure, what to do, what to know. */
 final class PlanPage {
+    /** A dose that is measured so far off what was asked for is told beside it. Own judgement. */
+    private static final double SHOWN = 0.01;
+
     private final PlanAnswer answer;
     private final Page page;
     private final Minding minding;
@@ -40,7 +43,7 @@ final class PlanPage {
     PlanPage(PlanAnswer answer, Page page) {
         this.answer = answer;
         this.page = page;
-        this.minding = Minding.of(answer.worked().plan(), answer.worked().grounds());
+        this.minding = Minding.of(answer.worked().measured(), answer.worked().grounds());
     }
 
     void print() {
@@ -160,22 +163,30 @@ final class PlanPage {
                 .figure("mg");
         boolean any = false;
         for (MeasuredLine line : worked.measured().lines()) {
-            DoseUnits dose = worked.dose(line.exact());
-            if (dose != null) {
-                any = true;
-                table.row(
-                        line.name(),
-                        QuantityWords.figures(dose.drops()),
-                        figures(dose.millilitres()),
-                        figures(dose.microlitres()),
-                        QuantityWords.figures(dose.grams()),
-                        QuantityWords.figures(dose.milligrams()));
+            DoseUnits exact = worked.dose(line.exact());
+            DoseUnits measured = worked.dose(line);
+            if (exact != null && measured != null && Math.abs(measured.grams() / exact.grams() - 1.0) > SHOWN) {
+                dose(table, line.name() + ", as measured", measured);
+                dose(table, line.name() + ", asked for", exact);
+            } else if (exact != null) {
+                dose(table, line.name(), exact);
             }
+            any |= exact != null;
         }
         if (any) {
             page.blank();
             page.table(table);
         }
+    }
+
+    private static void dose(Table table, String name, DoseUnits dose) {
+        table.row(
+                name,
+                QuantityWords.figures(dose.drops()),
+                figures(dose.millilitres()),
+                figures(dose.microlitres()),
+                QuantityWords.figures(dose.grams()),
+                QuantityWords.figures(dose.milligrams()));
     }
 
     /** Tells how much plant the extracts bring, where their maker said how much they carry. */

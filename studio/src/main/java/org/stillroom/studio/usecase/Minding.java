@@ -12,6 +12,8 @@ import org.stillroom.core.reference.Severity;
 import org.stillroom.core.safety.Grounds;
 import org.stillroom.core.safety.Rules;
 import org.stillroom.core.safety.Safety;
+import org.stillroom.planner.marks.Measured;
+import org.stillroom.planner.marks.Measuring;
 
 /**
  * What rules say of a drink, brought to the step where it matters: where an ingredient goes in, or where a step of the maker's own is done.
@@ -23,16 +25,32 @@ public record Minding(List<Finding> findings) {
     public Minding {
         findings = findings.stream()
                 .filter(finding -> Slips.isOne(finding.rule())
+                        || Measuring.isOfDose(finding)
                         || (finding.severity() != Severity.NOTE && Rules.isOne(finding.rule())))
                 .distinct()
                 .toList();
     }
 
-    /** Returns what is to be minded with a plan. */
-    public static Minding of(Plan plan, Grounds grounds) {
+    /** Returns what is to be minded with a plan as it is measured. */
+    public static Minding of(Measured measured, Grounds grounds) {
+        Plan plan = measured.plan();
         List<Finding> findings = new ArrayList<>(Slips.of(plan));
         findings.addAll(Safety.ofPlan(plan, grounds));
+        findings.addAll(measured.findings());
+        ofStages(plan, findings);
         return new Minding(findings);
+    }
+
+    private static void ofStages(Plan plan, List<Finding> findings) {
+        for (Plan.StagePlan stage : plan.stages()) {
+            for (Finding finding : Measuring.of(stage.plan()).findings()) {
+                if (Measuring.isOfDose(finding)) {
+                    String name = finding.where().replaceFirst("line \\d+, ", "");
+                    findings.add(finding.at(stage.ingredient() + ": " + name));
+                }
+            }
+            ofStages(stage.plan(), findings);
+        }
     }
 
     /** Returns all but the questions that are asked by themselves. */

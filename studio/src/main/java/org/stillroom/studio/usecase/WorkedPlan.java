@@ -14,6 +14,7 @@ import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.safety.Grounds;
 import org.stillroom.planner.marks.Measured;
+import org.stillroom.planner.marks.MeasuredLine;
 
 /**
  * A plan with everything that a maker works from.
@@ -54,9 +55,16 @@ public record WorkedPlan(
 
     /** Returns what a line doses per litre of what is made, or null where it is no dose. */
     public @Nullable DoseUnits dose(PlannedLine line) {
-        return plan.millilitres() > 0.0
-                ? DoseUnits.of(line.ingredient(), 1000.0 * line.grams() / plan.millilitres())
-                : null;
+        return dose(line, line.grams());
+    }
+
+    /** Returns what a line doses as it is measured, in whole drops or to a mark, or null where it is no dose. */
+    public @Nullable DoseUnits dose(MeasuredLine line) {
+        return dose(line.exact(), line.grams());
+    }
+
+    private @Nullable DoseUnits dose(PlannedLine line, double grams) {
+        return plan.millilitres() > 0.0 ? DoseUnits.of(line.ingredient(), 1000.0 * grams / plan.millilitres()) : null;
     }
 
     /** Returns the plant that a line brings per litre of what is made, or null where nobody said how much it carries. */

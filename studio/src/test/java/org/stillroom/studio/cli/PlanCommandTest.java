@@ -69,6 +69,28 @@ class PlanCommandTest {
         assertThat(figure(plan, "sugar_g_per_l")).isCloseTo(180, within(1e-6));
     }
 
+    /** 1.17 drops of juniper and 1.75 of coriander are wanted in 700 mL; whole ones are 1 and 2. */
+    @Test
+    void aDoseIsToldAsItIsMeasuredBesideWhatWasAskedFor() throws IOException {
+        String file = recipe(
+                "target: {volume: 700 ml, strength: 40 %}",
+                "measures:",
+                "  - {name: dropper, kind: dropper}",
+                "ingredients:",
+                "  - {name: juniper oil, kind: essential oil, drop: 0.025 ml}",
+                "lines:",
+                "  - {use: spirit 96 %, amount: free}",
+                "  - {use: juniper oil, dose: 1.67 drops/L, with: dropper}",
+                "  - {use: water, amount: free}");
+        JsonNode juniper = line(Desk.ask("plan " + file).json(), "juniper oil");
+        assertThat(juniper.get("dose").get("drops_per_l").doubleValue()).isCloseTo(1.67, within(1e-9));
+        assertThat(juniper.get("measured").get("dose").get("drops_per_l").doubleValue())
+                .isCloseTo(1.0 / 0.7, within(1e-9));
+        assertThat(Desk.type("plan " + file).out())
+                .containsPattern("juniper oil, as measured +1\\.43")
+                .containsPattern("juniper oil, asked for +1\\.67");
+    }
+
     /** Own arithmetic of the task with the same formulas, not a published value. */
     @Test
     void aFollowerWithOneBottleAndCups() throws IOException {

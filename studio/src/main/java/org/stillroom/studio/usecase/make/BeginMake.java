@@ -24,6 +24,7 @@ import org.stillroom.core.recipe.Making;
 import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
+import org.stillroom.planner.marks.Measuring;
 import org.stillroom.studio.store.Instrument;
 import org.stillroom.studio.store.InstrumentSheet;
 import org.stillroom.studio.store.Make;
@@ -266,7 +267,7 @@ public final class BeginMake {
     }
 
     private Minding minding(Plan plan) {
-        return Minding.of(plan, MakersGrounds.of(store));
+        return Minding.of(Measuring.of(plan), MakersGrounds.of(store));
     }
 
     /** Returns the doses of oil of a revision that nobody said are meant; nothing where it cannot be planned, which beginning tells. */

@@ -129,7 +129,7 @@ public final class ShowMake {
         MakePart last = parts.isEmpty() ? null : parts.get(parts.size() - 1);
         return last == null || last.ingredient() != null
                 ? new Minding(List.of())
-                : Minding.of(last.measured().plan(), MakersGrounds.of(store));
+                : Minding.of(last.measured(), MakersGrounds.of(store));
     }
 
     private static List<MakeState.Timer> timers(List<LogEntry> log, List<MakePart> parts) {

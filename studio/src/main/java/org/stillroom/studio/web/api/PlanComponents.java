@@ -74,18 +74,9 @@ final class PlanComponents {
                                 .with("mass_g", Schemas.number(""))
                                 .with("tolerance_g", Schemas.number(""))
                                 .maybe("drop", drop())
+                                .maybe("dose", dose("as measured, in whole drops or to a mark"))
                                 .schema())
-                .maybe(
-                        "dose",
-                        Schemas.orNull(Schemas.group()
-                                .with(
-                                        "drops_per_l",
-                                        Schemas.number("of the maker's own dropper, else the official one"))
-                                .with("ml_per_l", Schemas.orNull(Schemas.number("")))
-                                .with("ul_per_l", Schemas.orNull(Schemas.number("")))
-                                .with("g_per_l", Schemas.number(""))
-                                .with("mg_per_l", Schemas.number(""))
-                                .schema()))
+                .maybe("dose", dose("as asked for"))
                 .maybe(
                         "plant",
                         Schemas.orNull(Schemas.group()
@@ -94,6 +85,16 @@ final class PlanComponents {
                                 .with("g_per_l", Schemas.number("g of plant per litre of what is made"))
                                 .schema()))
                 .schema();
+    }
+
+    private static Map<String, Object> dose(String what) {
+        return Schemas.orNull(Schemas.group()
+                .with("drops_per_l", Schemas.number(what + "; of the maker's own dropper, else the official one"))
+                .with("ml_per_l", Schemas.orNull(Schemas.number("")))
+                .with("ul_per_l", Schemas.orNull(Schemas.number("")))
+                .with("g_per_l", Schemas.number(""))
+                .with("mg_per_l", Schemas.number(""))
+                .schema());
     }
 
     private static Map<String, Object> drop() {

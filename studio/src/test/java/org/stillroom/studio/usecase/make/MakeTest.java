@@ -511,7 +511,7 @@ class MakeTest {
         assertThat(state.minding().notForDrinking()).hasSize(1);
         assertThat(state.minded(state.step("1/line-1")))
                 .extracting(Finding::rule)
-                .containsExactly("plant");
+                .containsExactly("plant", "dose-too-small");
         assertThat(state.minded(state.step("1/line-2"))).isEmpty();
         new RecordStep(kitchen.store).skipped(state, state.step("1/line-1"), state.seen(), Kitchen.request());
         assertThat(kitchen.state(make).minding().notForDrinking()).isEmpty();

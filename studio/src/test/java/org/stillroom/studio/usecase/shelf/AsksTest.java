@@ -52,7 +52,7 @@ class AsksTest {
                 .map(SheetProblem::key)
                 .toList();
         List<String> needed = needed(kind).stream().map(Asked::key).toList();
-        assertThat(missed).isEqualTo(kind.equals(Kind.OTHER.label()) ? List.of("contents") : needed);
+        assertThat(missed).isEqualTo(kind.equals(Kind.OTHER.label()) ? List.of("content") : needed);
     }
 
     @Test
