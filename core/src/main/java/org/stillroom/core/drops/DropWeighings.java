@@ -11,8 +11,9 @@ import java.util.OptionalDouble;
  *
  * @param count drops of each run
  * @param grams what each run weighed, in the order of weighing
+ * @param readTo the step to which the scale was read, g; 0 where that is not known
  */
-public record DropWeighings(int count, List<Double> grams) {
+public record DropWeighings(int count, List<Double> grams, double readTo) {
     /** Runs from which a spread can be told. */
     public static final int ENOUGH = 3;
 
@@ -24,6 +25,9 @@ public record DropWeighings(int count, List<Double> grams) {
 
     /** Half-width of the central 90 % of a normal distribution, in standard deviations. */
     private static final double CENTRAL_90 = 1.645;
+
+    /** The same of the two roundings of one weighing, empty and full, each anywhere within half a step: 1 − √0.1 steps. */
+    private static final double ROUNDED_90 = 1.0 - Math.sqrt(0.1);
 
     /** Student's t, 95 % one-sided, by degrees of freedom from 1. */
     private static final double[] STUDENT = {
@@ -42,6 +46,9 @@ public record DropWeighings(int count, List<Double> grams) {
             if (!(each > 0.0 && each < 1e6)) {
                 throw new IllegalArgumentException("a run of drops weighs above 0 g, not " + each + " g");
             }
+        }
+        if (!(readTo >= 0.0 && readTo < 1e6)) {
+            throw new IllegalArgumentException("a scale is read to a step of 0 g or more, not " + readTo + " g");
         }
     }
 
@@ -69,24 +76,30 @@ public record DropWeighings(int count, List<Double> grams) {
 
     /**
      * Returns the half-width of the central 90 % of the spread, part of the mean, as that of a normal sample: s / √(2(n − 1)) is its
-     * standard deviation; 0 where there are too few runs.
+     * standard deviation; and no less than what reading the scale leaves open.
      */
     public double spreadDoubt() {
-        return CENTRAL_90 * spread().orElse(0.0) / Math.sqrt(2.0 * (grams.size() - 1));
+        double ofSample = CENTRAL_90 * spread().orElse(0.0) / Math.sqrt(2.0 * (grams.size() - 1));
+        return Math.hypot(ofSample, reading());
+    }
+
+    /** Returns what reading the scale leaves open of a run, part of the mean; runs that read alike round alike, so that more of them do not help. */
+    private double reading() {
+        return ROUNDED_90 * readTo / mean();
     }
 
     /**
      * Returns the half-width of the central 90 % of the mean, part of it: from the spread of the runs, and never less than half a
-     * drop in a run; with too few runs the official allowance.
+     * drop in a run; with too few runs the official allowance. What reading the scale leaves open comes on top.
      */
     public double doubt() {
         OptionalDouble spread = spread();
         if (spread.isEmpty()) {
-            return OfficialDropper.ALLOWANCE;
+            return Math.hypot(OfficialDropper.ALLOWANCE, reading());
         }
         int freedom = Math.min(grams.size() - 1, STUDENT.length);
         double ofMean = STUDENT[freedom - 1] * spread.getAsDouble() / Math.sqrt(grams.size());
-        return Math.max(ofMean, 0.5 / count / Math.sqrt(grams.size()));
+        return Math.hypot(Math.max(ofMean, 0.5 / count / Math.sqrt(grams.size())), reading());
     }
 
     /** Returns those that go with the others, where some do not and some do; else empty. */
@@ -98,7 +111,9 @@ public record DropWeighings(int count, List<Double> grams) {
                 kept.add(grams.get(i));
             }
         }
-        return strange.isEmpty() || kept.isEmpty() ? Optional.empty() : Optional.of(new DropWeighings(count, kept));
+        return strange.isEmpty() || kept.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new DropWeighings(count, kept, readTo));
     }
 
     /** Returns the runs that do not go with the others, numbered from 1. */

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Random;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.stillroom.core.published.Published;
@@ -75,7 +76,7 @@ class DropsTest {
 
     @Test
     void threeRunsTellMeanAndSpread() {
-        DropWeighings runs = new DropWeighings(50, List.of(1.02, 1.05, 0.99));
+        DropWeighings runs = new DropWeighings(50, List.of(1.02, 1.05, 0.99), 0.0);
         assertThat(runs.gramsPerDrop()).isCloseTo(0.0204, within(1e-12));
         assertThat(runs.spread().orElseThrow()).isCloseTo(0.03 / 1.02, within(1e-12)); // standard deviation 0.03 g
         assertThat(runs.doubt())
@@ -85,29 +86,58 @@ class DropsTest {
 
     @Test
     void fewerRunsTellNoSpreadAndEqualRunsStillCountWithinHalfADrop() {
-        DropWeighings one = new DropWeighings(50, List.of(1.02));
+        DropWeighings one = new DropWeighings(50, List.of(1.02), 0.0);
         assertThat(one.spread()).isEmpty();
         assertThat(one.doubt()).isEqualTo(OfficialDropper.ALLOWANCE);
-        DropWeighings alike = new DropWeighings(50, List.of(1.0, 1.0, 1.0, 1.0));
+        DropWeighings alike = new DropWeighings(50, List.of(1.0, 1.0, 1.0, 1.0), 0.0);
         assertThat(alike.doubt()).isCloseTo(0.5 / 50 / 2, within(1e-12));
+    }
+
+    /** Two roundings within half a step each leave 1 − √0.1 of a step in nine cases of ten: drawn a million times. */
+    @Test
+    void whatTheScaleIsReadToLeavesAsMuchOpenAsDrawnRoundingsDo() {
+        Random random = new Random(1101);
+        int within = 0;
+        int draws = 1_000_000;
+        double part = new DropWeighings(3, List.of(0.06, 0.06, 0.06), 0.01).spreadDoubt();
+        for (int i = 0; i < draws; i++) {
+            double off = 0.01 * (random.nextDouble() - random.nextDouble());
+            within += Math.abs(off) <= part * 0.06 ? 1 : 0;
+        }
+        assertThat(within / (double) draws).isCloseTo(0.9, within(0.002));
+    }
+
+    @Test
+    void aFewDropsOnACoarseScaleAreInDoubtHoweverOftenTheyReadAlike() {
+        double reading = (1.0 - Math.sqrt(0.1)) * 0.01 / 0.06;
+        DropWeighings alike = new DropWeighings(3, List.of(0.06, 0.06, 0.06), 0.01);
+        assertThat(alike.doubt()).isCloseTo(Math.hypot(0.5 / 3 / Math.sqrt(3), reading), within(1e-12));
+        assertThat(new DropWeighings(3, List.of(0.06), 0.01).doubt())
+                .isCloseTo(Math.hypot(OfficialDropper.ALLOWANCE, reading), within(1e-12));
+        assertThat(new DropWeighings(50, List.of(1.02, 1.05, 1.03), 0.01).doubt())
+                .as("of fifty drops it is little")
+                .isLessThan(1.05 * new DropWeighings(50, List.of(1.02, 1.05, 1.03), 0.0).doubt());
     }
 
     @Test
     void aRunThatDoesNotGoWithTheOthersIsNamed() {
-        assertThat(new DropWeighings(50, List.of(1.02, 1.21, 1.03)).inconsistent())
+        assertThat(new DropWeighings(50, List.of(1.02, 1.21, 1.03), 0.0).inconsistent())
                 .containsExactly(2);
-        assertThat(new DropWeighings(50, List.of(1.02, 1.2)).inconsistent()).containsExactly(1, 2);
-        assertThat(new DropWeighings(50, List.of(1.02, 1.05)).inconsistent()).isEmpty();
-        assertThat(new DropWeighings(50, List.of(1.02, 1.21, 1.03)).consistent())
-                .contains(new DropWeighings(50, List.of(1.02, 1.03)));
-        assertThat(new DropWeighings(50, List.of(1.02, 1.2)).consistent()).isEmpty();
-        assertThat(new DropWeighings(50, List.of(1.02, 1.05)).consistent()).isEmpty();
+        assertThat(new DropWeighings(50, List.of(1.02, 1.2), 0.0).inconsistent())
+                .containsExactly(1, 2);
+        assertThat(new DropWeighings(50, List.of(1.02, 1.05), 0.0).inconsistent())
+                .isEmpty();
+        assertThat(new DropWeighings(50, List.of(1.02, 1.21, 1.03), 0.0).consistent())
+                .contains(new DropWeighings(50, List.of(1.02, 1.03), 0.0));
+        assertThat(new DropWeighings(50, List.of(1.02, 1.2), 0.0).consistent()).isEmpty();
+        assertThat(new DropWeighings(50, List.of(1.02, 1.05), 0.0).consistent()).isEmpty();
     }
 
     @Test
     void whatCannotBeAWeighingIsRefused() {
-        assertThatThrownBy(() -> new DropWeighings(0, List.of(1.0))).hasMessageContaining("not 0");
-        assertThatThrownBy(() -> new DropWeighings(20, List.of())).hasMessageContaining("no weighing");
-        assertThatThrownBy(() -> new DropWeighings(20, List.of(Double.NaN))).hasMessageContaining("NaN");
+        assertThatThrownBy(() -> new DropWeighings(0, List.of(1.0), 0.0)).hasMessageContaining("not 0");
+        assertThatThrownBy(() -> new DropWeighings(20, List.of(), 0.0)).hasMessageContaining("no weighing");
+        assertThatThrownBy(() -> new DropWeighings(20, List.of(Double.NaN), 0.0))
+                .hasMessageContaining("NaN");
     }
 }

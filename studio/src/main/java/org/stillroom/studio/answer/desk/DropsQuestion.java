@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.drops.DropLiquid;
 import org.stillroom.core.drops.DropWeighings;
@@ -30,6 +32,8 @@ import org.stillroom.studio.usecase.WeighDrops.Found;
 /** Tells what a drop weighs and how many make a millilitre. */
 final class DropsQuestion extends DeskQuestion {
     private static final int MOST_DECIMALS = 9;
+
+    private static final Pattern NUMBER = Pattern.compile("(\\d+)(?:[.,](\\d+))?");
 
     /** What droppers are known by. */
     static final DropLiquid WATER = DropLiquid.spirit(AlcoholByVolume.at20(0.0), "water");
@@ -244,16 +248,31 @@ final class DropsQuestion extends DeskQuestion {
             return Optional.empty();
         }
         List<Double> grams = new ArrayList<>();
+        double readTo = 0.0;
         for (String text : asked.texts("mass")) {
             Optional<Mass> mass = asked.read("mass", text, TEXT::mass);
             mass.filter(each -> each.grams() == 0.0)
                     .ifPresent(none -> asked.object("mass", "a run of drops weighs more than 0 g.", "Weigh it again."));
-            mass.filter(each -> each.grams() > 0.0).ifPresent(each -> grams.add(each.grams()));
+            if (mass.isPresent() && mass.get().grams() > 0.0) {
+                grams.add(mass.get().grams());
+                readTo = Math.max(readTo, lastDigit(text, mass.get()));
+            }
         }
         Optional<Integer> count = count(asked);
         return count.isPresent() && !grams.isEmpty()
-                ? Optional.of(new DropWeighings(count.get(), grams))
+                ? Optional.of(new DropWeighings(count.get(), grams, readTo))
                 : Optional.empty();
+    }
+
+    /** Returns what one more in the last digit that was typed of a mass would be, g: the step to which a scale was read. */
+    static double lastDigit(String typed, Mass mass) {
+        Matcher number = NUMBER.matcher(typed);
+        if (!number.find()) {
+            return 0.0;
+        }
+        String decimals = number.group(2) == null ? "" : number.group(2);
+        double value = Double.parseDouble(number.group(1) + "." + decimals + "0");
+        return value > 0.0 ? mass.grams() / value * Math.pow(10.0, -decimals.length()) : 0.0;
     }
 
     private static Optional<Integer> count(AskedTexts asked) {
