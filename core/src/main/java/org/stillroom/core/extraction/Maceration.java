@@ -1,5 +1,6 @@
 package org.stillroom.core.extraction;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Essentials;
@@ -45,6 +46,11 @@ public record Maceration(Contents liquid, double undissolved, double held, doubl
      * @throws IllegalArgumentException when the marc would hold all of it, with a text for people
      */
     public static Maceration of(Contents solvent, List<Charge> charges, Pressing pressing) {
+        return holding(solvent, charges, heldBy(charges, pressing));
+    }
+
+    /** Returns what a marc of these plants usually holds, mL. */
+    public static double heldBy(List<Charge> charges, Pressing pressing) {
         double held = 0.0;
         for (Charge charge : charges) {
             PlantSort sort = charge.plant().sort();
@@ -54,7 +60,7 @@ public record Maceration(Contents liquid, double undissolved, double held, doubl
                         case PRESSED -> sort.pressedPerGram();
                     };
         }
-        return holding(solvent, charges, held);
+        return held;
     }
 
     /** Returns what becomes of plants in a solvent when the marc holds so many mL. */
@@ -157,22 +163,26 @@ public record Maceration(Contents liquid, double undissolved, double held, doubl
 
     /** Returns what comes when the marc is macerated again in further solvents, one after the other: all liquids together. */
     public Contents withOthers(List<Contents> solvents) {
-        Contents all = drained();
-        Maceration last = this;
+        return draws(solvents).stream().map(Maceration::drained).reduce(Contents.NONE, Contents::plus);
+    }
+
+    /**
+     * Returns this and what becomes of the marc when it is macerated again in further solvents, one after the other: each begins with
+     * what the marc held of the one before.
+     */
+    public List<Maceration> draws(List<Contents> solvents) {
+        List<Maceration> draws = new ArrayList<>(List.of(this));
         for (Contents solvent : solvents) {
-            last = last.again(solvent);
-            all = all.plus(last.drained());
+            draws.add(draws.get(draws.size() - 1).again(solvent));
         }
-        return all;
+        return draws;
     }
 
     /** Returns the part of what the plants gave that comes with all liquids, if all of it was given in the first. */
     public double partThatComesOf(List<Contents> solvents) {
-        double stays = 1.0 - partThatComes();
-        Maceration last = this;
-        for (Contents solvent : solvents) {
-            last = last.again(solvent);
-            stays *= 1.0 - last.partThatComes();
+        double stays = 1.0;
+        for (Maceration draw : draws(solvents)) {
+            stays *= 1.0 - draw.partThatComes();
         }
         return 1.0 - stays;
     }

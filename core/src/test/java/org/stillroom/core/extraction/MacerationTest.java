@@ -105,6 +105,35 @@ class MacerationTest {
                 .isCloseTo(111.0 / 1207.0 * 111.0 / 611.0, within(1e-4)); // what the marc holds, twice over
     }
 
+    /**
+     * Own balance in grams: of 1200 mL of 65 % vol and 7.4 g of water the marc keeps 111 mL, whatever is in them; with 500 mL of 30 % vol
+     * that is the second liquid, of which it keeps 111 mL again.
+     */
+    @Test
+    @Tag("property")
+    void aSecondWeakerSpiritTakesUpWhatTheMarcHeldOfTheFirst() {
+        Contents first = spirit(1.2, 65).plus(Contents.of(Substance.WATER, 7.4));
+        double firstVolume = Essentials.of(first.toGrams()).millilitres();
+        Contents second = first.times(111.0 / firstVolume).plus(spirit(0.5, 30));
+        Essentials together = Essentials.of(second.toGrams());
+        List<Maceration> draws = twelveBotanicals(Pressing.BY_HAND).draws(List.of(spirit(0.5, 30)));
+        assertThat(draws).hasSize(2);
+        assertThat(draws.get(1).strength()).isCloseTo(together.strength(), within(1e-9));
+        assertThat(draws.get(1).volume()).isCloseTo(together.millilitres() - 111.0, within(1e-6));
+        assertThat(together.millilitres()).isLessThan(611.0); // spirit of 64.6 and of 30 % vol contract
+        Contents all = twelveBotanicals(Pressing.BY_HAND).withOthers(List.of(spirit(0.5, 30)));
+        double kept = second.grams(Substance.ETHANOL) * 111.0 / together.millilitres();
+        assertThat(all.grams(Substance.ETHANOL) + kept)
+                .isCloseTo(
+                        spirit(1.2, 65).grams(Substance.ETHANOL) + spirit(0.5, 30).grams(Substance.ETHANOL),
+                        within(1e-6));
+        Maceration watered = twelveBotanicals(Pressing.BY_HAND)
+                .draws(List.of(Contents.of(Substance.WATER, 500)))
+                .get(1);
+        // 0.111 L × 0.646 of ethanol in 609 mL; water with as much spirit contracts by about 2 mL
+        assertThat(watered.strength()).isBetween(11.7, 11.9);
+    }
+
     /** Own arithmetic: the marc keeps h/(h + V) of what it held, each time anew; more and smaller portions bring more. */
     @Test
     @Tag("property")

@@ -132,7 +132,7 @@ public final class Macerate {
      * @param strength of it
      * @param held mL per gram that the marc holds, or empty for what is usual
      * @param pressing how the marc is emptied
-     * @param again mL of the same solvent for the marc once more, each time; mostly none
+     * @param again for the marc once more, each time; mostly none
      * @param through mL of the same solvent that run through the marc, or empty
      * @param sugaring sugar that is put on the plants, or null
      * @param way how it is drawn
@@ -147,7 +147,7 @@ public final class Macerate {
             Strength strength,
             OptionalDouble held,
             Pressing pressing,
-            List<Double> again,
+            List<Again> again,
             OptionalDouble through,
             @Nullable Sugaring sugaring,
             Way way,
@@ -158,6 +158,18 @@ public final class Macerate {
         public Asked {
             charges = List.copyOf(charges);
             again = List.copyOf(again);
+        }
+    }
+
+    /**
+     * Spirit, or water, that goes on the marc once more.
+     *
+     * @param volume mL at 20 °C
+     */
+    public record Again(double volume, Strength strength) {
+        /** Returns so many times as much of it. */
+        public Again times(double factor) {
+            return new Again(factor * volume, strength);
         }
     }
 
@@ -187,6 +199,7 @@ public final class Macerate {
      * @param bath what a warm bath comes to, or null
      * @param siphon how a siphon is filled, or null
      * @param end what is added, or null
+     * @param draws each time that liquid came off the plants, in order
      * @param findings what to know
      */
     public record Found(
@@ -204,11 +217,22 @@ public final class Macerate {
             @Nullable Bath bath,
             @Nullable Siphon siphon,
             @Nullable Added end,
+            List<Draw> draws,
             List<Finding> findings) {
         public Found {
+            draws = List.copyOf(draws);
             findings = List.copyOf(findings);
         }
     }
+
+    /**
+     * Liquid that came off the plants at one time.
+     *
+     * @param poured mL that went on for it
+     * @param comes mL
+     * @param strength of what comes, % vol
+     */
+    public record Draw(double poured, double comes, double strength) {}
 
     /**
      * What is added to all that came.
@@ -266,6 +290,7 @@ public final class Macerate {
                 MacerateTime.bath(asked, last.liquid()),
                 MacerateTime.siphon(asked),
                 MacerateEnd.added(asked, course.comes(), volume, doubt, findings),
+                course.told(asked),
                 findings);
     }
 }

@@ -8,7 +8,7 @@ import org.stillroom.studio.usecase.Macerate.Asked;
 import org.stillroom.studio.usecase.MacerateCourse.Known;
 
 /**
- * How far what comes may be off, by what is known of the plants, of the solubility of sugar and of the volume: half-widths of the
+ * How far what comes may be off, by what is known of the plants, of what their marc holds, of the solubility of sugar and of the volume: half-widths of the
  * central 90 %.
  *
  * @param strength % vol
@@ -23,6 +23,8 @@ record MacerateDoubt(double strength, double sugar, double ownSugar) {
         Essentials wetter = Essentials.of(wetterCourse.comes().toGrams());
         Essentials sweeter =
                 Essentials.of(MacerateCourse.of(asked, Known.SWEETER).comes().toGrams());
+        Essentials drier = Essentials.of(
+                MacerateCourse.of(asked, Known.HOLDING_LESS).comes().toGrams());
         Essentials less = lessDissolved(course);
         double model =
                 ModelDoubt.of(wet.liquid().toGrams(), wet.volume() + wet.held()).strengthHalfWidth();
@@ -35,9 +37,14 @@ record MacerateDoubt(double strength, double sugar, double ownSugar) {
                 length(
                         comes.strength() - wetter.strength(),
                         comes.strength() - sweeter.strength(),
+                        comes.strength() - drier.strength(),
                         comes.strength() - less.strength(),
                         model),
-                length(comes.sugar() - wetter.sugar(), comes.sugar() - sweeter.sugar(), comes.sugar() - less.sugar()),
+                length(
+                        comes.sugar() - wetter.sugar(),
+                        comes.sugar() - sweeter.sugar(),
+                        comes.sugar() - drier.sugar(),
+                        comes.sugar() - less.sugar()),
                 own / comes.millilitres());
     }
 

@@ -16,6 +16,7 @@ import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Source;
 import org.stillroom.core.reference.Standing;
+import org.stillroom.core.safety.Yeast;
 import org.stillroom.studio.usecase.Macerate.Asked;
 import org.stillroom.studio.usecase.Macerate.Order;
 import org.stillroom.studio.usecase.Macerate.Sugaring;
@@ -85,6 +86,9 @@ public final class MacerateFindings {
                     .filter(strength -> strength < LEAST_FOR_FRUIT)
                     .forEach(strength -> findings.add(weakFruit(strength)));
         }
+        weakestAgain(asked, course).stream()
+                .filter(strength -> strength < (fruit ? LEAST_FOR_FRUIT : Yeast.STOPS))
+                .forEach(strength -> findings.add(weakAgain(strength, fruit)));
         MacerateSugar.judge(asked, course, findings);
         ofWay(asked, findings);
         return findings;
@@ -94,12 +98,37 @@ public final class MacerateFindings {
     private static OptionalDouble inSpiritAlone(Asked asked, MacerateCourse course) {
         Sugaring sugaring = asked.sugaring();
         if (sugaring == null) {
-            return OptionalDouble.of(Essentials.of(course.comes().toGrams()).strength());
+            return OptionalDouble.of(course.draws().get(0).strength());
         }
         Maceration before = course.before();
         return before == null || sugaring.order() == Order.SUGAR_FIRST
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(before.strength());
+    }
+
+    /** Returns the strength in which the marc stands again, where it is least, % vol; sugar is judged by itself. */
+    private static OptionalDouble weakestAgain(Asked asked, MacerateCourse course) {
+        int first = course.draws().size() - asked.again().size();
+        return asked.through().isPresent() || asked.sugaring() != null
+                ? OptionalDouble.empty()
+                : course.draws().stream().skip(first).mapToDouble(Maceration::strength).min();
+    }
+
+    private static Finding weakAgain(double strength, boolean fruit) {
+        String least = QuantityWords.plain(fruit ? LEAST_FOR_FRUIT : Yeast.STOPS) + " % vol";
+        return new Finding(
+                "again-weak",
+                Severity.CAUTION,
+                "again",
+                "",
+                "may spoil",
+                "With what the marc holds, plants stand again in " + QuantityWords.fixed(strength, 1)
+                        + " % vol, which does not keep them.",
+                least + " is the least that is counted as keeping, from memory.",
+                "Take stronger spirit or less water for it; or keep it in the fridge, strain it after a day or two, and put it"
+                        + " to the stronger draw at once.",
+                least,
+                Source.EXTRACTION_PRACTICE);
     }
 
     private static void ofWay(Asked asked, List<Finding> findings) {

@@ -1,6 +1,8 @@
 package org.stillroom.studio.usecase;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.extraction.Maceration;
@@ -103,16 +105,23 @@ final class MacerateSugar {
                 findings.add(likelyHeld("order", BEFORE_SPIRIT, juice));
             }
         }
-        Yeast fruit = Yeast.in(course.comes());
-        if (fresh && fruit.canWork()) {
-            findings.add(fruitFerments(fruit));
-        } else if (fresh && fruit.findsFood()) {
-            findings.add(likelyHeld("solvent", WITH_SUGAR, fruit));
+        if (fresh) {
+            weakest(course)
+                    .map(fruit -> fruit.canWork() ? fruitFerments(fruit) : likelyHeld("solvent", WITH_SUGAR, fruit))
+                    .ifPresent(findings::add);
         }
         Estimate undissolved = course.last().undissolvedInDoubt();
         if (undissolved.value() + undissolved.doubt() > 0.0) {
             findings.add(undissolved(undissolved.value(), course.last().liquid()));
         }
+    }
+
+    /** Returns what yeast finds in the jar that holds it least, of all in which it finds food. */
+    private static Optional<Yeast> weakest(MacerateCourse course) {
+        return course.draws().stream()
+                .map(each -> Yeast.in(each.liquid()))
+                .filter(Yeast::findsFood)
+                .min(Comparator.comparingDouble(Yeast::delle));
     }
 
     private static Finding draws() {

@@ -1,5 +1,7 @@
 package org.stillroom.studio.usecase;
 
+import java.util.Comparator;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.extraction.Maceration.Charge;
 import org.stillroom.core.extraction.SealedJar;
@@ -55,7 +57,11 @@ final class MacerateTime {
      * @throws Impossible when it is as warm as its spirit boils, or warmer
      */
     static void requireBelowBoiling(Asked asked) {
-        Contents spirit = MadeUp.spirit(asked.strength());
+        Contents spirit = Stream.concat(
+                        Stream.of(asked.strength()), asked.again().stream().map(Macerate.Again::strength))
+                .map(MadeUp::spirit)
+                .min(Comparator.comparingDouble(SealedJar::boilsAt))
+                .orElseThrow();
         double boils = SealedJar.boilsAt(spirit);
         if (asked.way() != Way.BATH && asked.celsius() >= boils) {
             throw new Impossible(

@@ -736,6 +736,44 @@ class FlavourCommandsTest {
                 .isEqualTo(2);
     }
 
+    /** 200 mL stay in 100 g of dry herbs; 1 L of 60 % vol and their 10 g of water are 59.4 % vol. */
+    @Test
+    void theMarcIsDrawnAgainWithASpiritOfAnotherStrengthOrWater() {
+        String herbs = "macerate --plant dried~herbs --mass 100g --solvent 1L --strength 60%";
+        Desk.Run once = Desk.ask(herbs);
+        assertThat(once.json().has("draws")).isFalse();
+        Desk.Run run = Desk.ask(herbs + " --again 300ml@40,5%");
+        JsonNode first = run.json().get("draws").get(0);
+        JsonNode second = run.json().get("draws").get(1);
+        assertThat(first.get("poured_ml").doubleValue()).isEqualTo(1000.0);
+        assertThat(first.get("comes_ml").doubleValue()).isCloseTo(once.number("volume_ml"), within(1e-9));
+        assertThat(first.get("strength_vol_percent").doubleValue())
+                .isCloseTo(once.number("strength_vol_percent"), within(1e-9));
+        assertThat(second.get("poured_ml").doubleValue()).isCloseTo(300.0, within(1e-9));
+        double ethanol = 200 * once.number("strength_vol_percent") + 300 * 40.5;
+        Desk.Run mixed = Desk.ask("blend --add 200ml@" + once.number("strength_vol_percent") + "% --add 300ml@40.5%");
+        assertThat(second.get("strength_vol_percent").doubleValue())
+                .isCloseTo(mixed.number("strength_vol_percent"), within(1e-6))
+                .isBetween(ethanol / 500, ethanol / 498);
+        assertThat(second.get("comes_ml").doubleValue())
+                .isCloseTo(mixed.number("final_volume_ml") - 200.0, within(1e-4));
+        assertThat(run.number("strength_vol_percent"))
+                .isBetween(second.get("strength_vol_percent").doubleValue(), once.number("strength_vol_percent"));
+        assertThat(run.json().get("doubt").get("strength_vol_percent").doubleValue())
+                .isGreaterThan(
+                        once.json().get("doubt").get("strength_vol_percent").doubleValue());
+        assertThat(Desk.ask(herbs + " --again 300ml").number("strength_vol_percent"))
+                .isCloseTo(Desk.ask(herbs + " --again 300ml@60%").number("strength_vol_percent"), within(1e-9));
+        assertThat(Desk.ask(herbs + " --again 300ml@40% --again 300ml@20%")
+                        .json()
+                        .get("draws"))
+                .hasSize(3);
+        assertThat(rules(Desk.ask(herbs + " --again 2L@0%").json())).contains("again-weak");
+        assertThat(rules(run.json())).doesNotContain("again-weak");
+        assertThat(Desk.type(herbs + " --again 300ml~40%").err()).contains("--again 300ml@40%", "@0% is water");
+        assertThat(Desk.type(herbs + " --again 300ml@140%").err()).contains("--again", "140");
+    }
+
     @Test
     void samplesSayWhatTheyLeaveOpen() {
         String herbs = "macerate --plant dried~herbs --mass 100g --solvent 1L --strength 60%";

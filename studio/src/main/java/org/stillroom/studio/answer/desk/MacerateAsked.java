@@ -65,7 +65,7 @@ final class MacerateAsked {
         List<Charge> charges = MacerateCharges.read(asked, tincture, grounds);
         Optional<Double> solvent = solvent(asked, perMillilitre, charges);
         OptionalDouble held = held(asked);
-        List<Double> again = again(asked);
+        List<Macerate.Again> again = again(asked, strength);
         OptionalDouble through = millilitres(asked, "percolate");
         if (!again.isEmpty() && through.isPresent()) {
             asked.object(
@@ -197,16 +197,27 @@ final class MacerateAsked {
         return volume.map(each -> OptionalDouble.of(each.millilitres())).orElse(OptionalDouble.empty());
     }
 
-    private static List<Double> again(AskedTexts asked) {
-        List<Double> again = new ArrayList<>();
+    /** Reads what goes on the marc once more: a volume of the same spirit, or a volume and its own strength. */
+    private static List<Macerate.Again> again(AskedTexts asked, Optional<Strength> same) {
+        List<Macerate.Again> again = new ArrayList<>();
         for (String text : asked.texts("again")) {
-            asked.read("again", text, TEXT::volume).ifPresent(volume -> {
-                if (volume.millilitres() == 0.0) {
-                    asked.object("again", "0 mL are nothing.", "Give a volume, or leave it out.");
-                } else {
-                    again.add(volume.millilitres());
-                }
-            });
+            int at = text.indexOf('@');
+            if (at < 0 && text.contains("%")) {
+                asked.object(
+                        "again",
+                        "\"" + text + "\" is not a volume alone.",
+                        "Join volume and strength by @, such as " + asked.write("again", "300ml@40%")
+                                + "; @0% is water.");
+                continue;
+            }
+            Optional<Volume> volume = asked.read("again", at < 0 ? text : text.substring(0, at), TEXT::volume);
+            Optional<Strength> strength =
+                    at < 0 ? same : asked.strength("again", text.substring(at + 1), VolumeBasis.AT_20C);
+            if (volume.isPresent() && volume.get().millilitres() == 0.0) {
+                asked.object("again", "0 mL are nothing.", "Give a volume, or leave it out.");
+            } else if (volume.isPresent() && strength.isPresent()) {
+                again.add(new Macerate.Again(volume.get().millilitres(), strength.get()));
+            }
         }
         return again;
     }

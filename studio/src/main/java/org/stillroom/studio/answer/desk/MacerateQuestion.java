@@ -1,5 +1,6 @@
 package org.stillroom.studio.answer.desk;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -117,7 +118,7 @@ final class MacerateQuestion extends DeskQuestion {
                         .in(BY_RATIO),
                 new Part(
                                 "again",
-                                "more of the same spirit on the marc, such as 300ml; once per time",
+                                "more on the marc: of the same spirit, such as 300ml, or of another strength, such as 300ml@40%, or 300ml@0% for water; once per time",
                                 null,
                                 Part.Form.TEXTS_AS_TYPED)
                         .in(OTHERWISE),
@@ -195,6 +196,11 @@ final class MacerateQuestion extends DeskQuestion {
     }
 
     @Override
+    public List<String> tables() {
+        return List.of("draws");
+    }
+
+    @Override
     Told tell(AskedTexts asked, Workings workings) {
         if (asked.has("cask")) {
             return CaskTold.of(asked);
@@ -235,6 +241,9 @@ final class MacerateQuestion extends DeskQuestion {
                             new Estimate(strength, 0.0));
         }
         putAdded(told, found.end());
+        if (found.draws().size() > 1) {
+            told.table(draws(found.draws()));
+        }
         MacerateFindings.overfull(question).ifPresent(told::before);
         told.findings(found.findings());
         Added end = found.end();
@@ -317,6 +326,22 @@ final class MacerateQuestion extends DeskQuestion {
                 .putStrength(new Name("made_vol_percent", "strength then", "% vol at 20 °C", 1), added.strength());
     }
 
+    private static Told.Series draws(List<Macerate.Draw> draws) {
+        List<Told.Series.Line> lines = new ArrayList<>();
+        for (Macerate.Draw draw : draws) {
+            lines.add(new Told.Series.Line(
+                    "draw " + (lines.size() + 1), List.of(draw.poured(), draw.comes(), draw.strength())));
+        }
+        return new Told.Series(
+                "draws",
+                "Draw by draw",
+                List.of(
+                        new Name("poured_ml", "poured on", "mL at 20 °C", 0),
+                        new Name("comes_ml", "comes", "mL at 20 °C", 0),
+                        new Name("strength_vol_percent", "strength", "% vol at 20 °C", 1)),
+                lines);
+    }
+
     /** An amount in its doubt, which is never less than none. */
     private static Bounded amount(Estimate estimate) {
         return Bounded.within(estimate, 0.0, Double.POSITIVE_INFINITY);
@@ -342,7 +367,7 @@ final class MacerateQuestion extends DeskQuestion {
                 trial.strength(),
                 trial.held(),
                 trial.pressing(),
-                trial.again().stream().map(each -> factor * each).toList(),
+                trial.again().stream().map(each -> each.times(factor)).toList(),
                 through.isPresent() ? OptionalDouble.of(factor * through.getAsDouble()) : through,
                 sugaring == null
                         ? null
