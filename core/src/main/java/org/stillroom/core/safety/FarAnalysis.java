@@ -144,9 +144,47 @@ public final class FarAnalysis {
                         + " % of the oil; by the tables the same comes to " + QuantityWords.figures(usual)
                         + " % at least. Are these fractions of 1?",
                 "",
-                "Write per cent, such as 25 for 0.25. If they are per cent, list more of what is in the oil.",
+                "Write per cent, such as 25 for 0.25. If they are per cent, list more of what is in the oil, or add the line"
+                        + " “confirmed” to the analysis.",
                 null,
                 Source.OIL_COMPOSITIONS);
+    }
+
+    /**
+     * Returns what a part of an analysis would be if it is a fraction of 1, where the tables of the oil have far more of it as per cent;
+     * null where they do not.
+     *
+     * @param line on which it stands
+     * @param key CAS number or name of a sum
+     * @param part of the oil, of 1, as it is if it is in per cent
+     */
+    public static @Nullable Finding fraction(String oil, int line, String key, double part) {
+        Range usual = tabled(oil).getOrDefault(key, Range.NOTHING);
+        if (!(part > 0.0) || !isBelow(new Range(part, part), usual)) {
+            return null;
+        }
+        return new Finding(
+                "analysis-fractions",
+                Severity.STOP,
+                oil,
+                "",
+                "not possible",
+                "Line " + line + ", " + Materials.nameOf(key) + ": " + QuantityWords.figures(100.0 * part)
+                        + " % of the oil, " + told(usual) + " % in the tables.",
+                "",
+                "Write " + QuantityWords.figures(1e4 * part) + " if it is a fraction of 1.",
+                null,
+                Source.OIL_COMPOSITIONS);
+    }
+
+    /**
+     * Returns what an analysis says far from the tables, as a question or, where the maker confirms it, as a note; null where nothing is.
+     *
+     * @param ends what it lists, parts of 1, from the least to the most
+     */
+    public static @Nullable Finding asked(String oil, List<Map<String, Double>> ends, boolean confirmed) {
+        LotAnalyses analysis = LotAnalyses.of(Map.of(oil, ends), confirmed ? Set.of(oil) : Set.of());
+        return analysis.doubted(oil).isEmpty() ? null : finding(oil, oil, analysis);
     }
 
     static List<Finding> judge(Drink drink, Serving serving) {
@@ -154,30 +192,35 @@ public final class FarAnalysis {
         for (Portion portion : drink.portions()) {
             Map<String, Range> doubted = drink.analyses().doubted(portion.name());
             if (portion.form() == Portion.Form.OIL && !doubted.isEmpty()) {
-                findings.add(finding(portion, doubted, tabled(portion.name())));
+                findings.add(finding(portion.where(), portion.name(), drink.analyses()));
             }
         }
         return findings;
     }
 
-    private static Finding finding(Portion portion, Map<String, Range> doubted, Map<String, Range> tabled) {
+    private static Finding finding(String where, String oil, LotAnalyses analyses) {
+        Map<String, Range> tabled = tabled(oil);
+        boolean confirmed = analyses.isConfirmed(oil);
         List<String> said = new ArrayList<>();
-        doubted.forEach((key, part) -> said.add(Materials.nameOf(key) + " " + told(part) + " % ("
+        analyses.doubted(oil).forEach((key, part) -> said.add(Materials.nameOf(key) + " " + told(part) + " % ("
                 + (tabled.containsKey(key)
                         ? told(tabled.getOrDefault(key, Range.NOTHING)) + " % in the tables"
                         : "in no table of it")
                 + ")"));
         return new Finding(
                 NAME,
-                Severity.CAUTION,
-                portion.where(),
+                confirmed ? Severity.NOTE : Severity.CAUTION,
+                where,
                 "",
-                "is this meant?",
+                confirmed ? "confirmed by the maker" : "is this meant?",
                 "The analysis of the lot lies far from every table of such an oil: " + String.join(", ", said) + ".",
                 "far is a third of the least or three times the most of all groups of figures, or a tenth of the oil of what"
                         + " none of them names; own judgement",
-                "Look whether it is of this oil, and in per cent. Until then the more adverse counts of what it lists and of"
-                        + " the tables, so that it lifts no limit.",
+                confirmed
+                        ? "It is confirmed as meant. Of what it lists and of the tables the more adverse counts all the same, so"
+                                + " that it lifts no limit."
+                        : "Look whether it is of this oil, and in per cent; if it is meant, add the line “confirmed” to it. Of"
+                                + " what it lists and of the tables the more adverse counts, so that it lifts no limit.",
                 null,
                 Source.OIL_COMPOSITIONS);
     }

@@ -3,6 +3,7 @@ package org.stillroom.core.safety;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.aroma.Materials;
@@ -17,7 +18,7 @@ import org.stillroom.core.quantity.Span;
  */
 public final class LotAnalyses {
     /** No lot was analysed. */
-    public static final LotAnalyses NONE = new LotAnalyses(Map.of());
+    public static final LotAnalyses NONE = of(Map.of());
 
     /** How an amount that rests on an analysis names its basis. */
     static final String BASIS = "the lot's own analysis";
@@ -27,8 +28,9 @@ public final class LotAnalyses {
 
     private final Map<String, Oil> oils = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
 
-    private LotAnalyses(Map<String, List<Map<String, Double>>> lots) {
-        lots.forEach((ingredient, analyses) -> oils.put(ingredient.strip(), oil(ingredient, together(analyses))));
+    private LotAnalyses(Map<String, List<Map<String, Double>>> lots, Set<String> confirmed) {
+        lots.forEach((ingredient, analyses) -> oils.put(
+                ingredient.strip(), oil(ingredient, together(analyses), confirmed.contains(ingredient))));
     }
 
     /**
@@ -36,23 +38,24 @@ public final class LotAnalyses {
      *
      * @param parts as they count, 0 to 1
      * @param doubted what its analysis says far from the tables, as it says it
+     * @param confirmed whether the maker says that this is meant
      */
-    private record Oil(Map<String, Range> parts, Map<String, Range> doubted) {
-        static final Oil NONE = new Oil(Map.of(), Map.of());
+    private record Oil(Map<String, Range> parts, Map<String, Range> doubted, boolean confirmed) {
+        static final Oil NONE = new Oil(Map.of(), Map.of(), false);
     }
 
-    private static Oil oil(String ingredient, Map<String, Range> listed) {
+    private static Oil oil(String ingredient, Map<String, Range> listed, boolean confirmed) {
         if (listed.isEmpty()) {
             return Oil.NONE;
         }
         Map<String, Range> tabled = FarAnalysis.tabled(ingredient);
         Map<String, Range> doubted = FarAnalysis.far(ingredient, listed);
         if (doubted.isEmpty()) {
-            return new Oil(listed, doubted);
+            return new Oil(listed, doubted, confirmed);
         }
         Map<String, Range> adverse = new LinkedHashMap<>();
         listed.forEach((key, part) -> adverse.put(key, FarAnalysis.hull(part, tabled.getOrDefault(key, part))));
-        return new Oil(adverse, doubted);
+        return new Oil(adverse, doubted, confirmed);
     }
 
     /**
@@ -62,7 +65,16 @@ public final class LotAnalyses {
      *     number or by the name of a sum; an empty map where a bottle has none
      */
     public static LotAnalyses of(Map<String, List<Map<String, Double>>> lots) {
-        return new LotAnalyses(lots);
+        return of(lots, Set.of());
+    }
+
+    /**
+     * Takes analyses of lots, as {@link #of(Map)}.
+     *
+     * @param confirmed ingredients whose analyses the maker says are meant, however far they lie from the tables
+     */
+    public static LotAnalyses of(Map<String, List<Map<String, Double>>> lots, Set<String> confirmed) {
+        return new LotAnalyses(lots, confirmed);
     }
 
     private static Map<String, Range> together(List<Map<String, Double>> analyses) {
@@ -84,7 +96,7 @@ public final class LotAnalyses {
 
     /** Returns these analyses, those of others in place of ours where both name an ingredient. */
     public LotAnalyses and(LotAnalyses others) {
-        LotAnalyses both = new LotAnalyses(Map.of());
+        LotAnalyses both = of(Map.of());
         both.oils.putAll(oils);
         both.oils.putAll(others.oils);
         return both;
@@ -112,6 +124,11 @@ public final class LotAnalyses {
     /** Returns what the analyses of an ingredient's lots say far from the tables, parts of 1; empty where nothing is. */
     Map<String, Range> doubted(String ingredient) {
         return of(ingredient).doubted();
+    }
+
+    /** Returns whether the maker says that what the analyses of an ingredient's lots list is meant. */
+    boolean isConfirmed(String ingredient) {
+        return of(ingredient).confirmed();
     }
 
     private Oil of(String ingredient) {

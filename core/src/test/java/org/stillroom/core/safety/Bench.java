@@ -133,7 +133,11 @@ final class Bench {
 
     /** Lets lots have been analysed: for each bottle the parts by CAS number, 0 to 1. */
     Bench analysed(String ingredient, List<Map<String, Double>> lots) {
-        grounds = grounds.with(grounds.analyses().and(LotAnalyses.of(Map.of(ingredient, lots))));
+        return analysed(LotAnalyses.of(Map.of(ingredient, lots)));
+    }
+
+    Bench analysed(LotAnalyses lots) {
+        grounds = grounds.with(grounds.analyses().and(lots));
         return this;
     }
 

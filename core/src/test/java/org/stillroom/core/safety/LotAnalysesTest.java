@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Random;
+import java.util.Set;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.stillroom.core.aroma.Materials;
@@ -216,6 +217,25 @@ class LotAnalysesTest {
         assertThat(fractions.findings("analysis-far"))
                 .singleElement()
                 .satisfies(finding -> assertThat(finding.message()).contains("alpha-thujone 0.250 % (18.0 to 43.0 %"));
+    }
+
+    /** Memory and a maker's word ask or block, and clear nothing. */
+    @Test
+    void whatTheMakerConfirmsIsSaidToBeConfirmedAndLiftsNoLimitEither() {
+        Map<String, List<Map<String, Double>>> said =
+                Map.of("sage oil", List.of(parts("alpha-thujone,0.25\nbeta-thujone,0.05\ncamphor,50")));
+        Bench sage = new Bench()
+                .grams("sage oil", Kind.ESSENTIAL_OIL, 0.1)
+                .strong("neutral spirit", Kind.SPIRIT, 40.0, KILOGRAM - 0.1)
+                .analysed(LotAnalyses.of(said, Set.of("sage oil")));
+        assertThat(sage.findings("analysis-far"))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.severity()).isEqualTo(Severity.NOTE);
+                    assertThat(finding.verdict()).isEqualTo("confirmed by the maker");
+                });
+        assertThat(sage.amount("thujone").perKilogram().most()).isCloseTo(51.5, within(1e-9));
+        assertThat(sage.verdicts("eu-maximum")).contains("STOP EU above the limit");
     }
 
     @Test

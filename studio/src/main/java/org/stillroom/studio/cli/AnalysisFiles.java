@@ -2,6 +2,7 @@ package org.stillroom.studio.cli;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,7 @@ import java.util.TreeSet;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.plan.Plan;
 import org.stillroom.core.reference.Finding;
+import org.stillroom.core.safety.LotAnalyses;
 import org.stillroom.studio.usecase.shelf.ReadAnalysis;
 import picocli.CommandLine.Option;
 
@@ -24,12 +26,13 @@ final class AnalysisFiles {
     private Map<String, Path> files = new LinkedHashMap<>();
 
     /**
-     * Returns the parts of each oil by CAS number, 0 to 1, from the least to the most, by the name of the ingredient.
+     * Returns what they say.
      *
      * @throws Refusal when a file is not there or not understood
      */
-    Map<String, List<Map<String, Double>>> read() {
+    LotAnalyses read() {
         Map<String, List<Map<String, Double>>> read = new LinkedHashMap<>();
+        Set<String> confirmed = new HashSet<>();
         List<Finding> problems = new ArrayList<>();
         files.forEach((ingredient, path) -> {
             ReadAnalysis.Outcome analysis = ReadAnalysis.answer(ingredient.strip(), InFile.text(OPTION, path));
@@ -39,11 +42,14 @@ final class AnalysisFiles {
             } else {
                 read.put(ingredient.strip(), parts);
             }
+            if (analysis.confirmed()) {
+                confirmed.add(ingredient.strip());
+            }
         });
         if (!problems.isEmpty()) {
             throw new Refusal(Exit.WRONG_INPUT, problems);
         }
-        return read;
+        return LotAnalyses.of(read, confirmed);
     }
 
     /**

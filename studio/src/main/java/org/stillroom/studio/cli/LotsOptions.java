@@ -5,7 +5,6 @@ import java.util.function.UnaryOperator;
 import org.stillroom.core.plan.Plan;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.core.safety.Grounds;
-import org.stillroom.core.safety.LotAnalyses;
 import org.stillroom.studio.usecase.WorkedPlan;
 import picocli.CommandLine.Mixin;
 
@@ -41,6 +40,6 @@ final class LotsOptions {
      */
     Grounds grounds() {
         Grounds kept = studio.grounds();
-        return kept.with(kept.analyses().and(LotAnalyses.of(analyses.read())));
+        return kept.with(kept.analyses().and(analyses.read()));
     }
 }

@@ -24,15 +24,42 @@ import org.stillroom.core.reference.Severity;
  *
  * @param parts what was read, in the order given
  * @param percent what the parts make together
+ * @param confirmed whether a line of it says that it is meant, however far it lies from what is usual
  * @param problems what is wrong with it, by line
  */
-public record OilAnalysis(List<Part> parts, double percent, List<LineProblem> problems) {
+public record OilAnalysis(List<Part> parts, double percent, boolean confirmed, List<LineProblem> problems) {
     /** Rule of what is wrong where the table has no such constituent; the rest of the analysis holds all the same. */
     public static final String NOT_KNOWN = "constituent-not-known";
 
-    /** Analyses round each part: parts that come to so much are let pass. */
-    private static final double ROUNDED = 100.5;
+    /** Rounding of the parts may put their sum off by so much, %. */
+    private static final double OFF = 0.5;
 
+    /** Analyses round each part: parts that come to so much are let pass. */
+    private static final double ROUNDED = 100.0 + OFF;
+
+    /** Words of a line that is the sum of the others, after any sign of what is summed up. */
+    private static final Set<String> SUMS = Set.of(
+            "total",
+            "sum",
+            "summe",
+            "gesamt",
+            "insgesamt",
+            "gesamtsumme",
+            "grand total",
+            "total identified",
+            "total of all",
+            "sum of constituents",
+            "sum of components",
+            "summe der bestandteile",
+            "summe der komponenten",
+            "somme",
+            "totale",
+            "σ",
+            "∑");
+
+    private static final Pattern SIGN_OF_SHARE = Pattern.compile("\\s*(?:[:=]|\\(?(?:area|fläche)?\\s*%\\)?)+\\s*$");
+    private static final Set<String> CONFIRMED = Set.of("confirmed", "bestätigt");
+    private static final Pattern SEPARATORS_LEFT = Pattern.compile("[;,\\t\\s]+$");
     private static final Pattern SHARE = Pattern.compile("([<≤~]?)\\s*(\\d{1,3}(?:[.,]\\d+)?)\\s*%?");
     private static final Pattern CAS = Pattern.compile("\\d{2,7}-\\d{2}-\\d");
     private static final Pattern LOCANT = Pattern.compile("\\d");
@@ -120,21 +147,38 @@ public record OilAnalysis(List<Part> parts, double percent, List<LineProblem> pr
         return shares;
     }
 
-    /** Reads a table of constituents: name or CAS number, or both, and per cent; with or without headings. Lines that begin with # are passed over. */
+    /**
+     * Reads a table of constituents: name or CAS number, or both, and per cent; with or without headings. Lines that begin with # are
+     * passed over; one that says that the analysis is confirmed is no constituent, nor is the sum.
+     */
     public static OilAnalysis read(String text) {
-        String bare = text.lines().map(line -> line.startsWith("#") ? "" : line).collect(Collectors.joining("\n"));
-        return new Reading(CsvTable.read(bare, cell -> COLUMNS.containsKey(Headings.plain(cell)))).all();
+        String bare = text.lines()
+                .map(line -> line.startsWith("#") || confirms(line) ? "" : line)
+                .collect(Collectors.joining("\n"));
+        boolean confirmed = text.lines().anyMatch(OilAnalysis::confirms);
+        return new Reading(CsvTable.read(bare, cell -> COLUMNS.containsKey(Headings.plain(cell))), confirmed).all();
+    }
+
+    private static boolean confirms(String line) {
+        return CONFIRMED.contains(
+                Headings.plain(SEPARATORS_LEFT.matcher(line).replaceAll("")));
     }
 
     /** One reading. */
     private static final class Reading {
         private final CsvTable table;
+        private final boolean confirmed;
         private final List<Part> parts = new ArrayList<>();
+        private final List<Sum> sums = new ArrayList<>();
         private final List<LineProblem> problems;
         private final Set<String> seen = new HashSet<>();
 
-        Reading(CsvTable table) {
+        /** What a line says that the parts make together. */
+        private record Sum(int line, double percent) {}
+
+        Reading(CsvTable table, boolean confirmed) {
             this.table = table;
+            this.confirmed = confirmed;
             this.problems = new ArrayList<>(table.problems());
         }
 
@@ -144,7 +188,7 @@ public record OilAnalysis(List<Part> parts, double percent, List<LineProblem> pr
                     && rows.get(0).cells().stream().anyMatch(cell -> COLUMNS.containsKey(Headings.plain(cell)));
             List<@Nullable Column> columns = headed ? columns(rows.get(0)) : List.of();
             if (!rows.isEmpty() && isUnread(rows.get(0), columns)) {
-                return new OilAnalysis(parts, 0.0, problems);
+                return new OilAnalysis(parts, 0.0, confirmed, problems);
             }
             rows.stream().skip(headed ? 1 : 0).forEach(row -> part(row, columns));
             double least = together(Part::least);
@@ -156,7 +200,28 @@ public record OilAnalysis(List<Part> parts, double percent, List<LineProblem> pr
                         String.format(Locale.ROOT, "The parts make %.1f %% together.", least),
                         "They come to 100 % at most; look for a part that is listed twice or a slip in a number.");
             }
-            return new OilAnalysis(parts, together(Part::middle), problems);
+            sums.forEach(sum -> compare(sum, least, together(Part::percent)));
+            return new OilAnalysis(parts, together(Part::middle), confirmed, problems);
+        }
+
+        private void compare(Sum sum, double least, double most) {
+            if (sum.percent() >= least - OFF && sum.percent() <= most + OFF) {
+                return;
+            }
+            double together = 0.5 * (least + most);
+            tell(
+                    sum.line(),
+                    "analysis-sum",
+                    "does not fit",
+                    String.format(
+                            Locale.ROOT,
+                            "It says that the parts make %.1f %% together; they make %.1f %%.",
+                            sum.percent(),
+                            together),
+                    together < sum.percent()
+                            ? "Look for a line that is missing or a slip in a number; where you left lines out, take the line of"
+                                    + " the sum out too."
+                            : "Look for a line that stands there twice or a slip in a number.");
         }
 
         /** Adds the parts up; what is a part of another that stands there too counts once. */
@@ -252,6 +317,11 @@ public record OilAnalysis(List<Part> parts, double percent, List<LineProblem> pr
                         "Write its name or its CAS number.");
                 return;
             }
+            if (cas.isEmpty()
+                    && SUMS.contains(SIGN_OF_SHARE.matcher(Headings.plain(name)).replaceAll(""))) {
+                sum(line, name, share);
+                return;
+            }
             Constituent constituent = constituent(line, name, cas);
             if (key(constituent, written) == null) {
                 unknown(line, written);
@@ -269,6 +339,15 @@ public record OilAnalysis(List<Part> parts, double percent, List<LineProblem> pr
             if (percent != null) {
                 parts.add(
                         new Part(line, written, constituent, key(constituent, written), percent.low(), percent.high()));
+            }
+        }
+
+        private void sum(int line, String name, String share) {
+            Matcher number = SHARE.matcher(share);
+            if (number.matches() && number.group(1).isEmpty()) {
+                sums.add(new Sum(line, Double.parseDouble(number.group(2).replace(',', '.'))));
+            } else {
+                percent(line, name, share);
             }
         }
 

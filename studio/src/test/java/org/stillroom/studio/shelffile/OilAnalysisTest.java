@@ -45,6 +45,37 @@ class OilAnalysisTest {
     }
 
     @Test
+    void aLineOfTheSumIsNoConstituentAndIsHeldToTheParts() {
+        for (String sum : new String[] {"Total;100", "Summe;100,3 %", "Sum:;99.8", "Gesamt (%);100", "TOTAL;100.0"}) {
+            OilAnalysis whole = OilAnalysis.read("limonene;60\nlinalool;40\n" + sum + "\n");
+            assertThat(whole.problems()).as(sum).isEmpty();
+            assertThat(whole.parts()).hasSize(2);
+            assertThat(whole.percent()).isEqualTo(100.0, within(1e-9));
+        }
+        assertThat(OilAnalysis.read("limonene;60\nneral;<2\nlinalool;30\nTotal;92\n").problems())
+                .isEmpty();
+        assertThat(OilAnalysis.read("limonene;60\nlinalool;4.0\nTotal;100\n").problems())
+                .singleElement()
+                .satisfies(problem -> {
+                    assertThat(problem.line()).isEqualTo(3);
+                    assertThat(problem.finding().rule()).isEqualTo("analysis-sum");
+                    assertThat(problem.finding().message()).contains("100.0 % together; they make 64.0 %");
+                });
+        assertThat(OilAnalysis.read("name;percent\nlimonene;60\nTotal;all\n").problems())
+                .extracting(problem -> problem.finding().rule())
+                .containsExactly("analysis-share");
+    }
+
+    @Test
+    void aLineAloneConfirmsIt() {
+        OilAnalysis confirmed = OilAnalysis.read("constituent,percent\nlinalool,31\nBestätigt\n");
+        assertThat(confirmed.problems()).isEmpty();
+        assertThat(confirmed.confirmed()).isTrue();
+        assertThat(OilAnalysis.read("confirmed;;\nlinalool;31\n").shares()).isEqualTo(Map.of("78-70-6", 0.31));
+        assertThat(OilAnalysis.read("linalool;31\n").confirmed()).isFalse();
+    }
+
+    @Test
     void aBoundIsAnythingFromNoneToIt() {
         OilAnalysis bound = OilAnalysis.read("constituent;percent\nlimonene;<0.5\nlinalool;31\n");
         assertThat(bound.problems()).isEmpty();

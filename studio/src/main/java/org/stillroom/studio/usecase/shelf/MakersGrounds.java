@@ -3,7 +3,9 @@ package org.stillroom.studio.usecase.shelf;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.stillroom.core.quantity.Span;
 import org.stillroom.core.safety.Grounds;
 import org.stillroom.core.safety.HouseRule;
@@ -44,14 +46,18 @@ public final class MakersGrounds {
     /** Returns what the analyses of the lots say; one without analysis lets the range stand for all of its name. */
     static LotAnalyses analyses(List<Lot> lots) {
         Map<String, List<Map<String, Double>>> byName = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+        Set<String> confirmed = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+        Set<String> open = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
         for (Lot lot : lots) {
             boolean empty = Stock.isKnown(lot) && lot.left() <= 0;
             if (!lot.sheet().setAside() && !empty) {
-                byName.computeIfAbsent(lot.sheet().name().strip(), name -> new ArrayList<>())
-                        .addAll(ends(lot));
+                String name = lot.sheet().name().strip();
+                byName.computeIfAbsent(name, some -> new ArrayList<>()).addAll(ends(lot));
+                (read(lot).confirmed() ? confirmed : open).add(name);
             }
         }
-        return LotAnalyses.of(byName);
+        confirmed.removeAll(open);
+        return LotAnalyses.of(byName, confirmed);
     }
 
     /**

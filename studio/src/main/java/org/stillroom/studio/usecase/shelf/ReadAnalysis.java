@@ -18,9 +18,11 @@ public final class ReadAnalysis {
      * What was made of it.
      *
      * @param parts of the oil by CAS number or by the name of a sum, 0 to 1, from the least to the most; null when something is wrong with it
+     * @param confirmed whether it says that it is meant, however far it lies from the tables
      * @param problems everything that is wrong
      */
-    public record Outcome(@Nullable List<Map<String, Double>> parts, List<Finding> problems) {
+    public record Outcome(
+            @Nullable List<Map<String, Double>> parts, boolean confirmed, List<Finding> problems) {
         public Outcome {
             problems = List.copyOf(problems);
         }
@@ -58,10 +60,37 @@ public final class ReadAnalysis {
                     "The analysis says of nothing how much there is.",
                     "Write lines such as linalool,31.5."));
         }
-        Finding fractions = problems.isEmpty() ? FarAnalysis.asFractions(oil, read.ends()) : null;
-        if (fractions != null) {
-            problems.add(fractions);
+        if (problems.isEmpty()) {
+            problems.addAll(fractions(oil, read));
         }
-        return new Outcome(problems.isEmpty() ? read.ends() : null, problems);
+        return new Outcome(problems.isEmpty() ? read.ends() : null, read.confirmed(), problems);
+    }
+
+    /** Returns why an analysis is plainly not in per cent, as a whole and line by line; nothing where it is, or says that it is meant. */
+    static List<Finding> fractions(String oil, OilAnalysis read) {
+        Finding whole = read.confirmed() ? null : FarAnalysis.asFractions(oil, read.ends());
+        List<Finding> fractions = new ArrayList<>();
+        if (whole != null) {
+            fractions.add(whole);
+            for (OilAnalysis.Part part : read.parts()) {
+                Finding line = part.key() == null
+                        ? null
+                        : FarAnalysis.fraction(oil, part.line(), part.key(), part.percent() / 100.0);
+                if (line != null) {
+                    fractions.add(line);
+                }
+            }
+        }
+        return fractions;
+    }
+
+    /** Returns what to look at in an analysis that is kept on a shelf: what is wrong with its lines, and what lies far from the tables. */
+    public static List<LineProblem> look(String oil, OilAnalysis read) {
+        List<LineProblem> look = new ArrayList<>(read.problems());
+        Finding far = FarAnalysis.asked(oil, read.ends(), read.confirmed());
+        if (far != null) {
+            look.add(new LineProblem(0, far));
+        }
+        return look;
     }
 }

@@ -28,6 +28,7 @@ import org.stillroom.studio.recipefile.SheetProblem;
 import org.stillroom.studio.recipefile.SheetReader;
 import org.stillroom.studio.recipefile.SheetReading;
 import org.stillroom.studio.shelffile.LotKeys;
+import org.stillroom.studio.shelffile.OilAnalysis;
 import org.stillroom.studio.store.Lot;
 import org.stillroom.studio.store.LotSheet;
 import org.stillroom.studio.store.Lots.NewLot;
@@ -99,6 +100,11 @@ public final class ReadLot {
                 QuantityText::price,
                 packing == null ? "“18.50 EUR” for all of it, or “22 EUR/L”" : "“12 EUR” for all of them");
         boolean setAside = setAside();
+        String analysis = text(LotKeys.ANALYSIS);
+        if (analysis != null) {
+            ReadAnalysis.fractions(name, OilAnalysis.read(analysis))
+                    .forEach(finding -> problems.add(new SheetProblem(LotKeys.ANALYSIS, finding)));
+        }
         if (left != null && full != null && !left.unit().equals(full.unit())) {
             problem(
                     LotKeys.FULL,

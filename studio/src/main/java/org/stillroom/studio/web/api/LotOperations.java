@@ -18,7 +18,9 @@ import org.stillroom.studio.answer.Fields;
 import org.stillroom.studio.answer.FindingFields;
 import org.stillroom.studio.recipefile.SheetProblem;
 import org.stillroom.studio.recipefile.SheetReading;
+import org.stillroom.studio.shelffile.LineProblem;
 import org.stillroom.studio.shelffile.LotKeys;
+import org.stillroom.studio.shelffile.OilAnalysis;
 import org.stillroom.studio.store.Changing;
 import org.stillroom.studio.store.Lot;
 import org.stillroom.studio.store.LotSheet;
@@ -26,6 +28,7 @@ import org.stillroom.studio.store.Lots;
 import org.stillroom.studio.store.Lots.NewLot;
 import org.stillroom.studio.usecase.shelf.LotOnShelf;
 import org.stillroom.studio.usecase.shelf.Mistakable;
+import org.stillroom.studio.usecase.shelf.ReadAnalysis;
 import org.stillroom.studio.usecase.shelf.ReadLot;
 import org.stillroom.studio.usecase.shelf.ShelfLots;
 import org.stillroom.studio.usecase.shelf.Stock;
@@ -246,11 +249,20 @@ final class LotOperations {
                 .put("paid", sheet.paid())
                 .put("supplier", sheet.supplier())
                 .put("analysis", sheet.analysis())
+                .put("analysis_findings", FindingFields.of(look(sheet)))
                 .put("note", sheet.note())
                 .put("photo", sheet.photo())
                 .put("set_aside", sheet.setAside())
                 .putTexts("easily_mistaken_for", Mistakable.with(it, shelf.lots()))
                 .put("stops", FindingFields.of(stops));
+    }
+
+    private static List<Finding> look(LotSheet sheet) {
+        return sheet.analysis() == null
+                ? List.of()
+                : ReadAnalysis.look(sheet.name(), OilAnalysis.read(sheet.analysis())).stream()
+                        .map(LineProblem::finding)
+                        .toList();
     }
 
     private static void amount(Fields fields, String key, boolean known, double amount) {
@@ -305,6 +317,7 @@ final class LotOperations {
                         .with("paid", Schemas.orNull(Schemas.text("price paid, as typed")))
                         .with("supplier", Schemas.orNull(Schemas.text("")))
                         .with("analysis", Schemas.orNull(Schemas.text("supplier's analysis, CSV as given")))
+                        .with("analysis_findings", Schemas.list(Schemas.ref("Finding")))
                         .with("note", Schemas.orNull(Schemas.text("")))
                         .with("photo", Schemas.orNull(Schemas.text("id of its photo")))
                         .with("set_aside", Schemas.flag("whether it is not to be used"))

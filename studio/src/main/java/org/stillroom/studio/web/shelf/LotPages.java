@@ -29,6 +29,7 @@ import org.stillroom.studio.usecase.learn.TakeOffset;
 import org.stillroom.studio.usecase.shelf.LotFacts;
 import org.stillroom.studio.usecase.shelf.LotOnShelf;
 import org.stillroom.studio.usecase.shelf.MakersGrounds;
+import org.stillroom.studio.usecase.shelf.ReadAnalysis;
 import org.stillroom.studio.usecase.shelf.ReadInstrument;
 import org.stillroom.studio.usecase.shelf.ReadLot;
 import org.stillroom.studio.usecase.shelf.RecipesTaking;
@@ -87,12 +88,7 @@ public final class LotPages {
     public record Jar(String name, String tare) {}
 
     /** A supplier's analysis as far as it was read. */
-    public record Analysis(OilAnalysis read, String together) {
-        /** Returns what is wrong with it, by line. */
-        public List<LineProblem> problems() {
-            return read.problems();
-        }
-    }
+    public record Analysis(OilAnalysis read, String together, List<LineProblem> problems) {}
 
     private void show(Visit visit, Told told) {
         LotOnShelf lot = desk.lot(visit.part("id")).orElse(null);
@@ -214,7 +210,10 @@ public final class LotPages {
             return null;
         }
         OilAnalysis read = OilAnalysis.read(text);
-        return new Analysis(read, shown.words().number(read.percent(), 1));
+        return new Analysis(
+                read,
+                shown.words().number(read.percent(), 1),
+                ReadAnalysis.look(lot.sheet().name(), read));
     }
 
     private void change(Visit visit) {
