@@ -36,6 +36,26 @@ public final class EssentialOils {
                 .orElse(null);
     }
 
+    /**
+     * Returns the other oils that a name may mean when it does not call one of them wholly, such as "lime" of which there is an expressed
+     * and a distilled one; none where it is an oil's own name.
+     */
+    public static List<EssentialOil> otherSorts(String name) {
+        EssentialOil found = find(name);
+        List<String> readings = PlainName.readings(name);
+        if (found == null || readings.contains(PlainName.of(found.name()))) {
+            return List.of();
+        }
+        return ALL.stream()
+                .filter(oil -> !oil.equals(found))
+                .filter(oil -> readings.stream().anyMatch(reading -> hasWordsOf(reading, oil.name())))
+                .toList();
+    }
+
+    private static boolean hasWordsOf(String reading, String name) {
+        return List.of(PlainName.of(name).split(" ", -1)).containsAll(List.of(reading.split(" ", -1)));
+    }
+
     static List<EssentialOil> read(Table oils, Table compositions) {
         Map<String, Map<String, Double>> shares = new HashMap<>();
         for (Table.Row row : compositions.rows()) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.stillroom.core.aroma.Constituent;
 import org.stillroom.core.aroma.Constituents;
 import org.stillroom.core.aroma.EssentialOil;
@@ -39,6 +40,9 @@ public final class MatchOils {
     private static final double MISSING = 0.5;
     /** Constituents below this part of the whole are not told one by one. Own judgement. */
     private static final double TRACE = 0.02;
+
+    /** A profile that is off by so much, %, is another one. Own judgement. */
+    private static final double ANOTHER = 70.0;
 
     /** Some maxima are not to be reached, so that all are kept by a hair. */
     private static final double BELOW = 1.0 - 1e-6;
@@ -164,6 +168,7 @@ public final class MatchOils {
      * @param taken oils of the shelf, most first
      * @param compared constituents, most wanted first
      * @param missed how far the profile is off, %
+     * @param notNear that nothing comes near, where it is so; else null
      * @param watched substances that law sets a maximum for
      * @param findings what cannot be matched
      */
@@ -171,6 +176,7 @@ public final class MatchOils {
             List<Taken> taken,
             List<Compared> compared,
             Estimate missed,
+            @Nullable Finding notNear,
             List<Watched> watched,
             List<Finding> findings) {
         public Found {
@@ -215,7 +221,8 @@ public final class MatchOils {
                         Double.compare(Math.max(other.wanted(), other.comes()), Math.max(one.wanted(), one.comes())))
                 .toList();
         List<Watched> watched = watched(usable, maxima, matching);
-        List<Finding> findings = new ArrayList<>(usable.leftOut());
+        List<Finding> findings = new ArrayList<>(wantedNotToBeDrunk(asked));
+        findings.addAll(usable.leftOut());
         findings.addAll(heldBack(watched));
         for (Taken each : taken) {
             Slips.ofDose(each.oil(), null, each.milligrams() / 1000.0 / asked.litres())
@@ -226,7 +233,7 @@ public final class MatchOils {
         boundsTold(usable.bottles(), matching, off).ifPresent(findings::add);
         double missed = 100.0 * matching.missed();
         Estimate missedBy = new Estimate(missed, Math.max(missed - off.low(), off.high() - missed));
-        return new Found(taken, compared, missedBy, watched, findings);
+        return new Found(taken, compared, missedBy, notNear(missed, usable), watched, findings);
     }
 
     /** Returns by how many per cent the profile is off at least and at most, wherever within their bounds constituents lie. */
@@ -311,6 +318,47 @@ public final class MatchOils {
             }
         }
         return new Usable(List.copyOf(bottles), new OilLimits(limits, all.maxima()), List.copyOf(leftOut));
+    }
+
+    /** Returns why an oil that is wanted must not be drunk itself; what stands in for it is judged by itself. */
+    private static List<Finding> wantedNotToBeDrunk(Asked asked) {
+        List<Finding> told = new ArrayList<>();
+        for (EssentialOil oil : asked.wanted().keySet()) {
+            OilLimits.told(List.of(oil.name()), asked.grounds()).stream()
+                    .filter(finding -> finding.severity() == Severity.STOP)
+                    .forEach(why -> told.add(new Finding(
+                            why.rule(),
+                            Severity.CAUTION,
+                            oil.name(),
+                            why.jurisdiction(),
+                            "not to be drunk itself",
+                            "The oil that is wanted must not be drunk: " + why.message(),
+                            why.howSure(),
+                            "Do not add it to what comes near it here; look for what you wanted it for in another oil.",
+                            why.limit(),
+                            why.source())));
+        }
+        return told;
+    }
+
+    private static @Nullable Finding notNear(double missed, Usable usable) {
+        if (missed < ANOTHER) {
+            return null;
+        }
+        return new Finding(
+                "nothing-near",
+                Severity.CAUTION,
+                "have",
+                "",
+                "nothing comes near",
+                usable.bottles().isEmpty()
+                        ? "None of the oils there may or can be taken, so that nothing comes."
+                        : "Nothing of what is there comes near: the best of it is off by " + QuantityWords.fixed(missed, 0)
+                                + " %, and off by 100 % is to have nothing of it.",
+                "from " + QuantityWords.plain(ANOTHER) + " % on it is taken to be another smell; own judgement",
+                "Get the oil that is wanted or one near it, or name more of what you have.",
+                null,
+                Source.OIL_COMPOSITIONS);
     }
 
     private static Finding leftOut(Bottle bottle, Finding why) {

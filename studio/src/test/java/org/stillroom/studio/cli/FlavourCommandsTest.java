@@ -826,6 +826,43 @@ class FlavourCommandsTest {
         assertThat(both.err()).contains("--ratio", "Leave one of the two out");
     }
 
+    /** 200 g/L are 1:5, 125 g/L 1:8. */
+    @Test
+    void theStrengthOfAnExtractIsReadAsThatOfAMacerate() {
+        double byRatio = Desk.ask("extract --dose 12ml/L --ratio 1:5 --mine 1:8").number("times");
+        assertThat(Desk.ask("extract --dose 12ml/L --ratio 200g/L --mine 125g/L")
+                        .number("times"))
+                .isCloseTo(byRatio, within(1e-12));
+        assertThat(Desk.ask("extract --dose 12ml/L --ratio 1:5 --mine 125g/L").number("times"))
+                .isCloseTo(byRatio, within(1e-12));
+        assertThat(Desk.type("extract --dose 12ml/L --ratio 200g --mine 1:8").err())
+                .contains("--ratio", "200 g/L");
+    }
+
+    @Test
+    void aTinctureToOrderIsAskedForInOneWay() {
+        assertThat(Desk.ask("macerate --tincture lemon --yield 1L").number("plant_g"))
+                .isEqualTo(Desk.ask("macerate --tincture lemon~tincture --yield 1L").number("plant_g"));
+        Desk.Run ordered = Desk.type("macerate --tincture lemon~tincture --plant lemon~peel --yield 1L");
+        assertThat(ordered.out()).contains("lemon tincture: 1000 mL come already").doesNotContain("make-up-to");
+        Desk.Run unknown = Desk.type("macerate --tincture Enziantinktur --yield 1L");
+        assertThat(unknown.err())
+                .containsOnlyOnce("Stop:")
+                .contains("--tincture")
+                .containsPattern("Near it are: compound gentian\\s+tincture");
+        assertThat(Desk.type("macerate --tincture moon~dust").err())
+                .containsOnlyOnce("Stop:")
+                .contains("Known are:");
+        assertThat(Desk.type("macerate --tincture compound~gentian~tincture --yield 1L").err())
+                .containsOnlyOnce("Stop:")
+                .contains("several plants", "cardamom");
+        assertThat(Desk.type("macerate --tincture lemon --yield 1L --mass 500g").err())
+                .contains("--yield", "so does the mass or the solvent");
+        assertThat(Desk.type("macerate --plant plum --yield 1L --strength 60%").err())
+                .containsOnlyOnce("Stop:")
+                .contains("--ratio 1:5 --yield 1L");
+    }
+
     @Test
     void whatTheMakerKnowsIsNamedAsOwnAndGoesToItsPlant() {
         String two = "macerate --plant plum --mass 1kg --plant gentian~root --mass 10g --solvent 1L --strength 60%";
@@ -855,6 +892,27 @@ class FlavourCommandsTest {
         Desk.Run foxglove = Desk.type(plant + "foxglove~leaves");
         assertThat(foxglove.out()).contains("Stop: foxglove leaves");
         assertThat(foxglove.exit()).isEqualTo(1);
+    }
+
+    @Test
+    void aMatchSaysWhichSortItTookWhatMustNotBeDrunkAndThatNothingComesNear() {
+        Desk.Run lime = Desk.ask("match --want lime=50mg --have lemon");
+        assertThat(rules(lime.json())).contains("oil-sort").doesNotContain("nothing-near");
+        assertThat(Desk.type("match --want lime=50mg --have lemon").out())
+                .containsPattern("\"lime\" is taken as lime distilled; there is also:\\s+lime expressed");
+        assertThat(rules(Desk.ask("match --want lime~distilled=50mg --have lemon").json()))
+                .doesNotContain("oil-sort");
+        Desk.Run banned = Desk.type("match --want pennyroyal=50mg --have lemon");
+        assertThat(banned.out())
+                .contains("The oil that is wanted must not be drunk", "Nothing of what is there comes near");
+        assertThat(banned.out().indexOf("comes near")).isLessThan(banned.out().indexOf("off by  "));
+        assertThat(Desk.type("match --want bergamot=50mg --have lemon --have lavender")
+                        .out())
+                .contains("by the mass of each constituent")
+                .doesNotContain("must not be drunk", "comes near:");
+        assertThat(Desk.type("match --want bergamot=50mg --have lemon --by smell")
+                        .out())
+                .contains("by smell: each constituent over its odour threshold", "profile of smell");
     }
 
     @Test

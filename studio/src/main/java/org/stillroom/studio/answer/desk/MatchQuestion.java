@@ -16,6 +16,8 @@ import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.Strength;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.quantity.VolumeBasis;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.core.safety.Grounds;
 import org.stillroom.studio.answer.Told;
@@ -122,8 +124,18 @@ final class MatchQuestion extends DeskQuestion {
                         strength.orElseThrow(),
                         grounds),
                 workings);
-        return new Told("Nearest from the shelf")
-                .put(new Name("off_percent", "the profile is off by", "%", 0), found.missed())
+        Told told = switch (by.orElseThrow()) {
+            case MASS ->
+                new Told("Nearest from the shelf, by the mass of each constituent")
+                        .put(new Name("off_percent", "the profile is off by", "%", 0), found.missed());
+            case SMELL ->
+                new Told("Nearest from the shelf, by smell: each constituent over its odour threshold")
+                        .put(new Name("off_percent", "the profile of smell is off by", "%", 0), found.missed());
+        };
+        if (found.notNear() != null) {
+            told.before(found.notNear().at(asked.name("have")));
+        }
+        return told
                 .table(new Told.Series(
                         "take",
                         "Take",
@@ -174,6 +186,17 @@ final class MatchQuestion extends DeskQuestion {
 
     private static Optional<EssentialOil> oil(AskedTexts asked, String part, String name) {
         EssentialOil oil = EssentialOils.find(name);
+        List<EssentialOil> others = EssentialOils.otherSorts(name);
+        if (oil != null && !others.isEmpty()) {
+            asked.note(Finding.of(
+                    "oil-sort",
+                    Severity.NOTE,
+                    asked.name(part),
+                    "taken as",
+                    "\"" + name.strip() + "\" is taken as " + oil.name() + "; there is also: "
+                            + String.join(", ", others.stream().map(EssentialOil::name).toList()) + ".",
+                    "Write its whole name where you mean another."));
+        }
         if (oil == null) {
             List<String> near = MatchOils.near(name);
             asked.object(
