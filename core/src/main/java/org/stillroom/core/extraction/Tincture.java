@@ -43,14 +43,21 @@ public record Tincture(
         return ALL;
     }
 
-    /** Returns the tincture of a name, or null when there is none. */
+    /** Returns the tincture of a name, with or without the word tincture, or null when there is none. */
     public static @Nullable Tincture find(String name) {
-        for (Tincture tincture : ALL) {
-            if (tincture.name().equals(name.strip().toLowerCase(Locale.ROOT))) {
-                return tincture;
-            }
-        }
-        return null;
+        String plain = name.strip().toLowerCase(Locale.ROOT);
+        return ALL.stream()
+                .filter(tincture ->
+                        tincture.name().equals(plain) || tincture.name().equals(plain + " tincture"))
+                .findFirst()
+                .orElse(null);
+    }
+
+    /** Returns the tinctures that are made of a plant. */
+    public static List<Tincture> of(Plant plant) {
+        return ALL.stream()
+                .filter(tincture -> tincture.plants().contains(plant.name()))
+                .toList();
     }
 
     /** Returns whether it is made of a plant, or of whatever it is named after. */

@@ -39,9 +39,9 @@ final class MacerateEnd {
                     Severity.NOTE,
                     "make-up-to",
                     "",
-                    "More comes than it is to be made up to: " + QuantityWords.fixed(comes.value(), 0) + " mL of "
+                    QuantityWords.fixed(comes.value(), 0) + " mL come already, where so much plant is to be made up to "
                             + QuantityWords.fixed(volume, 0) + " mL.",
-                    "Nothing needs to be added."));
+                    "Add nothing, unless less comes: the marc may hold more than is counted."));
             double strength = Essentials.of(drained.toGrams()).strength();
             return new Added(none, none, none, none, comes, new Estimate(strength, doubt));
         }

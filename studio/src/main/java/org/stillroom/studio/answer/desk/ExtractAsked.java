@@ -9,8 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.stillroom.core.extraction.ExtractStrength;
+import org.stillroom.core.ingredient.PlantRatio;
 import org.stillroom.core.quantity.Amount;
-import org.stillroom.core.quantity.Ratio;
 import org.stillroom.core.quantity.Understanding;
 import org.stillroom.studio.usecase.FollowDose;
 import org.stillroom.studio.usecase.FollowDose.Basis;
@@ -25,8 +25,8 @@ public final class ExtractAsked {
 
     /** What it takes. */
     public static final List<Part> PARTS = List.of(
-            Part.text(RATIO, "of the recipe's extract, plant to extract, such as 1:5"),
-            Part.text(MINE, "the same of yours, such as 1:8"),
+            Part.text(RATIO, "of the recipe's extract, plant to extract, such as 1:5, or 200g/L"),
+            Part.text(MINE, "the same of yours, such as 1:8, or 125g/L"),
             Part.text(CONTENT, "a constituent of the recipe's extract, a number in any unit, such as 12 or 12%"),
             Part.text(MY_CONTENT, "the same of yours, in that unit"),
             new Part(
@@ -56,7 +56,7 @@ public final class ExtractAsked {
         byTaste(asked).ifPresent(strength -> strengths.put(Basis.TASTE, strength));
         byContents(asked, CONTENT, MY_CONTENT, part -> asked.read(part, ExtractAsked::content))
                 .ifPresent(strength -> strengths.put(Basis.CONSTITUENT, strength));
-        byContents(asked, RATIO, MINE, part -> asked.read(part, TEXT::ratio).map(Ratio::leftPerRight))
+        byContents(asked, RATIO, MINE, part -> asked.read(part, MacerateAsked::plantRatio).map(PlantRatio::gramsPerMillilitre))
                 .ifPresent(strength -> strengths.put(Basis.RATIO, strength));
         return strengths;
     }

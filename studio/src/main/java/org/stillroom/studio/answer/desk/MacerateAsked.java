@@ -4,12 +4,15 @@ import static org.stillroom.studio.answer.desk.AskedTexts.TEXT;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.extraction.Finishing;
 import org.stillroom.core.extraction.Maceration.Charge;
 import org.stillroom.core.extraction.Maceration.Pressing;
+import org.stillroom.core.extraction.Plants;
 import org.stillroom.core.extraction.SteepingFit;
 import org.stillroom.core.extraction.Tincture;
 import org.stillroom.core.ingredient.PlantRatio;
@@ -53,8 +56,13 @@ final class MacerateAsked {
         if (asked.has("yield") && (perMillilitre.isEmpty() || asked.has("mass") || asked.has("solvent"))) {
             asked.object(
                     "yield",
-                    "a yield is asked for with a ratio, in place of mass and solvent.",
-                    "Write for instance " + asked.write("ratio", "1:5", "yield", "1L") + ".");
+                    perMillilitre.isEmpty()
+                            ? "how much plant goes to how much spirit is not said."
+                            : "it says how much there is to be, and so does the mass or the solvent.",
+                    perMillilitre.isEmpty()
+                            ? "Write for instance " + asked.write("ratio", "1:5", "yield", "1L")
+                                    + ", or name a tincture of the pharmacopoeias."
+                            : "Leave out the yield, or else mass and solvent.");
         }
         if (asked.has("ratio") && asked.has("solvent")) {
             asked.object(
@@ -106,7 +114,11 @@ final class MacerateAsked {
         return Macerate.Way.JAR;
     }
 
-    /** Returns the tincture that was named. */
+    /**
+     * Returns the tincture that was named.
+     *
+     * @throws WrongInput when it is none: strength, ratio and plant, which it would say, are not asked for then
+     */
     static Optional<Tincture> tincture(AskedTexts asked) {
         String text = asked.text("tincture");
         if (text == null) {
@@ -114,15 +126,33 @@ final class MacerateAsked {
         }
         Tincture tincture = Tincture.find(text);
         if (tincture == null) {
+            List<String> near = near(text);
             asked.object(
                     "tincture",
                     "\"" + text + "\" is not known here.",
-                    "Known are: "
+                    (near.isEmpty() ? "Known are: " : "Near it are: ")
                             + String.join(
                                     ", ",
-                                    Tincture.list().stream().map(Tincture::name).toList()) + ".");
+                                    near.isEmpty()
+                                            ? Tincture.list().stream()
+                                                    .map(Tincture::name)
+                                                    .toList()
+                                            : near)
+                            + ".");
+            asked.refuseIfAnyWrong();
         }
         return Optional.ofNullable(tincture);
+    }
+
+    /** Returns the tinctures of the plant that a text names, such as "dried gentian root" or "Enziantinktur". */
+    private static List<String> near(String text) {
+        String plant = text.strip().replaceFirst("(?i)[\\s-]*(?:tincture|tinktur)$", "");
+        return Stream.concat(Stream.ofNullable(Plants.find(plant)), Plants.like(plant).stream().map(Plants::find))
+                .filter(Objects::nonNull)
+                .flatMap(each -> Tincture.of(each).stream())
+                .map(Tincture::name)
+                .distinct()
+                .toList();
     }
 
     /** Reads plant to solvent or to extract: "1:5", or "200 g/L". */
@@ -180,7 +210,7 @@ final class MacerateAsked {
         if (perMillilitre.isPresent()) {
             return Optional.of(charges.stream().mapToDouble(Charge::grams).sum() / perMillilitre.getAsDouble());
         }
-        if (!asked.has("solvent")) {
+        if (!asked.has("solvent") && !asked.has("yield")) {
             asked.object(
                     "solvent",
                     "how much spirit is missing.",

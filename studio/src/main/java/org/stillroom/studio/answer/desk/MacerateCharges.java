@@ -46,6 +46,13 @@ final class MacerateCharges {
         List<String> typed = asked.texts("plant");
         List<String> ofTincture = tincture.map(Tincture::plants).orElse(List.of());
         List<String> names = typed.isEmpty() && ofTincture.size() == 1 ? ofTincture : typed;
+        if (typed.isEmpty() && ofTincture.size() > 1) {
+            asked.object(
+                    "plant",
+                    tincture.orElseThrow().name() + " is made of several plants: " + String.join("; ", ofTincture) + ".",
+                    "Give each with its mass, such as " + asked.write("plant", ofTincture.get(0), "mass", "100g") + ".");
+            return List.of();
+        }
         return new MacerateCharges(asked, names, grounds).charges();
     }
 
@@ -56,8 +63,12 @@ final class MacerateCharges {
         if (names.isEmpty() || names.size() != masses.size()) {
             asked.object(
                     "plant",
-                    "each plant is wanted with its mass; there are " + names.size() + " and " + masses.size() + ".",
-                    "Write for instance " + asked.write("plant", "lemon peel", "mass", "500g") + ".");
+                    names.isEmpty() && masses.isEmpty()
+                            ? "no plant is named."
+                            : "each plant is wanted with its mass; plants: " + names.size() + ", masses: "
+                                    + masses.size() + ".",
+                    "Write for instance "
+                            + asked.write("plant", names.isEmpty() ? "lemon peel" : names.get(0), "mass", "500g") + ".");
             return List.of();
         }
         List<Charge> charges = new ArrayList<>();

@@ -245,7 +245,11 @@ final class MacerateQuestion extends DeskQuestion {
             told.table(draws(found.draws()));
         }
         MacerateFindings.overfull(question).ifPresent(told::before);
-        told.findings(found.findings());
+        told.findings(found.findings().stream()
+                .map(each -> tincture.isPresent() && each.rule().equals("more-comes") && !asked.has("make-up-to")
+                        ? each.at(tincture.get().name())
+                        : each)
+                .toList());
         Added end = found.end();
         double finished =
                 (end == null || !(question.end() instanceof Macerate.UpTo) ? found.strength() : end.strength()).value();
