@@ -334,7 +334,7 @@ public final class MatchOils {
                             "not to be drunk itself",
                             "The oil that is wanted must not be drunk: " + why.message(),
                             why.howSure(),
-                            "Do not add it to what comes near it here; look for what you wanted it for in another oil.",
+                            "Do without it. What comes near it here is judged by itself.",
                             why.limit(),
                             why.source())));
         }
@@ -356,7 +356,7 @@ public final class MatchOils {
                         : "Nothing of what is there comes near: the best of it is off by " + QuantityWords.fixed(missed, 0)
                                 + " %, and off by 100 % is to have nothing of it.",
                 "from " + QuantityWords.plain(ANOTHER) + " % on it is taken to be another smell; own judgement",
-                "Get the oil that is wanted or one near it, or name more of what you have.",
+                "Name more of what you have, or look for another oil that comes nearer.",
                 null,
                 Source.OIL_COMPOSITIONS);
     }

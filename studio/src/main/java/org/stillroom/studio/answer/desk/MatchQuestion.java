@@ -101,11 +101,18 @@ final class MatchQuestion extends DeskQuestion {
                     .filter(each -> !there.contains(each))
                     .ifPresent(there::add);
         }
-        if (!asked.has("want") || (there.isEmpty() && !asked.has("have"))) {
+        if (!asked.has("want")) {
             asked.object(
                     "want",
-                    "an essence and a shelf are wanted.",
-                    "Write for instance " + asked.write("want", "bergamot=100mg", "have", "lemon") + ".");
+                    "no oil is named that is to be matched.",
+                    "Write it with how much, such as " + asked.write("want", "bergamot=100mg", "have", "lemon") + ".");
+        }
+        if (there.isEmpty() && !asked.has("have")) {
+            asked.object(
+                    "have",
+                    "no oil is named that there is, and no shelf brings one.",
+                    "Name each that you have, such as " + asked.write("have", "lemon", "have", "petitgrain")
+                            + ", or a shelf with essential oils on it.");
         }
         Optional<MatchOils.By> by = asked.choice(
                 "by", List.of(MatchOils.By.values()), each -> each.name().toLowerCase(Locale.ROOT));
@@ -191,9 +198,9 @@ final class MatchQuestion extends DeskQuestion {
             asked.note(Finding.of(
                     "oil-sort",
                     Severity.NOTE,
-                    asked.name(part),
+                    name.strip(),
                     "taken as",
-                    "\"" + name.strip() + "\" is taken as " + oil.name() + "; there is also: "
+                    "It is taken as " + oil.name() + "; there is also: "
                             + String.join(", ", others.stream().map(EssentialOil::name).toList()) + ".",
                     "Write its whole name where you mean another."));
         }
