@@ -8,6 +8,7 @@ import org.stillroom.core.liquid.Estimate;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.liquid.SugarLimit;
 import org.stillroom.core.liquid.VolumeModel;
+import org.stillroom.core.quantity.QuantityWords;
 
 /**
  * Plants in spirit once they have given what they give: the liquid, and how it parts into what comes and what the marc holds.
@@ -32,9 +33,13 @@ public record Maceration(Contents liquid, double undissolved, double held, doubl
 
     /** A plant and how much of it, g as used. */
     public record Charge(Plant plant, double grams) {
+        /** So much is in no jar and no vat, g. */
+        public static final double TOO_MUCH = 1e9;
+
         public Charge {
-            if (!(grams > 0.0 && grams < 1e9)) {
-                throw new IllegalArgumentException(plant.name() + " weighs above 0 g, not " + grams + " g");
+            if (!(grams > 0.0 && grams < TOO_MUCH)) {
+                throw new IllegalArgumentException(plant.name() + " weighs above 0 g and less than "
+                        + QuantityWords.plain(TOO_MUCH) + " g, not " + grams + " g");
             }
         }
     }

@@ -57,9 +57,9 @@ final class Units {
     }
 
     private void masses() {
-        mass(Scale.tenTo(3), "kg", "kgs", "kilo", "kilos", "kilogram", "kilograms", "kilogramme", "kilogrammes");
-        mass(Scale.UNIT, "g", "gm", "gms", "gram", "grams", "gramme", "grammes");
-        mass(Scale.tenTo(-3), "mg", "milligram", "milligrams", "milligramme", "milligrammes");
+        mass(Scale.tenTo(3), "kg", "kgs", "kilo", "kilos", "kilogram", "kilograms", "kilogramme", "kilogrammes", "kilogramm");
+        mass(Scale.UNIT, "g", "gm", "gms", "gram", "grams", "gramme", "grammes", "gramm");
+        mass(Scale.tenTo(-3), "mg", "milligram", "milligrams", "milligramme", "milligrammes", "milligramm");
         mass(Scale.tenTo(-6), "µg", "ug", "mcg", "microgram", "micrograms", "microgramme", "microgrammes");
         mass(Scale.of(16 * Mass.GRAMS_PER_OUNCE), "lb", "lbs", "pound", "pounds");
         mass(Scale.of(Mass.GRAMS_PER_OUNCE), ouncesByWeight());

@@ -38,7 +38,7 @@ final class AnalysisFiles {
             ReadAnalysis.Outcome analysis = ReadAnalysis.answer(ingredient.strip(), InFile.text(OPTION, path));
             List<Map<String, Double>> parts = analysis.parts();
             if (parts == null) {
-                problems.addAll(analysis.problems());
+                analysis.problems().forEach(each -> problems.add(each.at(place(ingredient.strip(), each.where()))));
             } else {
                 read.put(ingredient.strip(), parts);
             }
@@ -50,6 +50,11 @@ final class AnalysisFiles {
             throw new Refusal(Exit.WRONG_INPUT, problems);
         }
         return LotAnalyses.of(read, confirmed);
+    }
+
+    /** A line is one of the file of its oil. */
+    private static String place(String oil, String where) {
+        return where.isEmpty() || where.equals(oil) ? OPTION + " " + oil : OPTION + " " + oil + ", " + where;
     }
 
     /**

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.stillroom.core.plan.PlannedLine;
@@ -58,6 +59,10 @@ final class LeftoversCommand extends Subcommand {
     @Option(names = "--sugar", paramLabel = "SUGAR", defaultValue = "200 g/L", description = "of that liqueur")
     private String sugar = "";
 
+    /** What the use case calls what these options say. */
+    private static final Map<String, String> OPTIONS =
+            Map.of("extracts", "--use-up", "strength", "--to", "sugar", "--sugar", "most", "--most");
+
     @Override
     protected Answer answer(Workings workings) {
         ShelfOptions.Shelf open = shelf.open().with(files);
@@ -65,13 +70,18 @@ final class LeftoversCommand extends Subcommand {
         if (useUp.isEmpty()) {
             return new Ranked(
                     left,
+                    open.recipes().size(),
                     CouldMake.ranked(open.recipes(), left, open.lots(), millilitres(open.ounce()), open.grounds()),
                     LeftOver.told(open.lots(), left, open.grounds()));
         }
         PlanUseUp.Wish wish = new PlanUseUp.Wish(useUp, strength, sugar, most);
         PlanUseUp.Outcome outcome = PlanUseUp.answer(wish, left, open.recipes(), open.ounce(), open.grounds());
         if (outcome instanceof PlanUseUp.Outcome.Refused refused) {
-            throw new Refusal(Exit.WRONG_INPUT, refused.problems());
+            throw new Refusal(
+                    Exit.WRONG_INPUT,
+                    refused.problems().stream()
+                            .map(each -> each.at(OPTIONS.getOrDefault(each.where(), each.where())))
+                            .toList());
         }
         return new Used((PlanUseUp.Outcome.Found) outcome);
     }
@@ -90,7 +100,8 @@ final class LeftoversCommand extends Subcommand {
                 : QuantityWords.metric(new Mass(grams));
     }
 
-    private record Ranked(List<LeftOver> left, CouldMake.Ranking ranking, List<Finding> findings) implements Answer {
+    private record Ranked(List<LeftOver> left, int recipes, CouldMake.Ranking ranking, List<Finding> findings)
+            implements Answer {
         @Override
         public Fields fields() {
             return LeftoversFields.of(left, ranking, findings);
@@ -108,8 +119,12 @@ final class LeftoversCommand extends Subcommand {
             page.paragraph("How long things keep is common practice, no source: look, smell and taste.");
             page.blank();
             page.heading("What could be made of it");
-            if (ranking.could().isEmpty() && ranking.not().isEmpty()) {
-                page.paragraph("None of the recipes takes any of it.");
+            if (recipes == 0) {
+                page.paragraph("No recipe is named. Add recipe files to see which empty most of it, or --use-up with one of the"
+                        + " names above for a liqueur that takes it all.");
+            } else if (ranking.could().isEmpty() && ranking.not().isEmpty()) {
+                page.paragraph("None of the recipes takes any of it. --use-up with one of the names above plans a liqueur that"
+                        + " takes it all.");
             }
             ranking.could().forEach(could -> print(could, page));
             for (Candidate not : ranking.not()) {

@@ -71,7 +71,11 @@ final class ShelfOptions {
     private static Shelf ofTable(Path file) {
         ReadShelf.Outcome read = ReadShelf.answer(InFile.text("--shelf", file), OunceMeaning.US_FLUID);
         if (!read.problems().isEmpty()) {
-            throw new Refusal(Exit.WRONG_INPUT, read.problems());
+            throw new Refusal(
+                    Exit.WRONG_INPUT,
+                    read.problems().stream()
+                            .map(each -> each.at(each.where().isEmpty() ? "--shelf " + file : each.where()))
+                            .toList());
         }
         return new Shelf(
                 read.lots(),

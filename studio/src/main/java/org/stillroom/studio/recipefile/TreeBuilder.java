@@ -66,7 +66,8 @@ final class TreeBuilder {
                     "file-empty",
                     Place.WHOLE_FILE,
                     "The file holds no recipe.",
-                    "Start it with “stillroom: 1”, a title and the lines; docs/recipe-file.md shows how.");
+                    "Start it with “stillroom: 1”, a title and the lines; docs/recipe-file.md shows how, docs/essence-file.md of an"
+                            + " essence.");
         }
         Node root = node(events.next(), 1);
         events.next();

@@ -53,7 +53,7 @@ public final class AmountLimits {
                     "not judged",
                     "Whether the drink keeps the limits of law and the house's rules of amounts could not be judged: no drink of "
                             + QuantityWords.plain(STRENGTH) + " % vol takes so much oil.",
-                    "Write a recipe of it, and ask for its safety."));
+                    "Look at the dose and its unit first. If it is meant, write a recipe of it and ask for its safety."));
         }
         return of(planned.plan(), grounds).stream()
                 .map(finding -> finding.at(finding.where().replaceAll("line \\d+, ", "")))

@@ -88,7 +88,10 @@ public final class MacerateFindings {
         }
         weakestAgain(asked, course).stream()
                 .filter(strength -> strength < (fruit ? LEAST_FOR_FRUIT : Yeast.STOPS))
-                .forEach(strength -> findings.add(weakAgain(strength, fruit)));
+                .forEach(strength -> findings.add(weakDraw("again", "With what the marc holds, plants stand again in ", strength, fruit)));
+        inSpiritAlone(asked, course).stream()
+                .filter(strength -> !fruit && strength < Yeast.STOPS)
+                .forEach(strength -> findings.add(weakDraw("strength", "The plants stand in ", strength, false)));
         MacerateSugar.judge(asked, course, findings);
         ofWay(asked, findings);
         return findings;
@@ -114,19 +117,18 @@ public final class MacerateFindings {
                 : course.draws().stream().skip(first).mapToDouble(Maceration::strength).min();
     }
 
-    private static Finding weakAgain(double strength, boolean fruit) {
+    private static Finding weakDraw(String where, String stand, double strength, boolean fruit) {
         String least = QuantityWords.plain(fruit ? LEAST_FOR_FRUIT : Yeast.STOPS) + " % vol";
         return new Finding(
-                "again-weak",
+                "draw-weak",
                 Severity.CAUTION,
-                "again",
+                where,
                 "",
                 "may spoil",
-                "With what the marc holds, plants stand again in " + QuantityWords.fixed(strength, 1)
-                        + " % vol, which does not keep them.",
+                stand + QuantityWords.fixed(strength, 1) + " % vol, which does not keep them.",
                 least + " is the least that is counted as keeping, from memory.",
-                "Take stronger spirit or less water for it; or keep it in the fridge, strain it after a day or two, and put it"
-                        + " to the stronger draw at once.",
+                "Take stronger spirit; or keep it in the fridge, strain it after a day or two, and put it to stronger spirit or"
+                        + " a stronger draw at once.",
                 least,
                 Source.EXTRACTION_PRACTICE);
     }

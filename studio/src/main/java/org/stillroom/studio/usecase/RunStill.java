@@ -76,7 +76,9 @@ public final class RunStill {
             throw new Impossible("charge", "there is nothing in the pot.", "Write how much is charged, such as 10L.");
         }
         PotStill still = Impossible.unless(
-                "strength", "", () -> PotStill.charged(asked.charge().millilitres(), percent(asked.strength())));
+                "strength",
+                "Give the strength of what is in the pot, such as 30%.",
+                () -> PotStill.charged(asked.charge().millilitres(), percent(asked.strength())));
         PotStill.Stand stand = stand(still, asked);
         PotStill.Stand strong = stand(still.withStrongerVapour(), asked);
         workings.step("boiling point at the cut", stand.celsius(), "°C at 101.325 kPa", Source.VAPOUR_LIQUID);

@@ -83,9 +83,11 @@ public final class TellNotes {
                     Severity.NOTE,
                     "",
                     "",
-                    "Nothing in this recipe brings a constituent that is known here.",
-                    "Notes are told of essential oils, and of essences and extracts that say which oils are in them (aroma). What a plant"
-                            + " gives to spirit is not known by its constituents."));
+                    "No line of this recipe brings a constituent that is known here: there is no essential oil in it, and nothing that"
+                            + " says which oils it holds.",
+                    "Add an essential oil by a dose, such as “use: lemon oil, dose: 50 mg/L”, or say of an essence or a distillate"
+                            + " what is in it, such as aroma: lemon oil 5 g/L. What a plant gives to spirit is not known by its"
+                            + " constituents."));
         }
         tell.tellMedia(notes, strength);
         return new Found(notes, strength, List.copyOf(tell.analysed), tell.findings);

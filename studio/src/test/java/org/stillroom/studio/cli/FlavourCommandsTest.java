@@ -768,8 +768,8 @@ class FlavourCommandsTest {
                         .json()
                         .get("draws"))
                 .hasSize(3);
-        assertThat(rules(Desk.ask(herbs + " --again 2L@0%").json())).contains("again-weak");
-        assertThat(rules(run.json())).doesNotContain("again-weak");
+        assertThat(rules(Desk.ask(herbs + " --again 2L@0%").json())).contains("draw-weak");
+        assertThat(rules(run.json())).doesNotContain("draw-weak");
         assertThat(Desk.type(herbs + " --again 300ml~40%").err()).contains("--again 300ml@40%", "@0% is water");
         assertThat(Desk.type(herbs + " --again 300ml@140%").err()).contains("--again", "140");
     }
@@ -840,6 +840,47 @@ class FlavourCommandsTest {
     }
 
     @Test
+    void whatNobodyMeansIsRefusedWithWhatToDo() {
+        String plum = "macerate --plant plum --solvent 1L --strength 60% --mass ";
+        assertThat(Desk.type(plum + "1000000kg").err()).contains("--mass", "in no vat");
+        assertThat(Desk.type("macerate --plant plum --ratio 1:5 --strength 60% --yield 99999999999ml")
+                        .err())
+                .contains("--yield", "in no vat");
+        assertThat(Desk.type(plum + "1kg --make-up-to 0L").err()).contains("--make-up-to", "0 mL are nothing");
+        assertThat(rules(Desk.ask("macerate --plant dried~herbs --mass 100g --solvent 1L --strength 5%")
+                        .json()))
+                .contains("draw-weak");
+        assertThat(Desk.type("combine --macerate 300ml@62%@1:5 --ratio 1:8 --to 0%").err())
+                .contains("--to", "down to 0 % vol");
+        assertThat(Desk.type("combine --macerate 300ml@62%@1:5 --ratio 1:2 --to 58%").err())
+                .containsPattern("the\\s+strongest\\s+has\\s+200\\s+g/L")
+                .contains("Ask for 1:5");
+        assertThat(Desk.type("extract --dose 12ml/L --ratio 1:5 --mine 1:8 --strength 60%").err())
+                .contains("--my-strength", "Give both");
+        assertThat(Desk.type("extract --dose 12ml/L --content 12% --my-content 17mg").err())
+                .contains("--my-content", "same unit for both");
+        assertThat(Desk.type("macerate --plant plum --mass 1kg --ratio 20% --strength 60%").err())
+                .containsOnlyOnce("Stop:");
+        assertThat(Desk.ask("macerate --plant plum --mass 1~Kilogramm --solvent 1L --strength 60%")
+                        .number("plant_g_per_l"))
+                .isEqualTo(Desk.ask("macerate --plant plum --mass 1000~Gramm --solvent 1L --strength 60%")
+                        .number("plant_g_per_l"));
+        assertThat(Desk.type("materials --name lemon --kind plant").err()).contains("--kind", "of another kind");
+        assertThat(Desk.type("still --charge 10L --strength 0% --to 40%").err()).contains("such as 30%");
+        assertThat(Desk.type("match --want bergamot=1g").err()).contains("--have", "no shelf brings one");
+        assertThat(Desk.type("match --have lemon").err()).contains("--want", "bergamot=100mg");
+    }
+
+    @Test
+    void leftoversSayWhatToDoWhereNoRecipeIsNamedAndSpeakOfTheirOwnOptions() {
+        String shelf = "leftovers --shelf ../examples/shelves/half-empty.csv ";
+        assertThat(Desk.type(shelf).out()).contains("No recipe is named. Add recipe files");
+        assertThat(Desk.type(shelf + "--use-up nothing --most 0L").err())
+                .contains("Stop: --use-up: ", "Stop: --most: ")
+                .doesNotContain("extracts");
+    }
+
+    @Test
     void aTinctureToOrderIsAskedForInOneWay() {
         assertThat(Desk.ask("macerate --tincture lemon --yield 1L").number("plant_g"))
                 .isEqualTo(Desk.ask("macerate --tincture lemon~tincture --yield 1L").number("plant_g"));
@@ -899,7 +940,7 @@ class FlavourCommandsTest {
         Desk.Run lime = Desk.ask("match --want lime=50mg --have lemon");
         assertThat(rules(lime.json())).contains("oil-sort").doesNotContain("nothing-near");
         assertThat(Desk.type("match --want lime=50mg --have lemon").out())
-                .containsPattern("\"lime\" is taken as lime distilled; there is also:\\s+lime expressed");
+                .containsPattern("lime: It is taken as lime distilled; there is also: lime\\s+expressed");
         assertThat(rules(Desk.ask("match --want lime~distilled=50mg --have lemon").json()))
                 .doesNotContain("oil-sort");
         Desk.Run banned = Desk.type("match --want pennyroyal=50mg --have lemon");

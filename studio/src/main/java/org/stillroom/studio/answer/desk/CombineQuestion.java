@@ -76,9 +76,11 @@ final class CombineQuestion extends DeskQuestion {
         ratio.ifPresent(wanted -> objectToMoreThanThereIs(asked, wanted, macerates));
         Optional<Strength> to = asked.strength("to", VolumeBasis.AT_20C);
         Optional<Strength> with = asked.strength("with", VolumeBasis.AT_20C);
+        to.filter(each -> percent(each) == 0.0)
+                .ifPresent(none -> asked.object(
+                        "to", "no water brings a macerate down to 0 % vol.", "Give the strength that it is to have, such as 30%."));
         asked.refuseIfAnyWrong();
-        double percent =
-                Essentials.of(MadeUp.spirit(to.orElseThrow()).toGrams()).strength();
+        double percent = percent(to.orElseThrow());
         Found found = CombineMacerates.answer(
                 new CombineMacerates.Asked(
                         macerates, ratio.orElseThrow().gramsPerMillilitre(), percent, with.orElseThrow()),
@@ -103,6 +105,10 @@ final class CombineQuestion extends DeskQuestion {
                 .findings(found.findings());
     }
 
+    private static double percent(Strength strength) {
+        return Essentials.of(MadeUp.spirit(strength).toGrams()).strength();
+    }
+
     /** Of a gram of plant comes a millilitre of extract and more; less where it was boiled down. */
     private static boolean isMorePlantThanExtract(double gramsPerMillilitre) {
         return gramsPerMillilitre > 1.0;
@@ -111,7 +117,16 @@ final class CombineQuestion extends DeskQuestion {
     /** A ratio that is hardly meant, and that nothing reaches, is refused with the way it is mostly meant. */
     private static void objectToMoreThanThereIs(AskedTexts asked, PlantRatio wanted, List<Macerate> macerates) {
         double most = macerates.stream().mapToDouble(Macerate::content).max().orElse(Double.POSITIVE_INFINITY);
-        if (isMorePlantThanExtract(wanted.gramsPerMillilitre()) && wanted.gramsPerMillilitre() > most) {
+        if (wanted.gramsPerMillilitre() <= most) {
+            return;
+        }
+        if (!isMorePlantThanExtract(wanted.gramsPerMillilitre())) {
+            asked.object(
+                    "ratio",
+                    "none of the macerates holds so much: the strongest has " + QuantityWords.figures(1000.0 * most)
+                            + " g/L of plant, and " + QuantityWords.figures(wanted.gramsPerLitre()) + " g/L are asked for.",
+                    "Ask for " + round(1.0 / most) + " or less plant.");
+        } else {
             asked.object(
                     "ratio",
                     "that is more plant than extract, " + QuantityWords.figures(wanted.gramsPerMillilitre())

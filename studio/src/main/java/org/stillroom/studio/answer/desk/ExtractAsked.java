@@ -65,7 +65,10 @@ public final class ExtractAsked {
         String bare = text.strip().endsWith("%")
                 ? text.strip().substring(0, text.strip().length() - 1)
                 : text;
-        return TEXT.number(bare);
+        return TEXT.number(bare) instanceof Understanding.Understood<Double> understood
+                ? understood
+                : new Understanding.Refused<>(
+                        text, "a number is wanted, in the same unit for both extracts, such as 12 or 12 %");
     }
 
     private static Optional<ExtractStrength> byContents(

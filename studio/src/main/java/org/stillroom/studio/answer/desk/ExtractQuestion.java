@@ -75,6 +75,12 @@ final class ExtractQuestion extends DeskQuestion {
         ExtractStrength strength = strength(asked);
         OptionalDouble ofRecipe = percent(asked, "strength");
         OptionalDouble ofOther = percent(asked, "my-strength");
+        if (asked.has("strength") != asked.has("my-strength")) {
+            asked.object(
+                    asked.has("strength") ? "my-strength" : "strength",
+                    "it is missing: one strength alone does not tell what the other dose does to the liqueur.",
+                    "Give both, such as " + asked.write("strength", "60%", "my-strength", "70%") + ", or neither.");
+        }
         asked.refuseIfAnyWrong();
         Amount amount = dose.orElseThrow();
         boolean millilitresPerLitre = perLitre && amount instanceof Volume;

@@ -210,7 +210,7 @@ final class MacerateAsked {
         if (perMillilitre.isPresent()) {
             return Optional.of(charges.stream().mapToDouble(Charge::grams).sum() / perMillilitre.getAsDouble());
         }
-        if (!asked.has("solvent") && !asked.has("yield")) {
+        if (!asked.has("solvent") && !asked.has("yield") && !asked.has("ratio")) {
             asked.object(
                     "solvent",
                     "how much spirit is missing.",
@@ -260,6 +260,8 @@ final class MacerateAsked {
 
     private static Optional<Macerate.End> end(AskedTexts asked) {
         Optional<Volume> mark = asked.read("make-up-to", TEXT::volume);
+        mark.filter(each -> each.millilitres() == 0.0)
+                .ifPresent(none -> asked.object("make-up-to", "0 mL are nothing.", "Give a volume, or leave it out."));
         boolean liqueur = asked.has("to") || asked.has("sugar");
         if (liqueur && !(asked.has("to") && asked.has("make-up-to"))) {
             asked.object(

@@ -77,7 +77,10 @@ final class MacerateCharges {
             Optional<Mass> mass = asked.read("mass", masses.get(i), TEXT::mass);
             mass.filter(each -> each.grams() == 0.0)
                     .ifPresent(none -> asked.object("mass", "there is no plant in 0 g.", "Give its mass."));
-            plant.ifPresent(each -> mass.filter(grams -> grams.grams() > 0.0)
+            mass.filter(each -> each.grams() >= Charge.TOO_MUCH)
+                    .ifPresent(much -> asked.object(
+                            "mass", "so much plant is in no vat.", "Look at the unit; less than 1000 t are reckoned with."));
+            plant.ifPresent(each -> mass.filter(grams -> grams.grams() > 0.0 && grams.grams() < Charge.TOO_MUCH)
                     .ifPresent(grams -> charges.add(new Charge(each, grams.grams()))));
         }
         return charges;

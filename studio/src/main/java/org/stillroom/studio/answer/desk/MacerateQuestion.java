@@ -17,6 +17,7 @@ import org.stillroom.core.reference.Workings;
 import org.stillroom.core.safety.Grounds;
 import org.stillroom.studio.answer.Told;
 import org.stillroom.studio.answer.Told.Name;
+import org.stillroom.studio.usecase.Impossible;
 import org.stillroom.studio.usecase.Macerate;
 import org.stillroom.studio.usecase.Macerate.Added;
 import org.stillroom.studio.usecase.Macerate.Found;
@@ -360,6 +361,9 @@ final class MacerateQuestion extends DeskQuestion {
                 ? found.end().volume().value()
                 : found.volume().value();
         double factor = wanted / comes;
+        if (trial.charges().stream().anyMatch(each -> factor * each.grams() >= Charge.TOO_MUCH)) {
+            throw new Impossible("yield", "so much is made in no vat.", "Look at the unit.");
+        }
         List<Charge> charges = trial.charges().stream()
                 .map(each -> new Charge(each.plant(), factor * each.grams()))
                 .toList();

@@ -81,6 +81,13 @@ final class MaterialsQuestion extends DeskQuestion {
         String name = asked.text("name");
         if (name != null) {
             TellMaterial.Found found = found(asked, name);
+            asked.choice("kind", List.of(Wanted.values()), Wanted::text)
+                    .filter(wanted -> !wanted.takes(found.material().kind()))
+                    .ifPresent(wanted -> asked.object(
+                            "kind",
+                            "\"" + name.strip() + "\" is of another kind.",
+                            "Leave the kind out; the name is enough."));
+            asked.refuseIfAnyWrong();
             found.material().analyses().forEach(analysis -> step(analysis, workings));
             return one(found);
         }

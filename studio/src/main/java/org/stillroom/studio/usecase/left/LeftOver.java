@@ -71,7 +71,7 @@ public record LeftOver(Stocked stocked, Ageing ageing, OptionalDouble monthsOpen
                     Severity.NOTE,
                     String.join(", ", unsaid),
                     "not counted",
-                    "How much is left of it is not said.",
+                    "How much is left of it is not said, or nothing is.",
                     "Weigh the bottle, or write down what is left: on its page, or in the column left of a table."));
         }
         return left.isEmpty()

@@ -82,7 +82,7 @@ class NotesPagesTest {
                   - {use: spirit 96 %, amount: free}
                   - {use: water, amount: make up}
                 """);
-        assertThat(page).contains("Nothing in this recipe brings a constituent").doesNotContain("odour activity");
+        assertThat(page).contains("No line of this recipe brings a constituent").doesNotContain("odour activity");
     }
 
     @Test
