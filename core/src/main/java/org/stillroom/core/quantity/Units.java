@@ -57,7 +57,17 @@ final class Units {
     }
 
     private void masses() {
-        mass(Scale.tenTo(3), "kg", "kgs", "kilo", "kilos", "kilogram", "kilograms", "kilogramme", "kilogrammes", "kilogramm");
+        mass(
+                Scale.tenTo(3),
+                "kg",
+                "kgs",
+                "kilo",
+                "kilos",
+                "kilogram",
+                "kilograms",
+                "kilogramme",
+                "kilogrammes",
+                "kilogramm");
         mass(Scale.UNIT, "g", "gm", "gms", "gram", "grams", "gramme", "grammes", "gramm");
         mass(Scale.tenTo(-3), "mg", "milligram", "milligrams", "milligramme", "milligrammes", "milligramm");
         mass(Scale.tenTo(-6), "µg", "ug", "mcg", "microgram", "micrograms", "microgramme", "microgrammes");

@@ -202,11 +202,12 @@ public final class FarAnalysis {
         Map<String, Range> tabled = tabled(oil);
         boolean confirmed = analyses.isConfirmed(oil);
         List<String> said = new ArrayList<>();
-        analyses.doubted(oil).forEach((key, part) -> said.add(Materials.nameOf(key) + " " + told(part) + " % ("
-                + (tabled.containsKey(key)
-                        ? told(tabled.getOrDefault(key, Range.NOTHING)) + " % in the tables"
-                        : "in no table of it")
-                + ")"));
+        analyses.doubted(oil)
+                .forEach((key, part) -> said.add(Materials.nameOf(key) + " " + told(part) + " % ("
+                        + (tabled.containsKey(key)
+                                ? told(tabled.getOrDefault(key, Range.NOTHING)) + " % in the tables"
+                                : "in no table of it")
+                        + ")"));
         return new Finding(
                 NAME,
                 confirmed ? Severity.NOTE : Severity.CAUTION,

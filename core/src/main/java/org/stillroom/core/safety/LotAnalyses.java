@@ -29,8 +29,8 @@ public final class LotAnalyses {
     private final Map<String, Oil> oils = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
 
     private LotAnalyses(Map<String, List<Map<String, Double>>> lots, Set<String> confirmed) {
-        lots.forEach((ingredient, analyses) -> oils.put(
-                ingredient.strip(), oil(ingredient, together(analyses), confirmed.contains(ingredient))));
+        lots.forEach((ingredient, analyses) ->
+                oils.put(ingredient.strip(), oil(ingredient, together(analyses), confirmed.contains(ingredient))));
     }
 
     /**

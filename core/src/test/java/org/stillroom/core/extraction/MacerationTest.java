@@ -125,7 +125,8 @@ class MacerationTest {
         double kept = second.grams(Substance.ETHANOL) * 111.0 / together.millilitres();
         assertThat(all.grams(Substance.ETHANOL) + kept)
                 .isCloseTo(
-                        spirit(1.2, 65).grams(Substance.ETHANOL) + spirit(0.5, 30).grams(Substance.ETHANOL),
+                        spirit(1.2, 65).grams(Substance.ETHANOL)
+                                + spirit(0.5, 30).grams(Substance.ETHANOL),
                         within(1e-6));
         Maceration watered = twelveBotanicals(Pressing.BY_HAND)
                 .draws(List.of(Contents.of(Substance.WATER, 500)))

@@ -228,12 +228,10 @@ class LotAnalysesTest {
                 .grams("sage oil", Kind.ESSENTIAL_OIL, 0.1)
                 .strong("neutral spirit", Kind.SPIRIT, 40.0, KILOGRAM - 0.1)
                 .analysed(LotAnalyses.of(said, Set.of("sage oil")));
-        assertThat(sage.findings("analysis-far"))
-                .singleElement()
-                .satisfies(finding -> {
-                    assertThat(finding.severity()).isEqualTo(Severity.NOTE);
-                    assertThat(finding.verdict()).isEqualTo("confirmed by the maker");
-                });
+        assertThat(sage.findings("analysis-far")).singleElement().satisfies(finding -> {
+            assertThat(finding.severity()).isEqualTo(Severity.NOTE);
+            assertThat(finding.verdict()).isEqualTo("confirmed by the maker");
+        });
         assertThat(sage.amount("thujone").perKilogram().most()).isCloseTo(51.5, within(1e-9));
         assertThat(sage.verdicts("eu-maximum")).contains("STOP EU above the limit");
     }

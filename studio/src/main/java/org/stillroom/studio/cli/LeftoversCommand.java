@@ -120,11 +120,13 @@ final class LeftoversCommand extends Subcommand {
             page.blank();
             page.heading("What could be made of it");
             if (recipes == 0) {
-                page.paragraph("No recipe is named. Add recipe files to see which empty most of it, or --use-up with one of the"
-                        + " names above for a liqueur that takes it all.");
+                page.paragraph(
+                        "No recipe is named. Add recipe files to see which empty most of it, or --use-up with one of the"
+                                + " names above for a liqueur that takes it all.");
             } else if (ranking.could().isEmpty() && ranking.not().isEmpty()) {
-                page.paragraph("None of the recipes takes any of it. --use-up with one of the names above plans a liqueur that"
-                        + " takes it all.");
+                page.paragraph(
+                        "None of the recipes takes any of it. --use-up with one of the names above plans a liqueur that"
+                                + " takes it all.");
             }
             ranking.could().forEach(could -> print(could, page));
             for (Candidate not : ranking.not()) {

@@ -160,8 +160,7 @@ public record OilAnalysis(List<Part> parts, double percent, boolean confirmed, L
     }
 
     private static boolean confirms(String line) {
-        return CONFIRMED.contains(
-                Headings.plain(SEPARATORS_LEFT.matcher(line).replaceAll("")));
+        return CONFIRMED.contains(Headings.plain(SEPARATORS_LEFT.matcher(line).replaceAll("")));
     }
 
     /** One reading. */

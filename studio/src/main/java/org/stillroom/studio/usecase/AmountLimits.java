@@ -46,14 +46,15 @@ public final class AmountLimits {
     public static List<Finding> of(Map<String, Double> gramsPerLitre, Grounds grounds) {
         Planning planning = Planner.plan(Making.alone(drink(gramsPerLitre)));
         if (!(planning instanceof Planning.Planned planned) || !planned.plan().reached()) {
-            return List.of(Finding.of(
-                    "limits-not-judged",
-                    Severity.CAUTION,
-                    "",
-                    "not judged",
-                    "Whether the drink keeps the limits of law and the house's rules of amounts could not be judged: no drink of "
-                            + QuantityWords.plain(STRENGTH) + " % vol takes so much oil.",
-                    "Look at the dose and its unit first. If it is meant, write a recipe of it and ask for its safety."));
+            return List.of(
+                    Finding.of(
+                            "limits-not-judged",
+                            Severity.CAUTION,
+                            "",
+                            "not judged",
+                            "Whether the drink keeps the limits of law and the house's rules of amounts could not be judged: no drink of "
+                                    + QuantityWords.plain(STRENGTH) + " % vol takes so much oil.",
+                            "Look at the dose and its unit first. If it is meant, write a recipe of it and ask for its safety."));
         }
         return of(planned.plan(), grounds).stream()
                 .map(finding -> finding.at(finding.where().replaceAll("line \\d+, ", "")))

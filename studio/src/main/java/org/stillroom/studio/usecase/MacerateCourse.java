@@ -74,7 +74,8 @@ record MacerateCourse(
         }
         Contents spirit = spirit(asked, asked.solvent());
         return Impossible.unless("sugar-on-fruit", "Take weaker spirit.", () -> switch (sugaring.order()) {
-            case TOGETHER -> ended(asked, null, maceration(asked, charges, plants).sugared(sugaring.grams()));
+            case TOGETHER ->
+                ended(asked, null, maceration(asked, charges, plants).sugared(sugaring.grams()));
             case SUGAR_FIRST ->
                 ended(
                         asked,
@@ -101,8 +102,7 @@ record MacerateCourse(
     }
 
     private static MacerateCourse ended(Asked asked, @Nullable Maceration before, Maceration last) {
-        List<Contents> more =
-                asked.again().stream().map(MacerateCourse::spirit).toList();
+        List<Contents> more = asked.again().stream().map(MacerateCourse::spirit).toList();
         if (asked.through().isPresent()) {
             Contents through = spirit(asked, asked.through().getAsDouble());
             return new MacerateCourse(
@@ -119,7 +119,11 @@ record MacerateCourse(
         if (before != null && sugaring != null && sugaring.order() == Order.MARC) {
             draws.add(0, before);
             return new MacerateCourse(
-                    before, last, draws, before.drained().plus(comes), 1.0 - (1.0 - before.partThatComes()) * (1.0 - part));
+                    before,
+                    last,
+                    draws,
+                    before.drained().plus(comes),
+                    1.0 - (1.0 - before.partThatComes()) * (1.0 - part));
         }
         return new MacerateCourse(before, last, draws, comes, part);
     }

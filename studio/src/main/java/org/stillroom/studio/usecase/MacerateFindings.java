@@ -88,7 +88,8 @@ public final class MacerateFindings {
         }
         weakestAgain(asked, course).stream()
                 .filter(strength -> strength < (fruit ? LEAST_FOR_FRUIT : Yeast.STOPS))
-                .forEach(strength -> findings.add(weakDraw("again", "With what the marc holds, plants stand again in ", strength, fruit)));
+                .forEach(strength -> findings.add(
+                        weakDraw("again", "With what the marc holds, plants stand again in ", strength, fruit)));
         inSpiritAlone(asked, course).stream()
                 .filter(strength -> !fruit && strength < Yeast.STOPS)
                 .forEach(strength -> findings.add(weakDraw("strength", "The plants stand in ", strength, false)));
@@ -114,7 +115,10 @@ public final class MacerateFindings {
         int first = course.draws().size() - asked.again().size();
         return asked.through().isPresent() || asked.sugaring() != null
                 ? OptionalDouble.empty()
-                : course.draws().stream().skip(first).mapToDouble(Maceration::strength).min();
+                : course.draws().stream()
+                        .skip(first)
+                        .mapToDouble(Maceration::strength)
+                        .min();
     }
 
     private static Finding weakDraw(String where, String stand, double strength, boolean fruit) {

@@ -353,8 +353,8 @@ public final class MatchOils {
                 "nothing comes near",
                 usable.bottles().isEmpty()
                         ? "None of the oils there may or can be taken, so that nothing comes."
-                        : "Nothing of what is there comes near: the best of it is off by " + QuantityWords.fixed(missed, 0)
-                                + " %, and off by 100 % is to have nothing of it.",
+                        : "Nothing of what is there comes near: the best of it is off by "
+                                + QuantityWords.fixed(missed, 0) + " %, and off by 100 % is to have nothing of it.",
                 "from " + QuantityWords.plain(ANOTHER) + " % on it is taken to be another smell; own judgement",
                 "Name more of what you have, or look for another oil that comes nearer.",
                 null,

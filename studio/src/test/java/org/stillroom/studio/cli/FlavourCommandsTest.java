@@ -829,7 +829,8 @@ class FlavourCommandsTest {
     /** 200 g/L are 1:5, 125 g/L 1:8. */
     @Test
     void theStrengthOfAnExtractIsReadAsThatOfAMacerate() {
-        double byRatio = Desk.ask("extract --dose 12ml/L --ratio 1:5 --mine 1:8").number("times");
+        double byRatio =
+                Desk.ask("extract --dose 12ml/L --ratio 1:5 --mine 1:8").number("times");
         assertThat(Desk.ask("extract --dose 12ml/L --ratio 200g/L --mine 125g/L")
                         .number("times"))
                 .isCloseTo(byRatio, within(1e-12));
@@ -850,16 +851,21 @@ class FlavourCommandsTest {
         assertThat(rules(Desk.ask("macerate --plant dried~herbs --mass 100g --solvent 1L --strength 5%")
                         .json()))
                 .contains("draw-weak");
-        assertThat(Desk.type("combine --macerate 300ml@62%@1:5 --ratio 1:8 --to 0%").err())
+        assertThat(Desk.type("combine --macerate 300ml@62%@1:5 --ratio 1:8 --to 0%")
+                        .err())
                 .contains("--to", "down to 0 % vol");
-        assertThat(Desk.type("combine --macerate 300ml@62%@1:5 --ratio 1:2 --to 58%").err())
+        assertThat(Desk.type("combine --macerate 300ml@62%@1:5 --ratio 1:2 --to 58%")
+                        .err())
                 .containsPattern("the\\s+strongest\\s+has\\s+200\\s+g/L")
                 .contains("Ask for 1:5");
-        assertThat(Desk.type("extract --dose 12ml/L --ratio 1:5 --mine 1:8 --strength 60%").err())
+        assertThat(Desk.type("extract --dose 12ml/L --ratio 1:5 --mine 1:8 --strength 60%")
+                        .err())
                 .contains("--my-strength", "Give both");
-        assertThat(Desk.type("extract --dose 12ml/L --content 12% --my-content 17mg").err())
+        assertThat(Desk.type("extract --dose 12ml/L --content 12% --my-content 17mg")
+                        .err())
                 .contains("--my-content", "same unit for both");
-        assertThat(Desk.type("macerate --plant plum --mass 1kg --ratio 20% --strength 60%").err())
+        assertThat(Desk.type("macerate --plant plum --mass 1kg --ratio 20% --strength 60%")
+                        .err())
                 .containsOnlyOnce("Stop:");
         assertThat(Desk.ask("macerate --plant plum --mass 1~Kilogramm --solvent 1L --strength 60%")
                         .number("plant_g_per_l"))
@@ -883,9 +889,12 @@ class FlavourCommandsTest {
     @Test
     void aTinctureToOrderIsAskedForInOneWay() {
         assertThat(Desk.ask("macerate --tincture lemon --yield 1L").number("plant_g"))
-                .isEqualTo(Desk.ask("macerate --tincture lemon~tincture --yield 1L").number("plant_g"));
+                .isEqualTo(Desk.ask("macerate --tincture lemon~tincture --yield 1L")
+                        .number("plant_g"));
         Desk.Run ordered = Desk.type("macerate --tincture lemon~tincture --plant lemon~peel --yield 1L");
-        assertThat(ordered.out()).contains("lemon tincture: 1000 mL come already").doesNotContain("make-up-to");
+        assertThat(ordered.out())
+                .contains("lemon tincture: 1000 mL come already")
+                .doesNotContain("make-up-to");
         Desk.Run unknown = Desk.type("macerate --tincture Enziantinktur --yield 1L");
         assertThat(unknown.err())
                 .containsOnlyOnce("Stop:")
@@ -894,7 +903,8 @@ class FlavourCommandsTest {
         assertThat(Desk.type("macerate --tincture moon~dust").err())
                 .containsOnlyOnce("Stop:")
                 .contains("Known are:");
-        assertThat(Desk.type("macerate --tincture compound~gentian~tincture --yield 1L").err())
+        assertThat(Desk.type("macerate --tincture compound~gentian~tincture --yield 1L")
+                        .err())
                 .containsOnlyOnce("Stop:")
                 .contains("several plants", "cardamom");
         assertThat(Desk.type("macerate --tincture lemon --yield 1L --mass 500g").err())
@@ -941,7 +951,8 @@ class FlavourCommandsTest {
         assertThat(rules(lime.json())).contains("oil-sort").doesNotContain("nothing-near");
         assertThat(Desk.type("match --want lime=50mg --have lemon").out())
                 .containsPattern("lime: It is taken as lime distilled; there is also: lime\\s+expressed");
-        assertThat(rules(Desk.ask("match --want lime~distilled=50mg --have lemon").json()))
+        assertThat(rules(Desk.ask("match --want lime~distilled=50mg --have lemon")
+                        .json()))
                 .doesNotContain("oil-sort");
         Desk.Run banned = Desk.type("match --want pennyroyal=50mg --have lemon");
         assertThat(banned.out())

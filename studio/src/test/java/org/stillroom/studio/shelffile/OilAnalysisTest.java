@@ -52,7 +52,8 @@ class OilAnalysisTest {
             assertThat(whole.parts()).hasSize(2);
             assertThat(whole.percent()).isEqualTo(100.0, within(1e-9));
         }
-        assertThat(OilAnalysis.read("limonene;60\nneral;<2\nlinalool;30\nTotal;92\n").problems())
+        assertThat(OilAnalysis.read("limonene;60\nneral;<2\nlinalool;30\nTotal;92\n")
+                        .problems())
                 .isEmpty();
         assertThat(OilAnalysis.read("limonene;60\nlinalool;4.0\nTotal;100\n").problems())
                 .singleElement()

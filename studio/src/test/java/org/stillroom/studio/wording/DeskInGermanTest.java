@@ -122,11 +122,15 @@ class DeskInGermanTest {
         Map<String, List<String>> typed = new LinkedHashMap<>();
         macerate.example().forEach(given -> typed.put(given.part(), List.of(given.value())));
         typed.put("again", List.of("300ml@40%", "200ml@20%"));
-        Told.Series draws = macerate.answer(typed, Labels.PLAIN, Workings.NONE).series().get(0);
+        Told.Series draws =
+                macerate.answer(typed, Labels.PLAIN, Workings.NONE).series().get(0);
         List<String> texts = new ArrayList<>(List.of(draws.heading()));
         draws.columns().forEach(column -> texts.add(column.label()));
         draws.rows().forEach(row -> texts.add(row.name()));
-        assertThat(texts).contains("draw 3").filteredOn(DeskInGermanTest::isEnglish).isEmpty();
+        assertThat(texts)
+                .contains("draw 3")
+                .filteredOn(DeskInGermanTest::isEnglish)
+                .isEmpty();
     }
 
     @Test

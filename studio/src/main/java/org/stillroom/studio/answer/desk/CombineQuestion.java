@@ -78,7 +78,9 @@ final class CombineQuestion extends DeskQuestion {
         Optional<Strength> with = asked.strength("with", VolumeBasis.AT_20C);
         to.filter(each -> percent(each) == 0.0)
                 .ifPresent(none -> asked.object(
-                        "to", "no water brings a macerate down to 0 % vol.", "Give the strength that it is to have, such as 30%."));
+                        "to",
+                        "no water brings a macerate down to 0 % vol.",
+                        "Give the strength that it is to have, such as 30%."));
         asked.refuseIfAnyWrong();
         double percent = percent(to.orElseThrow());
         Found found = CombineMacerates.answer(
@@ -124,7 +126,8 @@ final class CombineQuestion extends DeskQuestion {
             asked.object(
                     "ratio",
                     "none of the macerates holds so much: the strongest has " + QuantityWords.figures(1000.0 * most)
-                            + " g/L of plant, and " + QuantityWords.figures(wanted.gramsPerLitre()) + " g/L are asked for.",
+                            + " g/L of plant, and " + QuantityWords.figures(wanted.gramsPerLitre())
+                            + " g/L are asked for.",
                     "Ask for " + round(1.0 / most) + " or less plant.");
         } else {
             asked.object(

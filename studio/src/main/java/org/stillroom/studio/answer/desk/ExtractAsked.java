@@ -56,7 +56,11 @@ public final class ExtractAsked {
         byTaste(asked).ifPresent(strength -> strengths.put(Basis.TASTE, strength));
         byContents(asked, CONTENT, MY_CONTENT, part -> asked.read(part, ExtractAsked::content))
                 .ifPresent(strength -> strengths.put(Basis.CONSTITUENT, strength));
-        byContents(asked, RATIO, MINE, part -> asked.read(part, MacerateAsked::plantRatio).map(PlantRatio::gramsPerMillilitre))
+        byContents(
+                        asked,
+                        RATIO,
+                        MINE,
+                        part -> asked.read(part, MacerateAsked::plantRatio).map(PlantRatio::gramsPerMillilitre))
                 .ifPresent(strength -> strengths.put(Basis.RATIO, strength));
         return strengths;
     }

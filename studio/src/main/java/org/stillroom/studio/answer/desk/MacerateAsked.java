@@ -147,7 +147,9 @@ final class MacerateAsked {
     /** Returns the tinctures of the plant that a text names, such as "dried gentian root" or "Enziantinktur". */
     private static List<String> near(String text) {
         String plant = text.strip().replaceFirst("(?i)[\\s-]*(?:tincture|tinktur)$", "");
-        return Stream.concat(Stream.ofNullable(Plants.find(plant)), Plants.like(plant).stream().map(Plants::find))
+        return Stream.concat(
+                        Stream.ofNullable(Plants.find(plant)),
+                        Plants.like(plant).stream().map(Plants::find))
                 .filter(Objects::nonNull)
                 .flatMap(each -> Tincture.of(each).stream())
                 .map(Tincture::name)

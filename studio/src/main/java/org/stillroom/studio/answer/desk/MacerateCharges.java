@@ -49,8 +49,10 @@ final class MacerateCharges {
         if (typed.isEmpty() && ofTincture.size() > 1) {
             asked.object(
                     "plant",
-                    tincture.orElseThrow().name() + " is made of several plants: " + String.join("; ", ofTincture) + ".",
-                    "Give each with its mass, such as " + asked.write("plant", ofTincture.get(0), "mass", "100g") + ".");
+                    tincture.orElseThrow().name() + " is made of several plants: " + String.join("; ", ofTincture)
+                            + ".",
+                    "Give each with its mass, such as " + asked.write("plant", ofTincture.get(0), "mass", "100g")
+                            + ".");
             return List.of();
         }
         return new MacerateCharges(asked, names, grounds).charges();
@@ -68,7 +70,8 @@ final class MacerateCharges {
                             : "each plant is wanted with its mass; plants: " + names.size() + ", masses: "
                                     + masses.size() + ".",
                     "Write for instance "
-                            + asked.write("plant", names.isEmpty() ? "lemon peel" : names.get(0), "mass", "500g") + ".");
+                            + asked.write("plant", names.isEmpty() ? "lemon peel" : names.get(0), "mass", "500g")
+                            + ".");
             return List.of();
         }
         List<Charge> charges = new ArrayList<>();
@@ -79,7 +82,9 @@ final class MacerateCharges {
                     .ifPresent(none -> asked.object("mass", "there is no plant in 0 g.", "Give its mass."));
             mass.filter(each -> each.grams() >= Charge.TOO_MUCH)
                     .ifPresent(much -> asked.object(
-                            "mass", "so much plant is in no vat.", "Look at the unit; less than 1000 t are reckoned with."));
+                            "mass",
+                            "so much plant is in no vat.",
+                            "Look at the unit; less than 1000 t are reckoned with."));
             plant.ifPresent(each -> mass.filter(grams -> grams.grams() > 0.0 && grams.grams() < Charge.TOO_MUCH)
                     .ifPresent(grams -> charges.add(new Charge(each, grams.grams()))));
         }

@@ -142,8 +142,7 @@ final class MatchQuestion extends DeskQuestion {
         if (found.notNear() != null) {
             told.before(found.notNear().at(asked.name("have")));
         }
-        return told
-                .table(new Told.Series(
+        return told.table(new Told.Series(
                         "take",
                         "Take",
                         List.of(new Name("mg", "amount", "mg", 1)),
@@ -201,7 +200,9 @@ final class MatchQuestion extends DeskQuestion {
                     name.strip(),
                     "taken as",
                     "It is taken as " + oil.name() + "; there is also: "
-                            + String.join(", ", others.stream().map(EssentialOil::name).toList()) + ".",
+                            + String.join(
+                                    ", ",
+                                    others.stream().map(EssentialOil::name).toList()) + ".",
                     "Write its whole name where you mean another."));
         }
         if (oil == null) {

@@ -21,8 +21,7 @@ public final class ReadAnalysis {
      * @param confirmed whether it says that it is meant, however far it lies from the tables
      * @param problems everything that is wrong
      */
-    public record Outcome(
-            @Nullable List<Map<String, Double>> parts, boolean confirmed, List<Finding> problems) {
+    public record Outcome(@Nullable List<Map<String, Double>> parts, boolean confirmed, List<Finding> problems) {
         public Outcome {
             problems = List.copyOf(problems);
         }

@@ -48,13 +48,13 @@ class ReadLotTest {
         String fractions = "constituent;percent\nalpha-thujone;0.25\nbeta-thujone;0.05\ncamphor;0,18";
         assertThat(Bottles.problems("name", "Sage oil", "kind", "essential oil", "analysis", fractions))
                 .allMatch(problem -> problem.key().equals("analysis"))
-                .extracting(problem -> problem.finding().message() + " " + problem.finding().remedy())
+                .extracting(problem ->
+                        problem.finding().message() + " " + problem.finding().remedy())
                 .anyMatch(text -> text.contains("Are these fractions of 1?"))
                 .anyMatch(text -> text.startsWith("Line 2, alpha-thujone: 0.250 % of the oil, 18.0 to 43.0 %")
                         && text.endsWith("Write 25.0 if it is a fraction of 1."))
                 .anyMatch(text -> text.startsWith("Line 4, camphor: 0.180 %"));
-        NewLot kept = Bottles.read(
-                "name", "Sage oil", "kind", "essential oil", "analysis", fractions + "\nconfirmed");
+        NewLot kept = Bottles.read("name", "Sage oil", "kind", "essential oil", "analysis", fractions + "\nconfirmed");
         assertThat(kept.sheet().analysis()).endsWith("confirmed");
     }
 

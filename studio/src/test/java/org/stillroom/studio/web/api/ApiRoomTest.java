@@ -130,7 +130,10 @@ class ApiRoomTest {
     @Test
     void anAnalysisFarFromTheTablesIsKeptWithTheQuestionAndOneInFractionsIsRefused() throws Exception {
         String sheet = "{\"name\": \"sage oil\", \"kind\": \"essential oil\", \"left\": \"9 ml\"";
-        JsonNode lot = program.post("/lots", "{\"lots\": [" + sheet + "}]}").json().get("lots").get(0);
+        JsonNode lot = program.post("/lots", "{\"lots\": [" + sheet + "}]}")
+                .json()
+                .get("lots")
+                .get(0);
         assertThat(lot.get("analysis_findings")).isEmpty();
         String path = "/lots/" + lot.get("id").asString();
         String fractions = sheet + ", \"version\": 1, \"analysis\": \"alpha-thujone;0.25\\nbeta-thujone;0.05\"}";
@@ -140,9 +143,11 @@ class ApiRoomTest {
         String far = sheet + ", \"version\": 1, \"analysis\": \"linalool;60\\nlinalyl acetate;20\"}";
         JsonNode kept = program.send("PUT", path, far).json();
         assertThat(kept.get("analysis_findings").get(0).get("rule").asString()).isEqualTo("analysis-far");
-        assertThat(kept.get("analysis_findings").get(0).get("verdict").asString()).isEqualTo("is this meant?");
+        assertThat(kept.get("analysis_findings").get(0).get("verdict").asString())
+                .isEqualTo("is this meant?");
         String meant = far.replace("\"version\": 1", "\"version\": 2").replace("acetate;20", "acetate;20\\nconfirmed");
-        JsonNode confirmed = program.send("PUT", path, meant).json().get("analysis_findings").get(0);
+        JsonNode confirmed =
+                program.send("PUT", path, meant).json().get("analysis_findings").get(0);
         assertThat(confirmed.get("verdict").asString()).isEqualTo("confirmed by the maker");
     }
 
