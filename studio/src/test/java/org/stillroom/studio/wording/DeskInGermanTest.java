@@ -1,6 +1,7 @@
 package org.stillroom.studio.wording;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -10,15 +11,18 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.stillroom.core.aroma.Materials;
+import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.studio.answer.Told;
 import org.stillroom.studio.answer.desk.DeskQuestion;
 import org.stillroom.studio.answer.desk.DeskQuestions;
 import org.stillroom.studio.answer.desk.Manner;
 import org.stillroom.studio.answer.desk.Part;
+import org.stillroom.studio.answer.desk.WrongInput;
 import org.stillroom.studio.web.tables.Labels;
 
 /** The questions at the desk as a German reader meets them. */
@@ -131,6 +135,75 @@ class DeskInGermanTest {
                 .contains("draw 3")
                 .filteredOn(DeskInGermanTest::isEnglish)
                 .isEmpty();
+    }
+
+    /** Parts with their texts, parted by "; ", and what is asked. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "match | want=pennyroyal=50mg; want=lime=1mg; have=lemon",
+                "match | want=bergamot=50mg; have=pennyroyal; by=smell",
+                "macerate | plant=dried herbs; mass=100g; solvent=1L; strength=5%; again=2L@0%",
+                "macerate | tincture=lemon; yield=1L",
+            })
+    void whatIsSaidOfTheFiguresIsGerman(String name, String parts) {
+        Told told = question(name).answer(typed(parts), Labels.PLAIN, Workings.NONE);
+        assertThat(told.findings()).isNotEmpty();
+        assertThat(english(told.findings())).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "match | have=lemon",
+                "match | want=bergamot=50mg",
+                "macerate | tincture=moon dust; yield=1L",
+                "macerate | tincture=Enziantinktur",
+                "macerate | tincture=compound gentian tincture; yield=1L",
+                "macerate | tincture=lemon; yield=1L; mass=100g",
+                "macerate | plant=plum; yield=1L; strength=60%",
+                "macerate | plant=plum; mass=1000000kg; solvent=1L; strength=60%; again=1L 40%; make-up-to=0L",
+                "macerate | solvent=1L; strength=60%",
+                "combine | macerate=300ml@62%@1:5; ratio=1:2; to=0%",
+                "extract | dose=12ml/L; content=12; my-content=17mg; strength=60%",
+                "still | charge=10L; strength=0%; to=40%",
+                "materials | name=lemon; kind=plant",
+            })
+    void whatIsRefusedIsRefusedInGerman(String name, String parts) {
+        assertThatExceptionOfType(WrongInput.class)
+                .isThrownBy(() -> question(name).answer(typed(parts), Labels.PLAIN, Workings.NONE))
+                .satisfies(wrong -> assertThat(english(wrong.findings())).isEmpty());
+    }
+
+    private static DeskQuestion question(String name) {
+        return questions().stream()
+                .filter(each -> each.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Map<String, List<String>> typed(String parts) {
+        Map<String, List<String>> typed = new LinkedHashMap<>();
+        for (String part : parts.split("; ", -1)) {
+            int sign = part.indexOf('=');
+            typed.computeIfAbsent(part.substring(0, sign), key -> new ArrayList<>())
+                    .add(part.substring(sign + 1));
+        }
+        return typed;
+    }
+
+    private static List<String> english(List<Finding> findings) {
+        List<String> english = new ArrayList<>();
+        for (Finding finding : findings) {
+            for (String text : List.of(finding.verdict(), finding.message(), finding.howSure(), finding.remedy())) {
+                if (!text.isEmpty() && GERMAN.told(finding.rule(), text).language() == Language.ENGLISH) {
+                    english.add(finding.rule() + ": " + text);
+                }
+            }
+        }
+        return english;
     }
 
     @Test
