@@ -6,6 +6,9 @@ import java.util.Set;
 
 /** A typed text while it is being read from left to right, its spelling already made alike. */
 final class Phrase {
+    /** "Per" in English and German. */
+    private static final List<String> PER = List.of("per", "je", "pro");
+
     private final String text;
     private final Units units;
     private final Set<String> assumed;
@@ -90,14 +93,14 @@ final class Phrase {
     }
 
     boolean acceptPer() {
-        return accept("/") || accept("per");
+        return accept("/") || PER.stream().anyMatch(this::accept);
     }
 
     boolean acceptAt() {
         return accept("@") || accept("at");
     }
 
-    /** Takes the words up to "/", "per", "at", "@" or the end. */
+    /** Takes the words up to "/", a word for "per", "at", "@" or the end. */
     String words() {
         skipSpace();
         int from = at;
@@ -164,7 +167,7 @@ final class Phrase {
     }
 
     private boolean atSlashOrPer() {
-        return text.charAt(at) == '/' || (wordStarts() && comesNext("per"));
+        return text.charAt(at) == '/' || (wordStarts() && PER.stream().anyMatch(this::comesNext));
     }
 
     private boolean atBasis() {

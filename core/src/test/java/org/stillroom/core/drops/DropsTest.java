@@ -101,7 +101,9 @@ class DropsTest {
         int draws = 1_000_000;
         double part = new DropWeighings(3, List.of(0.06, 0.06, 0.06), 0.01).spreadDoubt();
         for (int i = 0; i < draws; i++) {
-            double off = 0.01 * (random.nextDouble() - random.nextDouble());
+            double full = random.nextDouble();
+            double empty = random.nextDouble();
+            double off = 0.01 * (full - empty);
             within += Math.abs(off) <= part * 0.06 ? 1 : 0;
         }
         assertThat(within / (double) draws).isCloseTo(0.9, within(0.002));

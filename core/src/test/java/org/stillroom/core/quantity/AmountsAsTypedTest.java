@@ -156,6 +156,8 @@ class AmountsAsTypedTest {
         assertThat(Answers.value(text.dose("2 ml/L"))).isEqualTo(new Dose(new Volume(2)));
         assertThat(Answers.value(text.dose("5 ml per litre"))).isEqualTo(new Dose(new Volume(5)));
         assertThat(Answers.value(text.dose("0.1 ml per 100 ml"))).isEqualTo(new Dose(new Volume(1)));
+        assertThat(Answers.value(text.dose("0,1 ml pro 100 ml"))).isEqualTo(new Dose(new Volume(1)));
+        assertThat(Answers.value(text.dose("8 Tropfen je Liter"))).isEqualTo(new Dose(new Drops(8)));
         assertThat(Answers.value(text.dose("1/2 g per 1 1/2 L"))).isEqualTo(new Dose(new Mass(1.0 / 3)));
         assertThat(Answers.value(text.dose("70 mg/dl"))).isEqualTo(new Dose(new Mass(0.7)));
     }

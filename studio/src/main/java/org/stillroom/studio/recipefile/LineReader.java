@@ -9,6 +9,7 @@ import org.stillroom.core.quantity.Dose;
 import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.QuantityText;
 import org.stillroom.core.quantity.Typed;
+import org.stillroom.core.quantity.Understanding;
 import org.stillroom.core.recipe.Line;
 import org.stillroom.core.recipe.LineAmount;
 import org.stillroom.core.recipe.Meant;
@@ -102,6 +103,15 @@ final class LineReader {
     }
 
     private @Nullable LineAmount fixed(String text, Fields fields) {
+        if (quantities.dose(text) instanceof Understanding.Understood<Dose>) {
+            fields.problem(
+                    "amount",
+                    "line-amount-is-dose",
+                    "a dose",
+                    "“" + text + "” is so much per litre, and an amount is all that goes in.",
+                    "Write it as “dose: " + text + "”.");
+            return null;
+        }
         Typed<Amount> amount = fields.understood(text, fields.placeOf("amount"), "amount", quantities::amount, AMOUNTS);
         return amount == null ? null : new LineAmount.Fixed(amount);
     }

@@ -195,7 +195,7 @@ class FlavourCommandsTest {
         assertThat(joined.err()).contains("--mass", "one number with one unit");
     }
 
-    /** How far drops differ is itself in doubt: by the rule nothing tells how far, by three runs much. */
+    /** How far drops differ is itself in doubt: by the rule nothing tells how far, by three runs much, and by a scale that is read to 0.01 g. */
     @Test
     void howFarDropsDifferHasADoubtOfItsOwn() {
         assertThat(Desk.type("drops --liquid lemon").out())
@@ -204,7 +204,9 @@ class FlavourCommandsTest {
                 .json();
         double spread = weighed.get("spread_percent").doubleValue();
         assertThat(weighed.get("doubt").get("spread_percent").doubleValue())
-                .isCloseTo(1.645 * spread / 2.0, within(1e-9));
+                .isCloseTo(
+                        Math.hypot(1.645 * spread / 2.0, 100.0 * (1.0 - Math.sqrt(0.1)) * 0.01 / (3.10 / 3.0)),
+                        within(1e-9));
     }
 
     @Test

@@ -319,6 +319,11 @@ class RecipeReaderTest {
     @Test
     void aLineSaysHowMuchOnce() {
         refused(
+                HEAD + "lines:\n  - {use: water, amount: 8 Tropfen je Liter}\n",
+                "line 4, use of water, amount",
+                "so much per litre",
+                "dose: 8 Tropfen je Liter");
+        refused(
                 HEAD + "lines:\n  - {use: water, amount: 1 L, dose: 2 g/L}\n",
                 "line 4, use of water, dose",
                 "an amount and a dose",

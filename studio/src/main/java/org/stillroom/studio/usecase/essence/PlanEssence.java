@@ -170,14 +170,14 @@ public final class PlanEssence {
         for (int i = 0; i < choices.size(); i++) {
             made.add(made(asked, choices.get(i), filled.get(i)));
         }
+        Choice smallest = WholeDrops.smallest(asked);
         if (choices.isEmpty()) {
             findings.add(EssenceFindings.dilutedAlone(asked));
         } else {
-            tell(asked, choices.get(0), filled.get(0));
+            tell(asked, choices.get(0), smallest, filled.get(0));
             findings.add(Safety.ofEssence(
                     made.get(0).oils().stream().mapToDouble(each -> each).sum()));
         }
-        Choice smallest = WholeDrops.smallest(asked);
         if (diluted != null) {
             findings.add(EssenceFindings.dilutionByRule(diluted.gramsPerDrop()));
             if (!diluted.isCarrier()) {
@@ -228,10 +228,10 @@ public final class PlanEssence {
                 filled.contents());
     }
 
-    private void tell(Essence asked, Choice best, FilledEssence filled) {
-        boolean whole = best.batches() == 1 && best.toleranceKept();
-        if (!whole) {
-            findings.add(EssenceFindings.notWhole(asked, best));
+    /** @param smallest for the fewest batches that keep the tolerance, or null where none does */
+    private void tell(Essence asked, Choice best, @Nullable Choice smallest, FilledEssence filled) {
+        if (smallest == null || smallest.batches() > 1) {
+            findings.add(EssenceFindings.notWhole(asked, smallest == null ? best : smallest));
         }
         if (!best.toleranceKept()) {
             findings.add(EssenceFindings.toleranceNotKept(asked, best));

@@ -65,6 +65,19 @@ class PlanEssenceTest {
         assertThat(Objects.requireNonNull(found.manifold()).drops()).containsExactly(26, 7, 5);
     }
 
+    /** Of the choices that keep the tolerance the first serves nine batches; two are enough. */
+    @Test
+    void theNoteTellsTheFewestBatchesThatComeOutWhole() {
+        PlanEssence.Found found = planned(example());
+        assertThat(found.findings())
+                .filteredOn(finding -> finding.rule().equals("drops-not-whole"))
+                .extracting(Finding::remedy)
+                .containsExactly("Make the essence for 2 batches at once and dose it by the measure.");
+        assertThat(planned(example().replace("batch: 1 L", "batch: 2 L")).findings())
+                .extracting(Finding::rule)
+                .doesNotContain("drops-not-whole");
+    }
+
     /** 50 mL want 0.65, 0.17 and 0.12 drops: no whole drops come near, and a dilution of each does. */
     @Test
     void whereNoWholeDropsComeNearADilutionIsTold() {
