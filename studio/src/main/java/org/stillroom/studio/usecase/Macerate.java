@@ -159,6 +159,20 @@ public final class Macerate {
             charges = List.copyOf(charges);
             again = List.copyOf(again);
         }
+
+        /** Returns the same with another spirit. */
+        Asked with(Strength other) {
+            return new Asked(
+                    charges, solvent, other, held, pressing, again, through, sugaring, way, celsius, samples, end,
+                    grounds);
+        }
+
+        /** Returns the same in a place of another temperature, °C. */
+        Asked at(double other) {
+            return new Asked(
+                    charges, solvent, strength, held, pressing, again, through, sugaring, way, other, samples, end,
+                    grounds);
+        }
     }
 
     /**
@@ -200,6 +214,8 @@ public final class Macerate {
      * @param siphon how a siphon is filled, or null
      * @param end what is added, or null
      * @param draws each time that liquid came off the plants, in order
+     * @param spirits what would come with other spirits
+     * @param warmer when to taste in warmer places
      * @param findings what to know
      */
     public record Found(
@@ -218,9 +234,13 @@ public final class Macerate {
             @Nullable Siphon siphon,
             @Nullable Added end,
             List<Draw> draws,
+            List<OtherSpirit> spirits,
+            List<Warmer> warmer,
             List<Finding> findings) {
         public Found {
             draws = List.copyOf(draws);
+            spirits = List.copyOf(spirits);
+            warmer = List.copyOf(warmer);
             findings = List.copyOf(findings);
         }
     }
@@ -233,6 +253,24 @@ public final class Macerate {
      * @param strength of what comes, % vol
      */
     public record Draw(double poured, double comes, double strength) {}
+
+    /**
+     * What would come of the same plants in another spirit.
+     *
+     * @param spirit its strength, % vol
+     * @param comes mL
+     * @param strength of what comes, % vol
+     */
+    public record OtherSpirit(double spirit, double comes, double strength) {}
+
+    /**
+     * When to taste in a warmer place.
+     *
+     * @param celsius how warm
+     * @param tasteFrom day
+     * @param littleLeft day
+     */
+    public record Warmer(double celsius, double tasteFrom, double littleLeft) {}
 
     /**
      * What is added to all that came.
@@ -270,6 +308,7 @@ public final class Macerate {
         double plants = 1000.0 * last.plants();
         List<Finding> findings = new ArrayList<>(MacerateSafety.of(asked));
         findings.addAll(MacerateFindings.of(asked, course));
+        findings.add(MacerateOthers.told());
         return new Found(
                 bounded,
                 new Estimate(comes.strength(), doubt.strength()),
@@ -291,6 +330,8 @@ public final class Macerate {
                 MacerateTime.siphon(asked),
                 MacerateEnd.added(asked, course.comes(), volume, doubt, findings),
                 course.told(asked),
+                MacerateOthers.spirits(asked),
+                MacerateOthers.warmer(asked),
                 findings);
     }
 }

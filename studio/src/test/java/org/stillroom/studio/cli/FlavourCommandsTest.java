@@ -195,6 +195,23 @@ class FlavourCommandsTest {
         assertThat(joined.err()).contains("--mass", "one number with one unit");
     }
 
+    /** The other spirits are those that one would ask for by themselves; 27.5 kJ/mol make 1.46 of k for ten degrees from 20 °C. */
+    @Test
+    void otherSpiritsAndWarmthAreToldBesideWhatIsAsked() {
+        String asked = "macerate --plant lemon~peel --mass 500g --solvent 900ml --strength ";
+        JsonNode told = Desk.ask(asked + "95%").json();
+        assertThat(told.get("other_spirits")).hasSize(3); // 40, 60 and 80; 96 is the same
+        Desk.Run weaker = Desk.ask(asked + "60%");
+        assertThat(told.get("other_spirits").get(1).get("strength_vol_percent").doubleValue())
+                .isCloseTo(weaker.number("strength_vol_percent"), within(1e-9));
+        assertThat(told.get("other_spirits").get(1).get("comes_ml").doubleValue())
+                .isCloseTo(weaker.number("volume_ml"), within(1e-9));
+        double warmer = Math.exp(27_500.0 / 8.314 * (1.0 / 293.15 - 1.0 / 303.15));
+        assertThat(told.get("warmer").get(0).get("little_left_from_day").doubleValue())
+                .isCloseTo(told.get("little_left_from_day").doubleValue() / warmer, within(1e-9));
+        assertThat(Desk.type("macerate --cask 5L --strength 60%").err()).contains("--strength", "asked alone");
+    }
+
     /** How far drops differ is itself in doubt: by the rule nothing tells how far, by three runs much, and by a scale that is read to 0.01 g. */
     @Test
     void howFarDropsDifferHasADoubtOfItsOwn() {

@@ -2,6 +2,7 @@ package org.stillroom.studio.answer.desk;
 
 import static org.stillroom.studio.answer.desk.AskedTexts.TEXT;
 
+import java.util.List;
 import java.util.Optional;
 import org.stillroom.core.extraction.Cask;
 import org.stillroom.core.liquid.Estimate;
@@ -19,10 +20,16 @@ final class CaskTold {
 
     private CaskTold() {}
 
-    static Told of(AskedTexts asked) {
+    /** @param others the parts of a question about plants, none of which goes with a cask */
+    static Told of(AskedTexts asked, List<String> others) {
         Optional<Cask> cask = asked.read("cask", TEXT::volume).flatMap(volume -> cask(asked, volume));
-        if (asked.has("plant")) {
-            asked.object("cask", "a cask is asked alone.", "Leave the plants out; macerate them first.");
+        for (String other : others) {
+            if (!other.equals("cask") && asked.isTyped(other)) {
+                asked.object(
+                        other,
+                        "a cask is asked alone: its days do not depend on this.",
+                        "Leave it out, or macerate first and ask about the cask then.");
+            }
         }
         asked.refuseIfAnyWrong();
         Cask found = cask.orElseThrow();

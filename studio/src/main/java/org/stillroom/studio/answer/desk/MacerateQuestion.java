@@ -13,6 +13,7 @@ import org.stillroom.core.liquid.Bounded;
 import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.liquid.Estimate;
 import org.stillroom.core.liquid.MadeUp;
+import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.core.safety.Grounds;
 import org.stillroom.studio.answer.Told;
@@ -198,13 +199,13 @@ final class MacerateQuestion extends DeskQuestion {
 
     @Override
     public List<String> tables() {
-        return List.of("draws");
+        return List.of("draws", "other_spirits", "warmer");
     }
 
     @Override
     Told tell(AskedTexts asked, Workings workings) {
         if (asked.has("cask")) {
-            return CaskTold.of(asked);
+            return CaskTold.of(asked, parts().stream().map(Part::name).toList());
         }
         Optional<Tincture> tincture = MacerateAsked.tincture(asked);
         Macerate.Asked question = MacerateAsked.read(asked, tincture, grounds);
@@ -245,6 +246,7 @@ final class MacerateQuestion extends DeskQuestion {
         if (found.draws().size() > 1) {
             told.table(draws(found.draws()));
         }
+        putOthers(told, found);
         MacerateFindings.overfull(question).ifPresent(told::before);
         told.findings(found.findings().stream()
                 .map(each -> tincture.isPresent() && each.rule().equals("more-comes") && !asked.has("make-up-to")
@@ -345,6 +347,36 @@ final class MacerateQuestion extends DeskQuestion {
                         new Name("comes_ml", "comes", "mL at 20 °C", 0),
                         new Name("strength_vol_percent", "strength", "% vol at 20 °C", 1)),
                 lines);
+    }
+
+    /** What is asked with one spirit in one place is told for others too. */
+    private static void putOthers(Told told, Found found) {
+        if (!found.spirits().isEmpty()) {
+            told.table(new Told.Series(
+                    "other_spirits",
+                    "With another spirit",
+                    List.of(
+                            new Name("comes_ml", "comes", "mL at 20 °C", 0),
+                            new Name("strength_vol_percent", "strength", "% vol at 20 °C", 1)),
+                    found.spirits().stream()
+                            .map(each -> new Told.Series.Line(
+                                    "of " + QuantityWords.plain(each.spirit()) + " % vol",
+                                    List.of(each.comes(), each.strength())))
+                            .toList()));
+        }
+        if (!found.warmer().isEmpty()) {
+            told.table(new Told.Series(
+                    "warmer",
+                    "In a warmer place",
+                    List.of(
+                            new Name("taste_from_day", "taste from day", "", 1),
+                            new Name("little_left_from_day", "little left to gain from day", "", 1)),
+                    found.warmer().stream()
+                            .map(each -> new Told.Series.Line(
+                                    "at " + QuantityWords.plain(each.celsius()) + " °C",
+                                    List.of(each.tasteFrom(), each.littleLeft())))
+                            .toList()));
+        }
     }
 
     /** An amount in its doubt, which is never less than none. */
