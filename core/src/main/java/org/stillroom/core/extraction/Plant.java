@@ -65,6 +65,11 @@ public record Plant(
         return sort.isFruit() ? 0.5 * SUGAR_OF_DRY * (1.0 - water) : 0.0;
     }
 
+    /** Returns whether none of its sugar is counted because nobody says how much it holds. */
+    public boolean isSugarNotSaid() {
+        return sugarBy == By.NOBODY && sugarDoubt == 0.0;
+    }
+
     /** Returns whether it is dried: dried goods hold less than a third of water. */
     public boolean isDried() {
         return water < 1.0 / 3.0;

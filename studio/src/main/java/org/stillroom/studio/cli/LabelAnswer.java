@@ -216,7 +216,10 @@ record LabelAnswer(TellLabel.Found found, @Nullable Path written) implements Ans
     private void cost(Page page) {
         IngredientCost cost = found.cost();
         page.blank();
-        page.paragraph("What goes into a bottle costs " + PlanPage.sum(cost.perBottle()) + "."
+        String costs = cost.perBottle().isEmpty()
+                ? "What a bottle costs is not known."
+                : "What goes into a bottle costs " + PlanPage.sum(cost.perBottle()) + ".";
+        page.paragraph(costs
                 + (cost.unpriced().isEmpty()
                         ? ""
                         : " Without a known price: " + String.join(", ", cost.unpriced()) + "."));

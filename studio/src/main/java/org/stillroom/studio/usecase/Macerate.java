@@ -312,8 +312,8 @@ public final class Macerate {
         return new Found(
                 bounded,
                 new Estimate(comes.strength(), doubt.strength()),
-                new Estimate(comes.sugar(), doubt.sugar()),
-                new Estimate(own, doubt.ownSugar()),
+                sugar(asked, comes.sugar(), doubt.sugar()),
+                sugar(asked, own, doubt.ownSugar()),
                 new Estimate(last.held(), heldDoubt),
                 Bounded.within(
                         new Estimate(
@@ -333,5 +333,11 @@ public final class Macerate {
                 MacerateOthers.spirits(asked),
                 MacerateOthers.warmer(asked),
                 findings);
+    }
+
+    /** Sugar of plants of which nobody says how much they hold is not counted, and nothing tells how far that is off. */
+    private static Estimate sugar(Asked asked, double gramsPerLitre, double doubt) {
+        boolean open = asked.charges().stream().anyMatch(each -> each.plant().isSugarNotSaid());
+        return open && doubt == 0.0 ? Estimate.inDoubtNotTold(gramsPerLitre) : new Estimate(gramsPerLitre, doubt);
     }
 }

@@ -50,6 +50,9 @@ public final class MatchOils {
     /** So many oils are named to somebody who may have meant one of them. */
     private static final int MOST_NEAR = 8;
 
+    /** Less than this leaves nothing open, %. */
+    private static final double NOTHING = 1e-9;
+
     private MatchOils() {}
 
     /** What counts when profiles are compared. */
@@ -232,8 +235,13 @@ public final class MatchOils {
         Span off = missed(matching, usable.bottles(), weights);
         boundsTold(usable.bottles(), matching, off).ifPresent(findings::add);
         double missed = 100.0 * matching.missed();
-        Estimate missedBy = new Estimate(missed, Math.max(missed - off.low(), off.high() - missed));
-        return new Found(taken, compared, missedBy, notNear(missed, usable), watched, findings);
+        return new Found(taken, compared, inDoubt(missed, off), notNear(missed, usable), watched, findings);
+    }
+
+    /** Bounds of analyses leave a doubt that can be told; how far a lot lies from the typical composition of its oil is not told. */
+    private static Estimate inDoubt(double missed, Span off) {
+        double doubt = Math.max(missed - off.low(), off.high() - missed);
+        return doubt > NOTHING ? new Estimate(missed, doubt) : Estimate.inDoubtNotTold(missed);
     }
 
     /** Returns by how many per cent the profile is off at least and at most, wherever within their bounds constituents lie. */

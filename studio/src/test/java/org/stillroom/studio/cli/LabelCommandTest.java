@@ -298,7 +298,7 @@ class LabelCommandTest {
         assertThat(cost.at("/per_bottle/0/currency").stringValue()).isEqualTo("EUR");
         assertThat(cost.get("unpriced")).isEmpty();
         assertThat(Desk.type("label " + recipe("28 %", "200 g/L")).out())
-                .contains("What goes into a bottle costs nothing that is known. Without a known price: ");
+                .contains("What a bottle costs is not known. Without a known price: ");
     }
 
     @Test
