@@ -123,11 +123,16 @@ public final class Measuring {
 
     private MeasuredLine rounded(Rounding.Choice choice, Take take) {
         String where = where(choice.line());
-        add(SmallDose.of(where, choice.portion(), take, plan.millilitres()));
+        ofDose(where, choice.portion(), take);
         add(Bench.tooLarge(take.reading(), where, choice.portion().line().name()));
-        add(UnevenDrops.of(where, choice.portion(), take, plan.millilitres()));
         return new MeasuredLine(
                 choice.portion().line(), take.reading(), take.grams(), take.toleranceGrams(), take.source());
+    }
+
+    /** What whole drops leave of a dose says more than that they may leave half a drop. */
+    private void ofDose(String where, Portion portion, Take take) {
+        Finding uneven = UnevenDrops.of(where, portion, take, plan.millilitres());
+        add(uneven == null ? SmallDose.of(where, portion, take, plan.millilitres()) : uneven);
     }
 
     private void add(@Nullable Finding finding) {
@@ -147,14 +152,14 @@ public final class Measuring {
         if (shows == null && typed.manner() == Reading.Manner.AS_TYPED && readsElse) {
             findings.add(notOnTheMarks(line, typed.words(), nearest.reading()));
         }
+        if (typed.isSplitDrops()) {
+            ofDose(where(line), portion, nearest);
+            return new MeasuredLine(
+                    portion.line(), nearest.reading(), nearest.grams(), nearest.toleranceGrams(), nearest.source());
+        }
         // Who writes "1 cup" has chosen the cup: the spread tells what it leaves open.
         if (!(shows instanceof SizedSet)) {
             add(SmallDose.of(where(line), portion, nearest, plan.millilitres()));
-        }
-        if (typed.isSplitDrops()) {
-            add(UnevenDrops.of(where(line), portion, nearest, plan.millilitres()));
-            return new MeasuredLine(
-                    portion.line(), nearest.reading(), nearest.grams(), nearest.toleranceGrams(), nearest.source());
         }
         double tolerance = nearest.toleranceGrams() + (shows == null ? nearest.halfMarkGrams() : 0.0);
         Reading reading = shows == null ? typed.offTheMarks(used) : typed.reading(nearest.reading());

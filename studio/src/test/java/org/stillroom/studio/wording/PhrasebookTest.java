@@ -54,6 +54,12 @@ class PhrasebookTest {
         assertThat(put("clouding", "cloudy; from cloudy, Ms 4.7")).hasValue("milchig; von cloudy, Ms 4.7");
     }
 
+    @Test
+    void oneDropIsToldInGermanAsSeveralAre() {
+        assertThat(GERMAN.told("instrument", "1 drop").text()).isEqualTo("1 Tropfen");
+        assertThat(GERMAN.told("instrument", "2 drops").text()).isEqualTo("2 Tropfen");
+    }
+
     /** German tables may name kinds in German, so that the kinds are told in German. */
     @Test
     void theKindsOfTheShelfAreToldInGerman() {
