@@ -134,20 +134,13 @@ public final class FarAnalysis {
         if (!(sum > 0.0 && sum <= WHOLE_AS_FRACTION * (1.0 + 1e-9) && usual > 10.0 * sum)) {
             return null;
         }
-        return new Finding(
-                "analysis-fractions",
-                Severity.STOP,
+        return fractions(
                 oil,
-                "",
-                "not possible",
                 "All that the analysis lists is " + QuantityWords.figures(sum)
                         + " % of the oil; by the tables the same comes to " + QuantityWords.figures(usual)
                         + " % at least. Are these fractions of 1?",
-                "",
                 "Write per cent, such as 25 for 0.25. If they are per cent, list more of what is in the oil, or add the line"
-                        + " “confirmed” to the analysis.",
-                null,
-                Source.OIL_COMPOSITIONS);
+                        + " “confirmed” to the analysis.");
     }
 
     /**
@@ -163,16 +156,23 @@ public final class FarAnalysis {
         if (!(part > 0.0) || !isBelow(new Range(part, part), usual)) {
             return null;
         }
+        return fractions(
+                oil,
+                "Line " + line + ", " + Materials.nameOf(key) + ": " + QuantityWords.figures(100.0 * part)
+                        + " % of the oil, " + told(usual) + " % in the tables.",
+                "Write " + QuantityWords.figures(1e4 * part) + " if it is a fraction of 1.");
+    }
+
+    private static Finding fractions(String oil, String message, String remedy) {
         return new Finding(
                 "analysis-fractions",
                 Severity.STOP,
                 oil,
                 "",
                 "not possible",
-                "Line " + line + ", " + Materials.nameOf(key) + ": " + QuantityWords.figures(100.0 * part)
-                        + " % of the oil, " + told(usual) + " % in the tables.",
+                message,
                 "",
-                "Write " + QuantityWords.figures(1e4 * part) + " if it is a fraction of 1.",
+                remedy,
                 null,
                 Source.OIL_COMPOSITIONS);
     }
