@@ -27,9 +27,16 @@ public record Contained(Map<String, Part> parts, Predicate<List<String>> mayHold
      */
     public record Part(double least, double most) {
         public Part {
+            least = rounded(least);
+            most = rounded(most);
             if (!(least >= 0.0 && most >= least)) {
                 throw new IllegalArgumentException("a part runs upwards from zero, not from " + least + " to " + most);
             }
+        }
+
+        /** To the ninth decimal, so that binary fractions decide nothing at a limit. */
+        private static double rounded(double value) {
+            return Double.isInfinite(value) ? value : Math.rint(value * 1e9) / 1e9;
         }
     }
 

@@ -57,14 +57,20 @@ final class EuStatements {
     }
 
     private static boolean isFrom(@Nullable Amount amount, double from) {
-        return amount != null && !(amount.isKnown() && amount.perLitre().most() < from);
+        return amount != null && !(amount.isKnown() && rounded(amount.perLitre().most()) < from);
+    }
+
+    /** To the ninth decimal, so that binary fractions decide nothing at a limit. */
+    private static double rounded(double milligrams) {
+        return Math.rint(milligrams * 1e9) / 1e9;
     }
 
     private static void statement(List<Finding> findings, @Nullable Amount amount, double from, String words) {
         if (amount == null || !isFrom(amount, from)) {
             return;
         }
-        boolean sure = amount.perLitre().least() >= from && !amount.from().isEmpty();
+        boolean sure =
+                rounded(amount.perLitre().least()) >= from && !amount.from().isEmpty();
         String since = from > 0.0 ? "from " + Range.figures(from) + " mg/L" : "at any amount";
         findings.add(new Finding(
                 "eu-statement",

@@ -23,7 +23,7 @@ final class Handling {
             return List.of();
         }
         double perServing = perLitre * serving.millilitres();
-        return List.of(new Finding(
+        Finding oil = new Finding(
                 "neat-oil",
                 Severity.NOTE,
                 "",
@@ -37,7 +37,24 @@ final class Handling {
                 "Weigh oils, never taste them neat, wear gloves, lock them up, and label concentrates with content and"
                         + " NOT TO DRINK.",
                 null,
-                Source.HANDLING_CAUTIONS));
+                Source.HANDLING_CAUTIONS);
+        return drink.isAlcoholic() ? List.of(oil) : List.of(oil, withoutAlcohol());
+    }
+
+    /** What an alcoholic drink says because of its alcohol, one without it says because of its oils: children would drink it. */
+    private static Finding withoutAlcohol() {
+        return new Finding(
+                "who-should-not",
+                Severity.NOTE,
+                "",
+                "",
+                "not for everyone",
+                "There is essential oil in it: not for small children, in pregnancy or while breast-feeding, with epilepsy or"
+                        + " with medicines unless a doctor agrees, never for pets.",
+                "general knowledge, from memory",
+                "A doctor or pharmacist knows the rest.",
+                null,
+                Source.HANDLING_CAUTIONS);
     }
 
     static List<Finding> concentrate(Drink drink, Serving serving) {

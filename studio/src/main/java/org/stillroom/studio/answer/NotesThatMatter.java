@@ -20,6 +20,7 @@ public final class NotesThatMatter {
             "to be said unless shown otherwise",
             "not known: ask",
             "not for infants",
+            "not for everyone",
             "energy counted high",
             "poisonous",
             "sulphites not known",
