@@ -3,6 +3,7 @@ package org.stillroom.core.label;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
+import org.stillroom.core.quantity.Rounded;
 
 /**
  * What a drink holds of things that categories name beside strength and sugar; what is not among the parts is not known.
@@ -27,16 +28,11 @@ public record Contained(Map<String, Part> parts, Predicate<List<String>> mayHold
      */
     public record Part(double least, double most) {
         public Part {
-            least = rounded(least);
-            most = rounded(most);
+            least = Rounded.toNinth(least);
+            most = Rounded.toNinth(most);
             if (!(least >= 0.0 && most >= least)) {
                 throw new IllegalArgumentException("a part runs upwards from zero, not from " + least + " to " + most);
             }
-        }
-
-        /** To the ninth decimal, so that binary fractions decide nothing at a limit. */
-        private static double rounded(double value) {
-            return Double.isInfinite(value) ? value : Math.rint(value * 1e9) / 1e9;
         }
     }
 

@@ -10,6 +10,7 @@ import org.stillroom.core.liquid.Liquid;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.plan.Plan;
 import org.stillroom.core.plan.PlannedLine;
+import org.stillroom.core.quantity.Rounded;
 import org.stillroom.core.quantity.Temperature;
 import org.stillroom.core.recipe.Condition;
 
@@ -17,6 +18,12 @@ import org.stillroom.core.recipe.Condition;
 public final class Drink {
     /** From here on a drink is an alcoholic one, % vol. Source: Regulation (EU) 1169/2011, article 16(4). */
     private static final double ALCOHOLIC = 1.2;
+
+    /** % vol. */
+    private static final double SPIRIT_DRINK = 15.0;
+
+    /** g/L as invert. */
+    private static final double LIQUEUR = 80.0;
 
     /** From this much essential oil on it is an essence, g/L; strong aniseed drinks hold 2. Own judgement. */
     private static final double CONCENTRATE = 5.0;
@@ -136,6 +143,16 @@ public final class Drink {
     /** Returns whether an Artemisia is in it; tarragon does not count, for it holds no thujone and must not raise the maximum. */
     boolean hasArtemisia() {
         return hasPlant(plant -> plant.isOfGenus("Artemisia") && !plant.isOfGenus("Artemisia dracunculus"));
+    }
+
+    /** Returns whether it is strong enough for a spirit drink. Source: Regulation (EU) 2019/787, article 2(c): 15 % vol. */
+    boolean isSpiritDrink() {
+        return Rounded.toNinth(strength()) >= SPIRIT_DRINK;
+    }
+
+    /** Returns whether it is also as sweet as a liqueur has to be, those of gentian among them. Source: the same, Annex I 33: 80 g/L as invert. */
+    boolean isLiqueur() {
+        return isSpiritDrink() && Rounded.toNinth(figures.value(Figure.SUGAR_AS_INVERT)) >= LIQUEUR;
     }
 
     boolean isBitter() {

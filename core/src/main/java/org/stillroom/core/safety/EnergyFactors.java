@@ -2,10 +2,10 @@ package org.stillroom.core.safety;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.stillroom.core.liquid.Figure;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.plan.PlannedLine;
+import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Source;
@@ -58,8 +58,10 @@ final class EnergyFactors {
                 line.name(),
                 "",
                 "energy counted high",
-                "Its dissolved solids count as carbohydrate, " + figure(COUNTED.kilojoules()) + " kJ/g. The law counts "
-                        + factor.what() + " with " + figure(factor.kilojoules()) + " kJ/g: energy is told up to "
+                "Its dissolved solids count as carbohydrate, " + QuantityWords.plain(COUNTED.kilojoules())
+                        + " kJ/g. The law counts "
+                        + factor.what() + " with " + QuantityWords.plain(factor.kilojoules())
+                        + " kJ/g: energy is told up to "
                         + Range.figures(grams * (COUNTED.kilojoules() - factor.kilojoules())) + " kJ, or "
                         + Range.figures(grams * (COUNTED.kilocalories() - factor.kilocalories()))
                         + " kcal, per 100 mL too high.",
@@ -67,9 +69,5 @@ final class EnergyFactors {
                 "Take that off the energy on the label.",
                 null,
                 Source.EU_1169_2011);
-    }
-
-    private static String figure(double value) {
-        return String.format(Locale.ROOT, "%.0f", value);
     }
 }

@@ -74,9 +74,9 @@ final class EuMaxima {
             case "Non-alcoholic beverages" -> !alcoholic;
             case "Mint/peppermint containing alcoholic beverages" -> alcoholic && drink.hasMint();
             case "Mint/peppermint containing non-alcoholic beverages" -> !alcoholic && drink.hasMint();
-            case "Bitter-tasting spirit drinks or bitter", "Liqueurs with a bitter taste" ->
-                alcoholic && drink.isBitter();
-            case "Other alcoholic beverages" -> alcoholic && !drink.isBitter();
+            case "Bitter-tasting spirit drinks or bitter" -> drink.isSpiritDrink() && drink.isBitter();
+            case "Liqueurs with a bitter taste" -> drink.isLiqueur() && drink.isBitter();
+            case "Other alcoholic beverages" -> alcoholic && !(drink.isSpiritDrink() && drink.isBitter());
             case "Alcoholic beverages except those produced from Artemisia species" ->
                 alcoholic && !drink.hasArtemisia();
             case "Alcoholic beverages produced from Artemisia species" -> alcoholic && drink.hasArtemisia();

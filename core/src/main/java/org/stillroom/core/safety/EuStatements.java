@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.plan.PlannedLine;
+import org.stillroom.core.quantity.QuantityWords;
+import org.stillroom.core.quantity.Rounded;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Source;
@@ -46,31 +49,36 @@ final class EuStatements {
         } else {
             statement(findings, liquorice, LIQUORICE_NAMED, "Contains liquorice");
         }
+        @Nullable Amount caffeine = drink.amount(STIMULANT);
         statement(
                 findings,
-                drink.amount(STIMULANT),
+                caffeine,
                 CAFFEINE,
-                "High caffeine content. Not recommended for children or" + " pregnant or breast-feeding women");
+                "High caffeine content. Not recommended for children or pregnant or breast-feeding women ("
+                        + perHundred(caffeine) + " mg per 100 mL)");
         statement(findings, drink.amount(BITTER), 0.0, "flavouring: quinine");
         bought(drink, findings);
         return findings;
     }
 
-    private static boolean isFrom(@Nullable Amount amount, double from) {
-        return amount != null && !(amount.isKnown() && rounded(amount.perLitre().most()) < from);
+    /** Returns the most there is in 100 mL; dots to fill in where nobody knows. */
+    private static String perHundred(@Nullable Amount amount) {
+        return amount == null || !amount.isKnown()
+                ? "…"
+                : QuantityWords.figures(amount.perLitre().most() / 10.0);
     }
 
-    /** To the ninth decimal, so that binary fractions decide nothing at a limit. */
-    private static double rounded(double milligrams) {
-        return Math.rint(milligrams * 1e9) / 1e9;
+    private static boolean isFrom(@Nullable Amount amount, double from) {
+        return amount != null
+                && !(amount.isKnown() && Rounded.toNinth(amount.perLitre().most()) < from);
     }
 
     private static void statement(List<Finding> findings, @Nullable Amount amount, double from, String words) {
         if (amount == null || !isFrom(amount, from)) {
             return;
         }
-        boolean sure =
-                rounded(amount.perLitre().least()) >= from && !amount.from().isEmpty();
+        boolean sure = Rounded.toNinth(amount.perLitre().least()) >= from
+                && !amount.from().isEmpty();
         String since = from > 0.0 ? "from " + Range.figures(from) + " mg/L" : "at any amount";
         findings.add(new Finding(
                 "eu-statement",
@@ -113,7 +121,8 @@ final class EuStatements {
                 .map(PlannedLine::name)
                 .filter(name -> !named.contains(name))
                 .distinct()
-                .toList();
+                .collect(Collectors.toCollection(ArrayList::new));
+        open.removeAll(substances(drink));
         if (!open.isEmpty()) {
             findings.add(ask(
                     open,
@@ -121,6 +130,14 @@ final class EuStatements {
                     "Look at its label, and say on yours what it says of liquorice, caffeine and quinine.",
                     ""));
         }
+    }
+
+    /** Returns the names of what is a watched substance by itself, in which nothing else hides. */
+    private static List<String> substances(Drink drink) {
+        return drink.portions().stream()
+                .filter(portion -> portion.substance() != null)
+                .map(Portion::name)
+                .toList();
     }
 
     private static Finding ask(List<String> names, String message, String remedy, String howSure) {

@@ -108,7 +108,7 @@ final class Growth {
                 "Keep it in the fridge and use it within " + keeping.until() + "."
                         + (Keeping.hasMilkOrEgg(drink)
                                 ? " Use pasteurised milk and egg."
-                                : keeping.days() > 14 ? "" : measure)
+                                : keeping.days() > 14 || isPlantUnderOil(drink) ? "" : measure)
                         + again;
         };
     }
@@ -201,7 +201,7 @@ final class Growth {
     }
 
     /** A plant under fatty oil has neither air nor acid nor alcohol, whatever the drink is that it garnishes. */
-    private static boolean isPlantUnderOil(Drink drink) {
+    static boolean isPlantUnderOil(Drink drink) {
         boolean fatty = drink.lines().stream().anyMatch(line -> Words.any(line.name(), FattyOils.NAMES));
         boolean fresh =
                 drink.lines().stream().anyMatch(line -> line.ingredient().kind() == Kind.FRESH_PLANT);

@@ -49,6 +49,9 @@ public record Keeping(
     static final double ACID = 4.6;
 
     static final double DRY = 0.85;
+    /** So many days a fresh plant under oil stands in the cold. From memory. */
+    static final int UNDER_OIL = 4;
+
     private static final int TWO_WEEKS = 14;
     private static final int MONTH = 30;
     private static final int QUARTER = 90;
@@ -131,6 +134,13 @@ public record Keeping(
         }
 
         Keeping keeping() {
+            if (Growth.isPlantUnderOil(drink)) {
+                return found(
+                        Where.FRIDGE,
+                        UNDER_OIL,
+                        "A fresh plant under oil has no air and no acid: spores of botulism can grow there.",
+                        Source.HANDLING_CAUTIONS);
+            }
             if (hasMilkOrEgg(drink)) {
                 return milk();
             }

@@ -32,6 +32,9 @@ record Limit(
     /** More are not shown of an amount that lies a hair above a limit. */
     private static final int MOST_PLACES = 6;
 
+    /** Where even a hair less is enough, %, in the places that are told. */
+    private static final double SHORT_OF_ALL = 99.9;
+
     /** Whether the figure itself is still allowed. */
     enum Edge {
         UP_TO("at most "),
@@ -100,7 +103,8 @@ record Limit(
     }
 
     private String remedy(Range range) {
-        String part = QuantityWords.fixed(Math.floor(1000.0 * value / range.most()) / 10.0, 1);
+        double most = Math.floor(1000.0 * value / range.most()) / 10.0;
+        String part = QuantityWords.fixed(edge == Edge.BELOW && most == 100.0 ? SHORT_OF_ALL : most, 1);
         return "Take at most " + part + " % of what brings it now, or have an analysis of the lot that says less.";
     }
 

@@ -6,8 +6,12 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import org.stillroom.core.aroma.CommonNames;
 import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Source;
@@ -27,6 +31,8 @@ final class UsListing {
     /** Of synthetic flavourings we hold no more. */
     private static final String NAME_ALONE =
             " Our copy of 182.60 holds names alone, and nothing of 172.515 is held: that was not checked.";
+
+    private static final Pattern AT_MOST = Pattern.compile("at most (\\d+(?:\\.\\d+)?) ppm");
 
     private static final String LISTED = "listed";
     private static final String LISTED_FROM_MEMORY = "listed, from memory";
@@ -136,6 +142,30 @@ final class UsListing {
                     "Leave it out.",
                     Sources.usLists(entry.status()));
         }
+        @Nullable Amount safrole = entry.has("safrole_free") ? drink.amount("safrole") : null;
+        if (safrole != null && !(safrole.isKnown() && safrole.perKilogram().most() == 0.0)) {
+            return finding(
+                    portion,
+                    Severity.CAUTION,
+                    "not shown to be free",
+                    says
+                            + (safrole.isKnown()
+                                    ? " The drink may hold "
+                                            + safrole.perKilogram().told() + " mg/kg of safrole."
+                                    : " How much safrole the drink holds is not known."),
+                    "Have the drink analysed, or leave it out.",
+                    Sources.usLists(entry.status()));
+        }
+        double perKilogram = 1000.0 * portion.grams().most() / drink.kilograms();
+        if (perKilogram > mostOf(entry)) {
+            return finding(
+                    portion,
+                    Severity.CAUTION,
+                    "above what is listed",
+                    says + " " + QuantityWords.figures(perKilogram) + " mg/kg of it go into the drink.",
+                    "Take less, or have the drink analysed.",
+                    Sources.usLists(entry.status()));
+        }
         return finding(
                 portion,
                 Severity.NOTE,
@@ -143,6 +173,12 @@ final class UsListing {
                 says + (read ? "" : " Our copy of that line is from memory.") + (isNameAlone(entry) ? NAME_ALONE : ""),
                 read ? "" : "Compare with the text of the clause.",
                 Sources.usLists(entry.status()));
+    }
+
+    /** Returns how much of it itself a line lists at most, mg/kg of the food; infinite where it does not say. */
+    private static double mostOf(Knowledge.UsEntry entry) {
+        Matcher most = AT_MOST.matcher(entry.limitation());
+        return most.matches() ? Double.parseDouble(most.group(1)) : Double.POSITIVE_INFINITY;
     }
 
     private static Finding finding(

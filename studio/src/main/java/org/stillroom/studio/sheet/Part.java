@@ -10,6 +10,7 @@ import org.stillroom.core.quantity.Typed;
 import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
+import org.stillroom.core.safety.Rules;
 import org.stillroom.studio.usecase.Minding;
 import org.stillroom.studio.usecase.WorkedPlan;
 
@@ -145,7 +146,8 @@ record Part(WorkedPlan worked, Plan.@Nullable StagePlan stage, int number, int o
         List<Finding> cautions = of(Severity.CAUTION);
         List<Caution> usual = Caution.of(worked.plan());
         List<Finding> known = worked.findings().stream()
-                .filter(note -> note.severity() == Severity.NOTE && SAID_ON_SHEETS.contains(note.rule()))
+                .filter(note -> note.severity() == Severity.NOTE
+                        && (SAID_ON_SHEETS.contains(note.rule()) || Rules.isOfAllergens(note)))
                 .toList();
         if (cautions.isEmpty() && usual.isEmpty() && known.isEmpty()) {
             return;
