@@ -87,6 +87,11 @@ public record UseUp(Plan plan, List<Used> used) {
         public boolean isAll() {
             return part >= 1.0 - NOTHING;
         }
+
+        /** Returns the part in %, whole; less than one in three figures, so that it does not read as none. */
+        public String percent() {
+            return part >= 0.01 ? QuantityWords.fixed(100.0 * part, 0) : QuantityWords.figures(100.0 * part);
+        }
     }
 
     /** What comes of it: a liqueur, or why there is none. */

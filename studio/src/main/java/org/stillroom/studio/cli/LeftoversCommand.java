@@ -216,9 +216,7 @@ final class LeftoversCommand extends Subcommand {
         }
 
         private static String part(int line, UseUp useUp) {
-            return line < useUp.used().size()
-                    ? Figure.decimals(100.0 * useUp.used().get(line).part(), 0) + " %"
-                    : "";
+            return line < useUp.used().size() ? useUp.used().get(line).percent() + " %" : "";
         }
     }
 }

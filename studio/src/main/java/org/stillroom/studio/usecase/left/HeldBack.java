@@ -35,7 +35,7 @@ record HeldBack(UseUp useUp, Map<Integer, DoseBound.From> by) {
     /** Halvings of the part that is left; the last is finer than any amount is written. */
     private static final int HALVINGS = 12;
 
-    /** Amounts are written in three figures: so much less, and what is written passes no limit. */
+    /** Amounts are written in three figures: with so much less, part of it, what is written passes no limit either. */
     private static final double WRITTEN = 0.99;
 
     private static final Pattern LINE = Pattern.compile("line (\\d+),");
@@ -87,19 +87,20 @@ record HeldBack(UseUp useUp, Map<Integer, DoseBound.From> by) {
     }
 
     private HeldBack within(UseUp.Asked asked, Set<Integer> tooMuch, Predicate<Plan> holds, DoseBound.From from) {
-        UseUp best = null;
         double low = 0.0;
         double high = 1.0;
         for (int i = 0; i < HALVINGS && !tooMuch.isEmpty(); i++) {
             double middle = (low + high) / 2.0;
-            UseUp tried = UseUp.of(less(asked, tooMuch, middle * WRITTEN)).found();
+            UseUp tried = UseUp.of(less(asked, tooMuch, middle)).found();
             if (tried != null && holds.test(tried.plan())) {
                 low = middle;
-                best = tried;
             } else {
                 high = middle;
             }
         }
+        UseUp best = low == 0.0
+                ? null
+                : UseUp.of(less(asked, tooMuch, low * WRITTEN)).found();
         if (best == null) {
             return this;
         }

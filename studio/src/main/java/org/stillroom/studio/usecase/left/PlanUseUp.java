@@ -322,10 +322,15 @@ public final class PlanUseUp {
                 continue;
             }
             ingredients.add(useUp.used().get(i).extract().ingredient());
-            Amount amount = new Mass(exact.grams());
-            Typed<Amount> typed = new Typed<>(QuantityWords.metric(amount), amount);
-            lines.add(new Line(line.use(), new LineAmount.Fixed(typed), null, null));
+            lines.add(new Line(line.use(), new LineAmount.Fixed(written(exact.grams())), null, null));
         }
         return Recipe.plain(planned.title(), planned.target(), ingredients, lines);
+    }
+
+    /** What is less than a gram is written in mg in three figures, so that the file asks for what was judged. */
+    private static Typed<Amount> written(double grams) {
+        Amount amount = new Mass(grams);
+        return new Typed<>(
+                grams < 1.0 ? QuantityWords.figures(1000.0 * grams) + " mg" : QuantityWords.metric(amount), amount);
     }
 }

@@ -6,6 +6,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.plan.PlannedLine;
 import org.stillroom.core.quantity.Mass;
+import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.planner.leftovers.UseUp;
@@ -62,12 +63,13 @@ public record UseUpView(Words words, PlanUseUp.Outcome.@Nullable Found found, Li
                     extract
                             ? words.say(
                                     "left.perLitre",
-                                    words.number(useUp.used().get(i).perLitre(), 2))
+                                    words.marked(QuantityWords.figures(
+                                            useUp.used().get(i).perLitre())))
                             : "",
                     extract
                             ? words.say(
                                     "left.part",
-                                    words.number(100.0 * useUp.used().get(i).part(), 0))
+                                    words.marked(useUp.used().get(i).percent()))
                             : ""));
         }
         return rows;

@@ -2,15 +2,18 @@ package org.stillroom.studio.usecase.left;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.stillroom.core.liquid.Essentials;
+import org.stillroom.core.plan.Planner;
+import org.stillroom.core.plan.Planning;
 import org.stillroom.core.quantity.OunceMeaning;
-import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.recipe.Making;
+import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.safety.Grounds;
@@ -253,16 +256,16 @@ class LeftoversTest {
                 .contains("30.0 mL stay");
     }
 
-    private static PlanUseUp.Outcome.Found oils(String strength, Grounds grounds, String... extracts) {
+    private static PlanUseUp.Outcome.Found oils(String strength, String most, String... extracts) {
         List<LotOnShelf> shelf = List.of(
                 Bottles.onShelf("1", "name", "sage oil", "kind", "essential oil", "left", "5 ml"),
                 Bottles.onShelf("2", "name", "lemon oil", "kind", "essential oil", "left", "5 ml"));
         return (PlanUseUp.Outcome.Found) PlanUseUp.answer(
-                new PlanUseUp.Wish(List.of(extracts), strength, "100 g/L", "2 L"),
+                new PlanUseUp.Wish(List.of(extracts), strength, "100 g/L", most),
                 LeftOver.of(shelf, TODAY),
                 List.of(),
                 OunceMeaning.US_FLUID,
-                grounds);
+                Grounds.SHIPPED);
     }
 
     private static List<Finding> stops(PlanUseUp.Outcome.Found found) {
@@ -278,7 +281,7 @@ class LeftoversTest {
     /** 21 CFR 172.510 with TTB Industry Circular 2007-5: thujone below 10 mg/kg; the most of what is plausible of sage oil holds a hundred times that. */
     @Test
     void ofWhatTheLawLimitsNoMoreGoesInThanItAllowsAtWorst() {
-        PlanUseUp.Outcome.Found found = oils("60 %", Grounds.SHIPPED, "sage oil");
+        PlanUseUp.Outcome.Found found = oils("60 %", "2 L", "sage oil");
         assertThat(stops(found)).noneMatch(finding -> finding.message().startsWith("Thujone"));
         assertThat(found.findings())
                 .filteredOn(finding -> finding.rule().equals("use-up-at-its-most"))
@@ -286,21 +289,35 @@ class LeftoversTest {
                 .extracting(Finding::message)
                 .asString()
                 .contains("as law and your house allow");
-        String tenthMore = QuantityWords.plain(1.1 * perLitre(found, 0)) + " g/L";
         assertThat(AmountLimits.of(Map.of("sage oil", 1.1 * perLitre(found, 0)), Grounds.SHIPPED))
-                .as(tenthMore)
+                .as("a tenth more is too much")
                 .anyMatch(finding -> finding.severity() == Severity.STOP);
+    }
+
+    /** What is handed on is the file: its amounts, as they are written, keep the limits too. */
+    @Test
+    void theFileKeepsTheLimitsAsItIsWritten() {
+        for (String most : List.of("50 ml", "500 ml", "2 L")) {
+            PlanUseUp.Outcome.Found found = oils("60 %", most, "sage oil");
+            Recipe recipe =
+                    ((RecipeReading.Understood) new RecipeReader(OunceMeaning.US_FLUID).read(found.text())).recipe();
+            Planning.Planned planned = (Planning.Planned) Planner.plan(Making.alone(recipe));
+            assertThat(AmountLimits.of(planned.plan(), Grounds.SHIPPED))
+                    .as(most)
+                    .noneMatch(finding -> finding.severity() == Severity.STOP);
+            assertThat(planned.plan().lines().get(0).grams())
+                    .isCloseTo(found.worked().plan().lines().get(0).grams(), withinPercentage(0.51));
+        }
     }
 
     @Test
     void ofAnOilNoMoreGoesInThanStaysClearUnlessItsMakerSaysHowMuch() {
-        PlanUseUp.Outcome.Found found = oils("28 %", Grounds.SHIPPED, "lemon oil");
+        PlanUseUp.Outcome.Found found = oils("28 %", "2 L", "lemon oil");
         assertThat(found.findings()).noneMatch(finding -> finding.message().contains("will be cloudy"));
         assertThat(found.findings()).anyMatch(finding -> finding.message().contains("as stays clear by the forecast"));
-        assertThat(perLitre(oils("28 %", Grounds.SHIPPED, "lemon oil=0.4 g/L"), 0))
-                .isCloseTo(0.4, within(1e-6));
+        assertThat(perLitre(oils("28 %", "2 L", "lemon oil=0.4 g/L"), 0)).isCloseTo(0.4, within(1e-6));
         assertThat(perLitre(found, 0)).isBetween(0.01, 0.2);
-        assertThat(oils("28 %", Grounds.SHIPPED, "lemon oil=" + 1.3 * perLitre(found, 0) + " g/L")
+        assertThat(oils("28 %", "2 L", "lemon oil=" + 1.3 * perLitre(found, 0) + " g/L")
                         .findings())
                 .anyMatch(finding -> finding.message().contains("will be hazy")
                         || finding.message().contains("will be cloudy"));
@@ -308,13 +325,13 @@ class LeftoversTest {
 
     @Test
     void eachIsHeldBackByWhatItBrings() {
-        PlanUseUp.Outcome.Found found = oils("28 %", Grounds.SHIPPED, "sage oil", "lemon oil");
+        PlanUseUp.Outcome.Found found = oils("28 %", "2 L", "sage oil", "lemon oil");
         assertThat(stops(found)).noneMatch(finding -> finding.message().startsWith("Thujone"));
         assertThat(found.findings()).noneMatch(finding -> finding.message().contains("will be cloudy"));
         assertThat(perLitre(found, 0))
                 .as("the little sage that law allows hardly clouds")
-                .isGreaterThan(0.5 * perLitre(oils("28 %", Grounds.SHIPPED, "sage oil"), 0));
-        assertThat(perLitre(found, 1)).isGreaterThan(0.5 * perLitre(oils("28 %", Grounds.SHIPPED, "lemon oil"), 0));
+                .isGreaterThan(0.5 * perLitre(oils("28 %", "2 L", "sage oil"), 0));
+        assertThat(perLitre(found, 1)).isGreaterThan(0.5 * perLitre(oils("28 %", "2 L", "lemon oil"), 0));
     }
 
     @Test
