@@ -22,7 +22,7 @@ final class MacerateOthers {
 
     private static final double[] WARMER = {10.0, 20.0};
 
-    /** A jar that stands open to nobody's care is no warmer, °C; a bath has its own question. Own judgement. */
+    /** Warmer than this, °C, it is a bath, which is asked about by itself. Own judgement. */
     private static final double WARMEST = 45.0;
 
     private MacerateOthers() {}

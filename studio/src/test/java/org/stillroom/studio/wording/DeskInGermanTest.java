@@ -104,10 +104,7 @@ class DeskInGermanTest {
     @ParameterizedTest
     @ValueSource(strings = {"together", "spirit-first", "on-the-marc"})
     void fruitInSugarIsGermanInEveryOrder(String order) {
-        DeskQuestion macerate = questions().stream()
-                .filter(each -> each.name().equals("macerate"))
-                .findFirst()
-                .orElseThrow();
+        DeskQuestion macerate = question("macerate");
         Map<String, List<String>> typed = new LinkedHashMap<>();
         macerate.example().forEach(given -> typed.put(given.part(), List.of(given.value())));
         typed.put("order", List.of(order));
@@ -118,21 +115,21 @@ class DeskInGermanTest {
     }
 
     @Test
-    void drawsOfOneMarcAreGerman() {
-        DeskQuestion macerate = questions().stream()
-                .filter(each -> each.name().equals("macerate"))
-                .findFirst()
-                .orElseThrow();
+    void drawsOfOneMarcAndOtherSpiritsAreGerman() {
+        DeskQuestion macerate = question("macerate");
         Map<String, List<String>> typed = new LinkedHashMap<>();
         macerate.example().forEach(given -> typed.put(given.part(), List.of(given.value())));
         typed.put("again", List.of("300ml@40%", "200ml@20%"));
-        Told.Series draws =
-                macerate.answer(typed, Labels.PLAIN, Workings.NONE).series().get(0);
-        List<String> texts = new ArrayList<>(List.of(draws.heading()));
-        draws.columns().forEach(column -> texts.add(column.label()));
-        draws.rows().forEach(row -> texts.add(row.name()));
+        typed.remove("sugar-on-fruit");
+        List<String> texts = new ArrayList<>();
+        for (Told.Series series :
+                macerate.answer(typed, Labels.PLAIN, Workings.NONE).series()) {
+            texts.add(series.heading());
+            series.columns().forEach(column -> texts.add(column.label()));
+            series.rows().forEach(row -> texts.add(row.name()));
+        }
         assertThat(texts)
-                .contains("draw 3")
+                .contains("draw 3", "of 40 % vol", "at 30 °C")
                 .filteredOn(DeskInGermanTest::isEnglish)
                 .isEmpty();
     }
@@ -208,10 +205,7 @@ class DeskInGermanTest {
 
     @Test
     void everyMaterialIsToldInGerman() {
-        DeskQuestion materials = questions().stream()
-                .filter(each -> each.name().equals("materials"))
-                .findFirst()
-                .orElseThrow();
+        DeskQuestion materials = question("materials");
         List<String> texts = new ArrayList<>();
         Materials.list().forEach(material -> {
             Told told = materials.answer(Map.of("name", List.of(material.name())), Labels.PLAIN, Workings.NONE);

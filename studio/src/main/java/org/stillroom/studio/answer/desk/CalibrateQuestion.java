@@ -265,21 +265,12 @@ public final class CalibrateQuestion extends DeskQuestion {
         if (!count.matches("[1-9]\\d{0,3}")) {
             asked.object(DROPS, "\"" + count + "\" is no count of drops.", "Write a whole number, such as 50.");
         }
-        List<Mass> weighed = new ArrayList<>();
-        double readTo = 0.0;
-        for (String text : asked.texts(WEIGHED)) {
-            Optional<Mass> mass = asked.read(WEIGHED, text, TEXT::mass);
-            mass.ifPresent(weighed::add);
-            readTo = Math.max(
-                    readTo,
-                    mass.map(each -> DropsQuestion.lastDigit(text, each)).orElse(0.0));
-        }
-        if (weighed.isEmpty() || weighed.stream().anyMatch(each -> !(each.grams() > 0.0))) {
+        DropsQuestion.Runs weighed = DropsQuestion.Runs.of(asked, WEIGHED);
+        if (weighed.grams().isEmpty() || weighed.grams().contains(0.0)) {
             asked.object(WEIGHED, "what the drops weighed is not said.", "Weigh 50 drops of water, three times.");
         }
         asked.refuseIfAnyWrong();
-        DropWeighings weighings = new DropWeighings(
-                Integer.parseInt(count), weighed.stream().map(Mass::grams).toList(), readTo);
+        DropWeighings weighings = weighed.of(Integer.parseInt(count));
         DropsQuestion.objectToNoDrop(asked, WEIGHED, weighings, DropsQuestion.WATER);
         asked.refuseIfAnyWrong();
         return new Calibration(DROPS, "mg", 1, CalibrateInstrument.dropper(weighings, workings));

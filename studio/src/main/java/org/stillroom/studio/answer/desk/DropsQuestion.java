@@ -247,27 +247,47 @@ final class DropsQuestion extends DeskQuestion {
             }
             return Optional.empty();
         }
-        List<Double> grams = new ArrayList<>();
-        double readTo = 0.0;
-        for (String text : asked.texts("mass")) {
-            Optional<Mass> mass = asked.read("mass", text, TEXT::mass);
-            mass.filter(each -> each.grams() == 0.0)
-                    .ifPresent(none -> asked.object("mass", "a run of drops weighs more than 0 g.", "Weigh it again."));
-            if (mass.isPresent() && mass.get().grams() > 0.0) {
-                grams.add(mass.get().grams());
-                readTo = Math.max(readTo, lastDigit(text, mass.get()));
-            }
+        Runs runs = Runs.of(asked, "mass");
+        boolean nothing = runs.grams().contains(0.0);
+        if (nothing) {
+            asked.object("mass", "a run of drops weighs more than 0 g.", "Weigh it again.");
         }
         Optional<Integer> count = count(asked);
-        return count.isPresent() && !grams.isEmpty()
-                ? Optional.of(new DropWeighings(count.get(), grams, readTo))
+        return count.isPresent() && !runs.grams().isEmpty() && !nothing
+                ? Optional.of(runs.of(count.get()))
                 : Optional.empty();
     }
 
-    /** Returns what one more in the last digit that was typed of a mass would be, g: the step to which a scale was read. */
-    static double lastDigit(String typed, Mass mass) {
+    /**
+     * What runs of drops weighed, as typed.
+     *
+     * @param grams each of those that were understood
+     * @param readTo the step to which the scale was read, by the last digits typed, g
+     */
+    record Runs(List<Double> grams, double readTo) {
+        static Runs of(AskedTexts asked, String part) {
+            List<Double> grams = new ArrayList<>();
+            double readTo = 0.0;
+            for (String text : asked.texts(part)) {
+                Optional<Mass> mass = asked.read(part, text, TEXT::mass);
+                if (mass.isPresent()) {
+                    grams.add(mass.get().grams());
+                    readTo = Math.max(readTo, lastDigit(text, mass.get()));
+                }
+            }
+            return new Runs(grams, readTo);
+        }
+
+        /** Returns them as runs of so many drops. */
+        DropWeighings of(int count) {
+            return new DropWeighings(count, grams, readTo);
+        }
+    }
+
+    /** Returns what one more in the last digit that was typed of a mass would be, g; nothing of a fraction, whose scale is not known. */
+    private static double lastDigit(String typed, Mass mass) {
         Matcher number = NUMBER.matcher(typed);
-        if (!number.find()) {
+        if (typed.contains("/") || !number.find()) {
             return 0.0;
         }
         String decimals = number.group(2) == null ? "" : number.group(2);
