@@ -3,6 +3,7 @@ package org.stillroom.core.safety;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How much of a watched substance is in a drink.
@@ -58,9 +59,20 @@ public record Amount(
         return notKnownFrom.isEmpty();
     }
 
-    /** Returns whether all of it is counted by the lots' own analyses. */
+    /** Returns whether all of it is counted by an analysis. */
     public boolean isAnalysed() {
-        return isKnown() && basis.equals(List.of(LotAnalyses.BASIS));
+        return analysis() != null;
+    }
+
+    /** Returns the analysis by which all of it is counted, of the lots or of the drink; null where it is not. */
+    public @Nullable String analysis() {
+        boolean one = isKnown() && basis.size() == 1;
+        return one && isAnalysis(basis.get(0)) ? basis.get(0) : null;
+    }
+
+    /** Returns whether a basis is an analysis of what is in the bottle, and not a table. */
+    static boolean isAnalysis(String basis) {
+        return basis.equals(LotAnalyses.BASIS) || basis.equals(LotAnalyses.OF_DRINK);
     }
 
     /** Returns the milligrams of what is known on one day. */

@@ -34,10 +34,12 @@ final class Amounts {
     }
 
     /** Returns how much there is of it, or null where nothing brings any or is expected to. */
-    static @Nullable Amount of(
-            Watched watched, List<Portion> portions, double kilograms, double litres, Grounds grounds) {
+    static @Nullable Amount of(Watched watched, Portions portions, double kilograms, double litres, Grounds grounds) {
         Amounts sum = new Amounts(grounds, watched);
-        portions.forEach(sum::add);
+        portions.found().forEach(sum::add);
+        portions.list().stream()
+                .filter(portion -> !portion.settled().contains(watched))
+                .forEach(sum::add);
         if (sum.from.isEmpty() && sum.notKnownFrom.isEmpty()) {
             return null;
         }
@@ -49,6 +51,15 @@ final class Amounts {
                 List.copyOf(sum.from),
                 sum.status,
                 List.copyOf(sum.basis));
+    }
+
+    private void add(Found found) {
+        @Nullable Range told = found.grams().get(watched);
+        if (told != null) {
+            grams = grams.plus(told);
+            from.add(found.where());
+            basis.add(LotAnalyses.BASIS);
+        }
     }
 
     private void add(Portion portion) {
@@ -78,14 +89,15 @@ final class Amounts {
     private Set<String> analysed(Portion portion) {
         Set<String> settled = new LinkedHashSet<>();
         Range own = Range.NOTHING;
+        Map<String, Range> stated = LotAnalyses.counted(portion);
         for (String member : watched.members()) {
             String key = Materials.keyOf(member);
             if (settled.stream().anyMatch(whole -> isPartOf(key, whole))) {
                 settled.add(member); // counted with the whole: citral is geranial and neral
                 continue;
             }
-            Double stated = key == null ? null : portion.stated().get(key);
-            @Nullable Range part = stated == null ? analyses.part(portion.name(), member) : new Range(stated, stated);
+            @Nullable Range said = key == null ? null : stated.get(key);
+            @Nullable Range part = said == null ? analyses.part(portion.name(), member) : said;
             if (part != null) {
                 settled.add(member);
                 own = own.plus(part);

@@ -33,14 +33,20 @@ public final class Drink {
     private final Figures figures;
     private final List<Portion> portions;
     private final List<Amount> amounts = new ArrayList<>();
+    private final List<Amount> asMixed = new ArrayList<>();
 
     private Drink(Plan plan, Grounds grounds) {
         this.plan = plan;
         this.grounds = grounds;
         this.figures = Liquid.figures(plan.liquid(), Temperature.TWENTY_CELSIUS);
-        this.portions = Portions.of(plan, grounds.knowledge());
+        Portions taken = Portions.of(plan, grounds);
+        this.portions = taken.list();
         for (Watched watched : grounds.knowledge().watched()) {
-            @Nullable Amount amount = Amounts.of(watched, portions, kilograms(), litres(), grounds);
+            @Nullable Amount mixed = Amounts.of(watched, taken, kilograms(), litres(), grounds);
+            if (mixed != null) {
+                asMixed.add(mixed);
+            }
+            @Nullable Amount amount = AnalysedDrink.amount(this, watched, mixed);
             if (amount != null) {
                 amounts.add(amount);
             }
@@ -96,6 +102,16 @@ public final class Drink {
 
     @Nullable
     Amount amount(String watched) {
+        return of(watched, amounts);
+    }
+
+    /** Returns how much there is by what goes in, whatever an analysis of the drink says; null where nothing brings any. */
+    @Nullable
+    Amount asMixed(String watched) {
+        return of(watched, asMixed);
+    }
+
+    private static @Nullable Amount of(String watched, List<Amount> amounts) {
         return amounts.stream()
                 .filter(amount -> amount.watched().name().equals(watched))
                 .findFirst()

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.stillroom.core.aroma.Constituents;
 import org.stillroom.core.aroma.Material;
 import org.stillroom.core.aroma.Materials;
+import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
@@ -184,7 +185,8 @@ public final class FarAnalysis {
      */
     public static @Nullable Finding asked(String oil, List<Map<String, Double>> ends, boolean confirmed) {
         LotAnalyses analysis = LotAnalyses.of(Map.of(oil, ends), confirmed ? Set.of(oil) : Set.of());
-        return analysis.doubted(oil).isEmpty() ? null : finding(oil, oil, analysis);
+        Map<String, Range> doubted = analysis.doubted(oil);
+        return doubted.isEmpty() ? null : finding(oil, oil, doubted, confirmed ? By.CONFIRMED : By.ANALYSIS);
     }
 
     static List<Finding> judge(Drink drink, Serving serving) {
@@ -192,36 +194,62 @@ public final class FarAnalysis {
         for (Portion portion : drink.portions()) {
             Map<String, Range> doubted = drink.analyses().doubted(portion.name());
             if (portion.form() == Portion.Form.OIL && !doubted.isEmpty()) {
-                findings.add(finding(portion.where(), portion.name(), drink.analyses()));
+                boolean confirmed = drink.analyses().isConfirmed(portion.name());
+                findings.add(finding(portion.where(), portion.name(), doubted, confirmed ? By.CONFIRMED : By.ANALYSIS));
+            }
+            Map<String, Range> stated = new LinkedHashMap<>();
+            portion.stated().forEach((key, part) -> stated.put(key, new Range(part, part)));
+            Map<String, Range> far = far(portion.name(), stated);
+            if (portion.kind() == Kind.ESSENTIAL_OIL && !far.isEmpty()) {
+                findings.add(finding(portion.where(), portion.name(), far, By.RECIPE));
             }
         }
         return findings;
     }
 
-    private static Finding finding(String where, String oil, LotAnalyses analyses) {
+    /** Who says what lies far from the tables. */
+    private enum By {
+        ANALYSIS(
+                "The analysis of the lot",
+                "Look whether it is of this oil, and in per cent; if it is meant, add the line “confirmed” to it. Of"
+                        + " what it lists and of the tables the more adverse counts, so that it lifts no limit."),
+        CONFIRMED(
+                "The analysis of the lot",
+                "It is confirmed as meant. Of what it lists and of the tables the more adverse counts all the same, so"
+                        + " that it lifts no limit."),
+        RECIPE(
+                "What the recipe states",
+                "Look whether it is of this oil, and in per cent. Of what it states and of the tables the more adverse"
+                        + " counts, so that it lifts no limit.");
+
+        private final String what;
+        private final String remedy;
+
+        By(String what, String remedy) {
+            this.what = what;
+            this.remedy = remedy;
+        }
+    }
+
+    private static Finding finding(String where, String oil, Map<String, Range> doubted, By by) {
         Map<String, Range> tabled = tabled(oil);
-        boolean confirmed = analyses.isConfirmed(oil);
+        boolean confirmed = by == By.CONFIRMED;
         List<String> said = new ArrayList<>();
-        analyses.doubted(oil)
-                .forEach((key, part) -> said.add(Materials.nameOf(key) + " " + told(part) + " % ("
-                        + (tabled.containsKey(key)
-                                ? told(tabled.getOrDefault(key, Range.NOTHING)) + " % in the tables"
-                                : "in no table of it")
-                        + ")"));
+        doubted.forEach((key, part) -> said.add(Materials.nameOf(key) + " " + told(part) + " % ("
+                + (tabled.containsKey(key)
+                        ? told(tabled.getOrDefault(key, Range.NOTHING)) + " % in the tables"
+                        : "in no table of it")
+                + ")"));
         return new Finding(
                 NAME,
                 confirmed ? Severity.NOTE : Severity.CAUTION,
                 where,
                 "",
                 confirmed ? "confirmed by the maker" : "is this meant?",
-                "The analysis of the lot lies far from every table of such an oil: " + String.join(", ", said) + ".",
+                by.what + " lies far from every table of such an oil: " + String.join(", ", said) + ".",
                 "far is a third of the least or three times the most of all groups of figures, or a tenth of the oil of what"
                         + " none of them names; own judgement",
-                confirmed
-                        ? "It is confirmed as meant. Of what it lists and of the tables the more adverse counts all the same, so"
-                                + " that it lifts no limit."
-                        : "Look whether it is of this oil, and in per cent; if it is meant, add the line “confirmed” to it. Of"
-                                + " what it lists and of the tables the more adverse counts, so that it lifts no limit.",
+                by.remedy,
                 null,
                 Source.OIL_COMPOSITIONS);
     }

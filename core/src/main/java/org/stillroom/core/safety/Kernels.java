@@ -67,10 +67,16 @@ final class Kernels {
 
     private static List<String> places(Drink drink, Predicate<Portion> which) {
         return drink.portions().stream()
-                .filter(which)
+                .filter(portion -> which.test(portion) && !isAnalysed(drink, portion))
                 .map(Portion::where)
                 .distinct()
                 .toList();
+    }
+
+    /** Returns whether an analysis tells how much came over: of the drink, or of what has stood on stones; one of fresh fruit does not. */
+    private static boolean isAnalysed(Drink drink, Portion portion) {
+        boolean plant = portion.kind() == Kind.FRESH_PLANT || portion.kind() == Kind.DRIED_PLANT;
+        return AnalysedDrink.tells(drink, CYANIDE) || (portion.isSettled(CYANIDE) && !plant);
     }
 
     static boolean isAbout(Amount amount) {
@@ -122,7 +128,7 @@ final class Kernels {
                     .filter(plant -> plant.holds().contains(CYANIDE))
                     .toList();
             boolean once = isSpirit(portion) || isDriedFlesh(portion);
-            if (!plants.isEmpty() && portion.form() != Portion.Form.OIL && !once) {
+            if (!plants.isEmpty() && portion.form() != Portion.Form.OIL && !once && !isAnalysed(drink, portion)) {
                 boolean fruit = plants.stream().allMatch(plant -> plant.name().equals(STONE_FRUIT));
                 boolean part = fruit && WordList.PARTS_THAT_ARE_NOT_THE_FRUIT.isIn(portion.words());
                 boolean counted = plants.stream()

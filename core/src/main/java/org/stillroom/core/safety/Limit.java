@@ -156,10 +156,13 @@ record Limit(
         if (amount.basis().isEmpty()) {
             return "";
         }
-        List<String> groups = amount.basis().stream()
-                .filter(each -> !each.equals(LotAnalyses.BASIS))
-                .toList();
-        String analysed = groups.size() < amount.basis().size() ? "by " + LotAnalyses.BASIS + ", as printed" : "";
+        List<String> groups =
+                amount.basis().stream().filter(each -> !Amount.isAnalysis(each)).toList();
+        String analysed = amount.basis().stream()
+                .filter(Amount::isAnalysis)
+                .findFirst()
+                .map(analysis -> "by " + analysis + ", as printed")
+                .orElse("");
         if (groups.isEmpty()) {
             return analysed;
         }
@@ -168,7 +171,7 @@ record Limit(
                 + (amount.status().mayClear() ? "" : "; composition from memory");
     }
 
-    private static String capital(String name) {
+    static String capital(String name) {
         return Character.toUpperCase(name.charAt(0)) + name.substring(1);
     }
 }

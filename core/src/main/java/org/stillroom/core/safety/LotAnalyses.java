@@ -7,10 +7,12 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.aroma.Materials;
+import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.quantity.Span;
 
 /**
- * What suppliers' analyses of lots say of the oils in a recipe, by the name of the ingredient.
+ * What suppliers' analyses of lots say of the oils in a recipe and of other ingredients as a whole, by the name of the ingredient, and
+ * what a laboratory found in the drink itself.
  *
  * <p>An analysis speaks for what it lists and for nothing else: what it leaves out stays within the range of the tables, or not
  * known. Where several bottles can be taken, only what the analyses of all of them list is counted, from the least to the most. Where
@@ -18,19 +20,25 @@ import org.stillroom.core.quantity.Span;
  */
 public final class LotAnalyses {
     /** No lot was analysed. */
-    public static final LotAnalyses NONE = of(Map.of());
+    public static final LotAnalyses NONE = new LotAnalyses(Map.of(), Map.of(), Assay.NONE);
 
     /** How an amount that rests on an analysis names its basis. */
     static final String BASIS = "the lot's own analysis";
+
+    /** The same on one of the drink. */
+    static final String OF_DRINK = "the drink's own analysis";
 
     /** What is listed as none or as traces counts as up to so much of the oil. From memory: what certificates call traces. */
     private static final double TRACE = 0.001;
 
     private final Map<String, Oil> oils = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+    private final Map<String, List<Assay>> wholes = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+    private final Assay drink;
 
-    private LotAnalyses(Map<String, List<Map<String, Double>>> lots, Set<String> confirmed) {
-        lots.forEach((ingredient, analyses) ->
-                oils.put(ingredient.strip(), oil(ingredient, together(analyses), confirmed.contains(ingredient))));
+    private LotAnalyses(Map<String, Oil> oils, Map<String, List<Assay>> wholes, Assay drink) {
+        this.oils.putAll(oils);
+        wholes.forEach((ingredient, bottles) -> this.wholes.put(ingredient.strip(), List.copyOf(bottles)));
+        this.drink = drink;
     }
 
     /**
@@ -74,7 +82,20 @@ public final class LotAnalyses {
      * @param confirmed ingredients whose analyses the maker says are meant, however far they lie from the tables
      */
     public static LotAnalyses of(Map<String, List<Map<String, Double>>> lots, Set<String> confirmed) {
-        return new LotAnalyses(lots, confirmed);
+        Map<String, Oil> oils = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+        lots.forEach((ingredient, analyses) ->
+                oils.put(ingredient.strip(), oil(ingredient, together(analyses), confirmed.contains(ingredient))));
+        return new LotAnalyses(oils, Map.of(), Assay.NONE);
+    }
+
+    /** Returns these with analyses of what is no oil, as a whole: by ingredient one for each bottle that can be taken. */
+    public LotAnalyses withWholes(Map<String, List<Assay>> bottles) {
+        return new LotAnalyses(oils, bottles, drink);
+    }
+
+    /** Returns these with what a laboratory found in the drink that is made of them. */
+    public LotAnalyses ofDrink(Assay found) {
+        return new LotAnalyses(oils, wholes, found);
     }
 
     private static Map<String, Range> together(List<Map<String, Double>> analyses) {
@@ -96,10 +117,31 @@ public final class LotAnalyses {
 
     /** Returns these analyses, those of others in place of ours where both name an ingredient. */
     public LotAnalyses and(LotAnalyses others) {
-        LotAnalyses both = of(Map.of());
-        both.oils.putAll(oils);
+        LotAnalyses both = new LotAnalyses(oils, wholes, others.drink.parts().isEmpty() ? drink : others.drink);
         both.oils.putAll(others.oils);
+        both.wholes.putAll(others.wholes);
         return both;
+    }
+
+    /** Returns what a laboratory found in the drink itself. */
+    Assay drink() {
+        return drink;
+    }
+
+    /** Returns the analyses of an ingredient as a whole, one for each bottle that can be taken; empty where there is none. */
+    List<Assay> wholes(String ingredient) {
+        return wholes.getOrDefault(ingredient.strip(), List.of());
+    }
+
+    /**
+     * Returns how what a recipe states of something counts, parts of 1: of an essential oil as one analysis of it does, far from the
+     * tables the more adverse of both; of anything else as it stands.
+     */
+    static Map<String, Range> counted(Portion portion) {
+        Map<String, Range> parts = together(List.of(portion.stated()));
+        return portion.kind() == Kind.ESSENTIAL_OIL
+                ? oil(portion.name(), parts, false).parts()
+                : parts;
     }
 
     /** Returns whether the analyses of every lot of an ingredient list a constituent, by its name or CAS number. */

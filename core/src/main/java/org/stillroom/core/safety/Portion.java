@@ -2,6 +2,7 @@ package org.stillroom.core.safety;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.ingredient.Kind;
 
@@ -18,6 +19,7 @@ import org.stillroom.core.ingredient.Kind;
  * @param unread words of its name that mean nothing here, so that it may be another plant
  * @param substance that it is itself, or null
  * @param stated parts of the grams that the maker states, 0 to 1, by CAS number
+ * @param settled watched substances of which an analysis of the whole ingredient tells, so that this brings no more of them
  */
 public record Portion(
         String where,
@@ -29,7 +31,8 @@ public record Portion(
         List<Plant> plants,
         List<String> unread,
         @Nullable Watched substance,
-        Map<String, Double> stated) {
+        Map<String, Double> stated,
+        Set<Watched> settled) {
     /** Parts that come to so much leave nothing that is not known. */
     private static final double WHOLE = 0.998;
 
@@ -49,6 +52,7 @@ public record Portion(
         plants = List.copyOf(plants);
         unread = List.copyOf(unread);
         stated = Map.copyOf(stated);
+        settled = Set.copyOf(settled);
     }
 
     /** Returns whether nothing at all is known of it. */
@@ -70,6 +74,11 @@ public record Portion(
     /** Returns whether it is taken for plants though its name says more than theirs. */
     boolean isTaken() {
         return !plants.isEmpty() && !unread.isEmpty();
+    }
+
+    /** Returns whether an analysis tells how much of a watched substance it brings. */
+    boolean isSettled(String watched) {
+        return settled.stream().anyMatch(each -> each.name().equals(watched));
     }
 
     boolean is(String plant) {

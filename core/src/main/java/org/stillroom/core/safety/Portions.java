@@ -2,13 +2,17 @@ package org.stillroom.core.safety;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.aroma.Constituent;
 import org.stillroom.core.aroma.Constituents;
+import org.stillroom.core.aroma.Materials;
 import org.stillroom.core.extraction.Plants;
+import org.stillroom.core.ingredient.Aroma;
 import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.ingredient.OilPart;
@@ -16,6 +20,7 @@ import org.stillroom.core.ingredient.Resolved;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.plan.Plan;
 import org.stillroom.core.plan.PlannedLine;
+import org.stillroom.core.quantity.Typed;
 
 /** Takes a plan apart, stages and all, into what can carry watched substances. */
 final class Portions {
@@ -34,29 +39,50 @@ final class Portions {
     private static final NamedPlants NONE = new NamedPlants(List.of(), List.of());
 
     private final Knowledge knowledge;
+    private final LotAnalyses analyses;
     private final List<Portion> portions = new ArrayList<>();
+    private final List<Found> found = new ArrayList<>();
 
-    private Portions(Knowledge knowledge) {
-        this.knowledge = knowledge;
+    /** What analyses tell of the line that is taken apart. */
+    private Set<Watched> settled = Set.of();
+
+    private Portions(Grounds grounds) {
+        this.knowledge = grounds.knowledge();
+        this.analyses = grounds.analyses();
     }
 
-    static List<Portion> of(Plan plan, Knowledge knowledge) {
-        Portions all = new Portions(knowledge);
-        all.add(plan, new Range(1.0, 1.0), "");
-        return List.copyOf(all.portions);
+    static Portions of(Plan plan, Grounds grounds) {
+        Portions all = new Portions(grounds);
+        all.add(plan, new Range(1.0, 1.0), "", Set.of());
+        return all;
     }
 
-    /** @param part how much of the plan goes in: least where what is lost takes its share along, most where it takes nothing */
-    private void add(Plan plan, Range part, String from) {
+    /** Returns everything that can carry watched substances. */
+    List<Portion> list() {
+        return List.copyOf(portions);
+    }
+
+    /** Returns what analyses of whole ingredients say. */
+    List<Found> found() {
+        return List.copyOf(found);
+    }
+
+    /**
+     * @param part how much of the plan goes in: least where what is lost takes its share along, most where it takes nothing
+     * @param settled substances of which an analysis of what this plan makes tells
+     */
+    private void add(Plan plan, Range part, String from, Set<Watched> settled) {
         for (int i = 0; i < plan.lines().size(); i++) {
             PlannedLine line = plan.lines().get(i);
             if (line.grams() > 0.0) {
                 String where = from.isEmpty() ? "line " + (i + 1) + ", " + line.name() : from + ": " + line.name();
                 Plan.@Nullable StagePlan stage = stage(plan, line);
+                Range grams = part.times(line.grams());
                 if (stage == null) {
-                    portion(line, where, part.times(line.grams()));
+                    portion(line, where, grams, settled);
                 } else {
-                    add(stage.plan(), part.times(share(stage, line.grams())), where);
+                    Set<Watched> both = take(line.ingredient(), where, grams, Assay.NONE, settled);
+                    add(stage.plan(), part.times(share(stage, line.grams())), where, both);
                 }
             }
         }
@@ -88,9 +114,68 @@ final class Portions {
                 : Range.NOTHING;
     }
 
-    private void portion(PlannedLine line, String where, Range grams) {
+    /**
+     * Takes what is stated of an ingredient as a whole, else what the analyses of its bottles tell.
+     *
+     * @return substances that are settled by it, and those that were before
+     */
+    private Set<Watched> take(Resolved ingredient, String where, Range grams, Assay stated, Set<Watched> before) {
+        Map<Watched, Range> brought = new LinkedHashMap<>();
+        for (Watched watched : knowledge.watched()) {
+            @Nullable Range own = stated.fractions(watched, ingredient.gramsPerMillilitre());
+            @Nullable
+            Range fractions = own == null
+                    ? Assay.together(analyses.wholes(ingredient.name()), watched, ingredient.gramsPerMillilitre())
+                    : own;
+            if (fractions != null && !before.contains(watched) && !isBelowTables(ingredient, watched, fractions)) {
+                Range most = grams.times(fractions);
+                brought.put(watched, isPlant(ingredient.kind()) ? new Range(0.0, most.most()) : most);
+            }
+        }
+        if (brought.isEmpty()) {
+            return before;
+        }
+        found.add(new Found(where, brought));
+        Set<Watched> settled = new LinkedHashSet<>(before);
+        settled.addAll(brought.keySet());
+        return settled;
+    }
+
+    /** Of an essential oil the tables know the parts of a sum; less of the whole sum than they have at most lifts no limit. */
+    private static boolean isBelowTables(Resolved ingredient, Watched watched, Range fractions) {
+        if (ingredient.kind() != Kind.ESSENTIAL_OIL) {
+            return false;
+        }
+        Map<String, Range> tabled = FarAnalysis.tabled(ingredient.name());
+        double most = watched.members().stream()
+                .mapToDouble(member -> tabled.getOrDefault(String.valueOf(Materials.keyOf(member)), Range.NOTHING)
+                        .most())
+                .sum();
+        return fractions.most() < most;
+    }
+
+    /** Returns what a recipe states of a plant, or of what one by name brings, where no table of constituents has it: it is not added as such. */
+    private static Assay stated(Resolved ingredient, NamedPlants plants) {
+        @Nullable Typed<Aroma> aroma = ingredient.ingredient().aroma();
+        if (aroma == null) {
+            return Assay.NONE;
+        }
+        Assay all = Assay.stated(aroma.value().parts());
+        return isPlant(ingredient.kind())
+                ? all
+                : new Assay(all.parts().stream()
+                        .filter(part -> Constituents.find(part.name()) == null && isOf(part, plants.plants()))
+                        .toList());
+    }
+
+    private static boolean isOf(Assay.Part part, List<Plant> plants) {
+        return plants.stream().flatMap(plant -> plant.holds().stream()).anyMatch(held -> part.isOf(held));
+    }
+
+    private void portion(PlannedLine line, String where, Range grams, Set<Watched> before) {
         Resolved ingredient = line.ingredient();
         String name = ingredient.name();
+        settled = before;
         @Nullable Pure pure = pure(name, isWeighedAsSalt(ingredient.kind()));
         double oil = ingredient.perGram().grams(Substance.OIL);
         if (pure != null && !isPlant(ingredient.kind())) {
@@ -100,6 +185,7 @@ final class Portions {
         }
         NamedPlants plants =
                 Kernels.withoutStones(plants(ingredient.ingredient().plants()), line);
+        settled = take(ingredient, where, grams, stated(ingredient, plants), before);
         @Nullable Watched dissolved = plants.plants().isEmpty() && !isPlant(ingredient.kind()) ? named(name) : null;
         if (dissolved != null) {
             dissolved(ingredient, where, grams, dissolved);
@@ -158,10 +244,12 @@ final class Portions {
         List<Plant> left = new ArrayList<>(plants.plants());
         Map<String, Double> stated = new LinkedHashMap<>();
         double own = 0.0;
-        for (OilPart each : ingredient.oilParts()) {
+        for (OilPart each : notSettled(ingredient, plants)) {
             Constituent constituent = each.constituent();
             @Nullable Pure pure = constituent == null ? pure(each.name(), true) : null;
-            if (pure != null) {
+            if (pure != null && isOwnOf(ingredient, pure.watched(), plants)) {
+                own += each.part();
+            } else if (pure != null) {
                 portions.add(new Portion(
                         where + ": " + each.name(),
                         each.name(),
@@ -172,7 +260,8 @@ final class Portions {
                         List.of(),
                         List.of(),
                         pure.watched(),
-                        Map.of()));
+                        Map.of(),
+                        settled));
             } else if (constituent != null) {
                 stated.merge(constituent.cas(), each.part(), Double::sum);
                 own += each.part();
@@ -192,7 +281,8 @@ final class Portions {
                         of.plants(),
                         of.unread(),
                         null,
-                        Map.of()));
+                        Map.of(),
+                        settled));
             }
         }
         if (own > 0.0 || left.stream().anyMatch(plant -> !plant.holds().isEmpty())) {
@@ -202,6 +292,25 @@ final class Portions {
                     own > 0.0 && isWhole(ingredient.ingredient()) ? Portion.Form.OIL : Portion.Form.AMOUNT_NOT_KNOWN;
             add(where, ingredient, form, oil.times(own), new NamedPlants(left, plants.unread()), null, stated);
         }
+    }
+
+    /** Returns the parts of an oil but for the substances of which its analysis tells. */
+    private List<OilPart> notSettled(Resolved ingredient, NamedPlants plants) {
+        return ingredient.oilParts().stream()
+                .filter(each -> {
+                    @Nullable Pure pure = each.constituent() == null ? pure(each.name(), true) : null;
+                    return pure == null
+                            || !settled.contains(pure.watched())
+                            || isOwnOf(ingredient, pure.watched(), plants);
+                })
+                .toList();
+    }
+
+    /** Returns whether an essential oil holds a substance by itself, so that stating it adds none of it as such. */
+    private static boolean isOwnOf(Resolved ingredient, Watched watched, NamedPlants plants) {
+        return ingredient.kind() == Kind.ESSENTIAL_OIL
+                && plants.plants().stream()
+                        .anyMatch(plant -> plant.holds().stream().anyMatch(watched::covers));
     }
 
     /** Returns whether the oil as a whole is known; else there may be more than the constituents that are named. */
@@ -240,7 +349,8 @@ final class Portions {
                 plants.plants(),
                 plants.unread(),
                 substance,
-                stated));
+                stated,
+                settled));
     }
 
     /** An almond oil that was freed from prussic acid brings none, though its name holds that of the almond. */

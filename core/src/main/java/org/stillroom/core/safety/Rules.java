@@ -32,6 +32,11 @@ public final class Rules {
                     OF_ALL,
                     "Analyses of lots that lie far from every table of such an oil.",
                     FarAnalysis::judge),
+            new Rule(
+                    AnalysedDrink.NAME,
+                    OF_DRINKS,
+                    "What a laboratory found in the drink itself.",
+                    AnalysedDrink::judge),
             new Rule("eu-not-as-such", OF_ALL, "EU: fifteen substances must not be added as such.", EuLaw::notAsSuch),
             new Rule(
                     "eu-restricted-plant",

@@ -163,7 +163,7 @@ final class UsListing {
                     Severity.CAUTION,
                     "above what is listed",
                     says + " " + QuantityWords.figures(perKilogram) + " mg/kg of it go into the drink.",
-                    "Take less, or have the drink analysed.",
+                    "Take less.",
                     Sources.usLists(entry.status()));
         }
         return finding(

@@ -2,6 +2,7 @@ package org.stillroom.studio.answer;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.stillroom.core.safety.Amount;
 import org.stillroom.core.safety.Range;
 import org.stillroom.core.safety.Safety;
@@ -61,7 +62,7 @@ public final class SafetyFields {
         if (amount.isKnown()) {
             return fields.put("typical", range.middle())
                     .put("max", range.most())
-                    .put("typical_basis", amount.isAnalysed() ? "the lot's own analysis" : "middle of the range");
+                    .put("typical_basis", Objects.requireNonNullElse(amount.analysis(), "middle of the range"));
         }
         return fields.putNone("typical").putNone("max").put("typical_basis", "not known");
     }

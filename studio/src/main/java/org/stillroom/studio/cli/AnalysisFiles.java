@@ -7,10 +7,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
+import java.util.TreeMap;
+import org.stillroom.core.ingredient.Resolved;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.plan.Plan;
 import org.stillroom.core.reference.Finding;
+import org.stillroom.core.safety.Assay;
 import org.stillroom.core.safety.LotAnalyses;
 import org.stillroom.studio.usecase.shelf.ReadAnalysis;
 import picocli.CommandLine.Option;
@@ -22,8 +24,13 @@ final class AnalysisFiles {
     @Option(
             names = OPTION,
             paramLabel = "INGREDIENT=FILE",
-            description = "the analysis of a lot, as lines of constituent,percent; in place of the usual range")
+            description =
+                    "the analysis of a lot: lines of constituent,percent of an oil, or of substance,mg/kg or mg/L of"
+                            + " anything else; in place of the usual range")
     private Map<String, Path> files = new LinkedHashMap<>();
+
+    /** What the files say of wholes, by ingredient. */
+    private final Map<String, Assay> wholes = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
 
     /**
      * Returns what they say.
@@ -41,6 +48,7 @@ final class AnalysisFiles {
                 analysis.problems().forEach(each -> problems.add(each.at(place(ingredient.strip(), each.where()))));
             } else {
                 read.put(ingredient.strip(), parts);
+                wholes.put(ingredient.strip(), analysis.whole());
             }
             if (analysis.confirmed()) {
                 confirmed.add(ingredient.strip());
@@ -49,7 +57,9 @@ final class AnalysisFiles {
         if (!problems.isEmpty()) {
             throw new Refusal(Exit.WRONG_INPUT, problems);
         }
-        return LotAnalyses.of(read, confirmed);
+        Map<String, List<Assay>> bottles = new LinkedHashMap<>();
+        wholes.forEach((ingredient, whole) -> bottles.put(ingredient, List.of(whole)));
+        return LotAnalyses.of(read, confirmed).withWholes(bottles);
     }
 
     /** A line is one of the file of its oil. */
@@ -58,28 +68,38 @@ final class AnalysisFiles {
     }
 
     /**
-     * Refuses an analysis of what is no oil of a plan or of its stages, so that a slip in a name does not leave a range standing
-     * in silence.
+     * Refuses an analysis of what is in no line of a plan or of its stages, or in a unit that says nothing of it, so that a slip does
+     * not leave a range standing in silence.
      */
-    void requireOilsOf(Plan plan) {
-        Set<String> oils = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
-        collect(plan, oils);
-        for (String ingredient : files.keySet()) {
-            if (!oils.contains(ingredient.strip())) {
+    void requireLinesOf(Plan plan) {
+        Map<String, Resolved> lines = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+        collect(plan, lines);
+        for (String file : files.keySet()) {
+            String name = file.strip();
+            Resolved line = lines.get(name);
+            if (line == null) {
                 throw Refusal.wrongInput(
                         OPTION,
-                        "\"" + ingredient.strip() + "\" is no oil of this recipe.",
-                        oils.isEmpty()
-                                ? "It has none whose amount is known."
-                                : "Its oils are: " + String.join(", ", oils) + ".");
+                        "\"" + name + "\" stands in no line of this recipe.",
+                        "Its lines are: " + String.join(", ", lines.keySet()) + ".");
+            }
+            Assay whole = wholes.getOrDefault(name, Assay.NONE);
+            if (whole.parts().isEmpty() && !(line.perGram().grams(Substance.OIL) > 0.0)) {
+                throw Refusal.wrongInput(
+                        OPTION,
+                        "\"" + name + "\" is no oil whose amount is known, so that per cent say nothing of it.",
+                        "Write how much was found in the whole, such as thujone,8 mg/kg.");
+            }
+            Finding unfit = ReadAnalysis.unfit(
+                    name, line.kind(), line.gramsPerMillilitre().isEmpty(), whole);
+            if (unfit != null) {
+                throw Refusal.wrongInput(OPTION + " " + name, unfit.message(), unfit.remedy());
             }
         }
     }
 
-    private static void collect(Plan plan, Set<String> oils) {
-        plan.lines().stream()
-                .filter(line -> line.ingredient().perGram().grams(Substance.OIL) > 0.0)
-                .forEach(line -> oils.add(line.name()));
-        plan.stages().forEach(stage -> collect(stage.plan(), oils));
+    private static void collect(Plan plan, Map<String, Resolved> lines) {
+        plan.lines().forEach(line -> lines.put(line.name(), line.ingredient()));
+        plan.stages().forEach(stage -> collect(stage.plan(), lines));
     }
 }

@@ -34,7 +34,7 @@ final class GroundsOptions {
     PlanTold planned(OpenRecipe.Outcome.Opened opened, PlanWishes wishes, Workings workings) {
         PlanTold told = wishes.answer(
                 PlanRecipe.making(opened.recipe()), opened.notes(), house.added(lots.grounds()), workings);
-        lots.requireOilsOf(told.worked().plan());
+        lots.requireLinesOf(told.worked().plan());
         return told;
     }
 }

@@ -24,13 +24,13 @@ final class LotsOptions {
      */
     WorkedPlan worked(Path recipe, UnaryOperator<Grounds> more, Workings workings) {
         WorkedPlan worked = RecipeArgument.worked(recipe, more.apply(grounds()), workings);
-        requireOilsOf(worked.plan());
+        requireLinesOf(worked.plan());
         return worked;
     }
 
-    /** Refuses an analysis of what is no oil of a plan or of its stages. */
-    void requireOilsOf(Plan plan) {
-        analyses.requireOilsOf(plan);
+    /** Refuses an analysis of what is in no line of a plan or of its stages. */
+    void requireLinesOf(Plan plan) {
+        analyses.requireLinesOf(plan);
     }
 
     /**

@@ -15,19 +15,26 @@ import org.jspecify.annotations.Nullable;
 import org.stillroom.core.aroma.Constituent;
 import org.stillroom.core.aroma.Constituents;
 import org.stillroom.core.aroma.Materials;
+import org.stillroom.core.quantity.OunceMeaning;
+import org.stillroom.core.quantity.QuantityText;
 import org.stillroom.core.quantity.Span;
+import org.stillroom.core.quantity.Understanding;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
+import org.stillroom.core.safety.Assay;
 
 /**
- * What a supplier's analysis says is in an oil. The table itself is kept as given; this is what could be read of it.
+ * What a supplier's analysis says is in an oil, in per cent of it, or in the whole of something else, in mg/kg or mg/L. The table itself
+ * is kept as given; this is what could be read of it.
  *
- * @param parts what was read, in the order given
+ * @param parts what was read in per cent, in the order given
+ * @param whole what was read of the whole
  * @param percent what the parts make together
  * @param confirmed whether a line of it says that it is meant, however far it lies from what is usual
  * @param problems what is wrong with it, by line
  */
-public record OilAnalysis(List<Part> parts, double percent, boolean confirmed, List<LineProblem> problems) {
+public record OilAnalysis(
+        List<Part> parts, Assay whole, double percent, boolean confirmed, List<LineProblem> problems) {
     /** Rule of what is wrong where the table has no such constituent; the rest of the analysis holds all the same. */
     public static final String NOT_KNOWN = "constituent-not-known";
 
@@ -64,6 +71,12 @@ public record OilAnalysis(List<Part> parts, double percent, boolean confirmed, L
     private static final Pattern CAS = Pattern.compile("\\d{2,7}-\\d{2}-\\d");
     private static final Pattern LOCANT = Pattern.compile("\\d");
     private static final Pattern BEHIND_LOCANT = Pattern.compile("\\d-\\p{L}.*");
+
+    /** So much of a whole, such as 35 mg/L, where per cent are of an oil. */
+    private static final Pattern OF_WHOLE =
+            Pattern.compile("[<≤]?\\s*\\d[\\d.,]*\\s*(?:[µu]g|mg|g)\\s*/\\s*(?:kg|l)", Pattern.CASE_INSENSITIVE);
+
+    private static final QuantityText QUANTITIES = new QuantityText(OunceMeaning.US_FLUID);
     private static final Set<String> TRACES = Set.of("tr", "tr.", "trace", "traces", "spur", "spuren", "nd", "n.d.");
     private static final Map<String, Column> COLUMNS = Map.ofEntries(
             Map.entry("constituent", Column.NAME),
@@ -168,6 +181,7 @@ public record OilAnalysis(List<Part> parts, double percent, boolean confirmed, L
         private final CsvTable table;
         private final boolean confirmed;
         private final List<Part> parts = new ArrayList<>();
+        private final List<Assay.Part> whole = new ArrayList<>();
         private final List<Sum> sums = new ArrayList<>();
         private final List<LineProblem> problems;
         private final Set<String> seen = new HashSet<>();
@@ -187,7 +201,7 @@ public record OilAnalysis(List<Part> parts, double percent, boolean confirmed, L
                     && rows.get(0).cells().stream().anyMatch(cell -> COLUMNS.containsKey(Headings.plain(cell)));
             List<@Nullable Column> columns = headed ? columns(rows.get(0)) : List.of();
             if (!rows.isEmpty() && isUnread(rows.get(0), columns)) {
-                return new OilAnalysis(parts, 0.0, confirmed, problems);
+                return new OilAnalysis(parts, Assay.NONE, 0.0, confirmed, problems);
             }
             rows.stream().skip(headed ? 1 : 0).forEach(row -> part(row, columns));
             double least = together(Part::least);
@@ -200,7 +214,29 @@ public record OilAnalysis(List<Part> parts, double percent, boolean confirmed, L
                         "They come to 100 % at most; look for a part that is listed twice or a slip in a number.");
             }
             sums.forEach(sum -> compare(sum, least, together(Part::percent)));
-            return new OilAnalysis(parts, together(Part::middle), confirmed, problems);
+            return new OilAnalysis(parts, whole(), together(Part::middle), confirmed, problems);
+        }
+
+        private Assay whole() {
+            Assay assay = new Assay(whole);
+            Assay.Part alone = assay.alone();
+            if (alone != null) {
+                tell(
+                        0,
+                        "analysis-part-alone",
+                        "cannot be used",
+                        alone.name() + " is watched as a part of " + Assay.sumOf(alone) + " alone.",
+                        "Write how much " + Assay.sumOf(alone) + " there is, or all that counts into it.");
+            }
+            if (!whole.isEmpty() && !parts.isEmpty()) {
+                tell(
+                        0,
+                        "analysis-mixed",
+                        "cannot be used",
+                        "Some lines are in per cent of an oil and some in mg of the whole.",
+                        "Keep one of both: per cent of an essential oil, mg/kg or mg/L of anything else.");
+            }
+            return assay;
         }
 
         private void compare(Sum sum, double least, double most) {
@@ -301,7 +337,9 @@ public record OilAnalysis(List<Part> parts, double percent, boolean confirmed, L
             if (CAS.matcher(cell).matches()) {
                 return Column.CAS;
             }
-            boolean isShare = SHARE.matcher(cell).matches() || TRACES.contains(cell.toLowerCase(Locale.ROOT));
+            boolean isShare = SHARE.matcher(cell).matches()
+                    || OF_WHOLE.matcher(cell).matches()
+                    || TRACES.contains(cell.toLowerCase(Locale.ROOT));
             return isShare ? Column.SHARE : Column.NAME;
         }
 
@@ -321,6 +359,10 @@ public record OilAnalysis(List<Part> parts, double percent, boolean confirmed, L
                 sum(line, name, share);
                 return;
             }
+            if (OF_WHOLE.matcher(share).matches()) {
+                ofWhole(line, written, share);
+                return;
+            }
             Constituent constituent = constituent(line, name, cas);
             if (key(constituent, written) == null) {
                 unknown(line, written);
@@ -328,17 +370,38 @@ public record OilAnalysis(List<Part> parts, double percent, boolean confirmed, L
             Span percent = percent(line, written, share);
             String same = constituent == null ? Headings.plain(written) : constituent.cas();
             if (!seen.add(same)) {
-                tell(
-                        line,
-                        "analysis-twice",
-                        "said twice",
-                        written + " stands in the analysis twice.",
-                        "Keep one line of it, or add the two up.");
+                twice(line, written);
             }
             if (percent != null) {
                 parts.add(
                         new Part(line, written, constituent, key(constituent, written), percent.low(), percent.high()));
             }
+        }
+
+        private void ofWhole(int line, String written, String share) {
+            Understanding<Assay.Part> read = Assay.part(written, share, QUANTITIES);
+            if (read instanceof Understanding.Understood<Assay.Part> understood) {
+                whole.add(understood.typed().value());
+            } else if (read instanceof Understanding.Refused<Assay.Part> refused) {
+                tell(
+                        line,
+                        Assay.isWatched(written) ? "analysis-share" : NOT_KNOWN,
+                        "cannot be used",
+                        refused.reason() + ".",
+                        "Write how much was found of a substance that is watched, such as thujone;8 mg/kg.");
+            }
+            if (!seen.add(Headings.plain(written))) {
+                twice(line, written);
+            }
+        }
+
+        private void twice(int line, String written) {
+            tell(
+                    line,
+                    "analysis-twice",
+                    "said twice",
+                    written + " stands in the analysis twice.",
+                    "Keep one line of it, or add the two up.");
         }
 
         private void sum(int line, String name, String share) {

@@ -24,7 +24,6 @@ import org.stillroom.core.plan.Plan;
 import org.stillroom.core.plan.Slips;
 import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Temperature;
-import org.stillroom.core.recipe.Condition;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.TableSet;
@@ -298,17 +297,17 @@ public final class TellLabel {
     /**
      * Returns the label of what a recipe makes.
      *
-     * @param condition what is known of the finished drink
+     * @param grounds what it is judged on, with what is known of the finished drink
      * @throws Impossible when it makes nothing
      */
-    public static Found answer(WorkedPlan worked, Asking asking, Condition condition) {
+    public static Found answer(WorkedPlan worked, Asking asking, Grounds grounds) {
         Plan plan = worked.plan();
         if (plan.liquid().total() == 0.0) {
             throw nothing();
         }
         IngredientCost cost =
                 IngredientCost.of(plan, worked.figures().value(Figure.VOLUME_20C) / asking.bottleMillilitres());
-        return answer(plan, worked.grounds().with(condition), asking, cost);
+        return answer(plan, grounds, asking, cost);
     }
 
     /**

@@ -13,6 +13,7 @@ import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.recipe.Condition;
 import org.stillroom.core.recipe.Making;
 import org.stillroom.core.reference.Workings;
+import org.stillroom.core.safety.Grounds;
 import org.stillroom.studio.recipefile.RecipeReader;
 import org.stillroom.studio.recipefile.RecipeReading;
 import org.stillroom.studio.sheet.LabelSheet;
@@ -93,6 +94,6 @@ class LabelInGermanTest {
         return TellLabel.answer(
                 ((PlanRecipe.Outcome.Worked) outcome).plan(),
                 new TellLabel.Asking(Market.EU, StatedStrength.LeftIn.NOTHING, 30, 350),
-                Condition.AS_MIXED);
+                Grounds.SHIPPED.with(Condition.AS_MIXED));
     }
 }

@@ -9,6 +9,7 @@ import org.stillroom.core.label.Market;
 import org.stillroom.core.label.StatedStrength;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.recipe.Condition;
+import org.stillroom.core.safety.Assay;
 import org.stillroom.studio.usecase.Impossible;
 import org.stillroom.studio.usecase.LabelLink;
 import org.stillroom.studio.usecase.TellLabel;
@@ -28,12 +29,14 @@ public final class LabelAsked {
                     "where the label is read, with the law of that place alone: EU or US (default: EU, law of both)"),
             Part.text("duty", "country whose duty counts into what a bottle costs, such as United Kingdom"),
             SafetyAsked.PH,
-            SafetyAsked.PASTEURISED);
+            SafetyAsked.PASTEURISED,
+            SafetyAsked.ANALYSED);
 
     private final AskedTexts asked;
     private final double serving;
     private final double bottle;
     private final Condition condition;
+    private final Assay analysed;
     private final @Nullable String link;
     private final @Nullable Market place;
 
@@ -42,6 +45,7 @@ public final class LabelAsked {
         this.serving = volume("serving", "30ml");
         this.bottle = volume("bottle", "500ml");
         this.condition = SafetyAsked.condition(asked);
+        this.analysed = SafetyAsked.analysed(asked);
         this.link = link(asked);
         this.place = asked.has("place")
                 ? asked.choice("place", List.of(Market.values()), Market::name).orElse(null)
@@ -91,7 +95,9 @@ public final class LabelAsked {
             TellLabel.Found all = TellLabel.answer(
                     worked,
                     place == null ? asking.byBothLaws() : asking,
-                    condition.or(worked.plan().recipe().condition()));
+                    worked.grounds()
+                            .with(condition.or(worked.plan().recipe().condition()))
+                            .with(worked.grounds().analyses().ofDrink(analysed)));
             TellLabel.Found found = place == null ? all : all.only(place);
             String duty = asked.text("duty");
             String name = asked.text("called");

@@ -12,6 +12,8 @@ import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.recipe.Condition;
 import org.stillroom.core.recipe.Treatment;
+import org.stillroom.core.safety.Assay;
+import org.stillroom.core.safety.Grounds;
 import org.stillroom.core.safety.Place;
 import org.stillroom.core.safety.Safety;
 import org.stillroom.core.safety.Serving;
@@ -22,8 +24,9 @@ import org.stillroom.studio.usecase.WorkedPlan;
  *
  * @param serving who drinks how much, and where
  * @param condition what was measured and done
+ * @param analysed what a laboratory found in it
  */
-public record SafetyAsked(Serving serving, Condition condition) {
+public record SafetyAsked(Serving serving, Condition condition, Assay analysed) {
     /** Lighter or heavier than this, kg, is a slip of the unit or of the point. Own judgement. */
     private static final double LIGHTEST = 10.0;
 
@@ -40,6 +43,11 @@ public record SafetyAsked(Serving serving, Condition condition) {
     static final Part PASTEURISED =
             new Part("pasteurised", "it was filled hot or heated in closed bottles", null, Part.Form.FLAG);
 
+    /** What a laboratory found in it. */
+    static final Part ANALYSED = Part.text(
+            "analysed",
+            "what a laboratory found in this very drink, such as thujone 8 mg/kg; hydrogen cyanide < 0.5 mg/L");
+
     /** What it takes. */
     public static final List<Part> PARTS = List.of(
             SERVING,
@@ -47,7 +55,8 @@ public record SafetyAsked(Serving serving, Condition condition) {
             Part.usual("body", "70kg", "what the drinker weighs"),
             Part.text("place", "whose law: EU or US; both when left out"),
             PH,
-            PASTEURISED);
+            PASTEURISED,
+            ANALYSED);
 
     /**
      * Returns what was typed.
@@ -62,8 +71,19 @@ public record SafetyAsked(Serving serving, Condition condition) {
         double kilograms = body(asked);
         Set<Place> places = places(asked);
         Condition condition = condition(asked);
+        Assay analysed = analysed(asked);
         asked.refuseIfAnyWrong();
-        return new SafetyAsked(new Serving(millilitres, perDay, kilograms, places), condition);
+        return new SafetyAsked(new Serving(millilitres, perDay, kilograms, places), condition, analysed);
+    }
+
+    /** Returns what a laboratory found in the finished drink; notes what is not understood. */
+    static Assay analysed(AskedTexts asked) {
+        return asked.read("analysed", text -> Assay.read(text, TEXT)).orElse(Assay.NONE);
+    }
+
+    /** Returns the same for somebody else. */
+    public SafetyAsked by(Serving other) {
+        return new SafetyAsked(other, condition, analysed);
     }
 
     /** Returns what is known of the finished drink; notes what is not understood. */
@@ -74,10 +94,12 @@ public record SafetyAsked(Serving serving, Condition condition) {
 
     /** Returns what is said of a drink. */
     public Safety answer(WorkedPlan worked) {
+        Grounds grounds = worked.grounds();
         return Safety.of(
                 worked.plan(),
                 serving,
-                worked.grounds().with(condition.or(worked.plan().recipe().condition())));
+                grounds.with(condition.or(worked.plan().recipe().condition()))
+                        .with(grounds.analyses().ofDrink(analysed)));
     }
 
     private static double volume(AskedTexts asked) {

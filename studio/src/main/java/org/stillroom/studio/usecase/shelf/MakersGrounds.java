@@ -6,7 +6,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.quantity.Span;
+import org.stillroom.core.safety.Assay;
 import org.stillroom.core.safety.Grounds;
 import org.stillroom.core.safety.HouseRule;
 import org.stillroom.core.safety.HouseRules;
@@ -48,16 +50,26 @@ public final class MakersGrounds {
         Map<String, List<Map<String, Double>>> byName = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
         Set<String> confirmed = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
         Set<String> open = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+        Map<String, List<Assay>> wholes = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
         for (Lot lot : lots) {
             boolean empty = Stock.isKnown(lot) && lot.left() <= 0;
             if (!lot.sheet().setAside() && !empty) {
                 String name = lot.sheet().name().strip();
                 byName.computeIfAbsent(name, some -> new ArrayList<>()).addAll(ends(lot));
+                wholes.computeIfAbsent(name, some -> new ArrayList<>()).add(whole(lot));
                 (read(lot).confirmed() ? confirmed : open).add(name);
             }
         }
         confirmed.removeAll(open);
-        return LotAnalyses.of(byName, confirmed);
+        return LotAnalyses.of(byName, confirmed).withWholes(wholes);
+    }
+
+    /** Returns what the analysis of a lot says of it as a whole; nothing where it has none, or one that does not hold together. */
+    private static Assay whole(Lot lot) {
+        OilAnalysis read = read(lot);
+        String name = lot.sheet().name();
+        Kind kind = ShelfLots.kind(lot.sheet().kind());
+        return isWhole(read) && ReadAnalysis.unfit(name, kind, false, read.whole()) == null ? read.whole() : Assay.NONE;
     }
 
     /**

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
+import org.stillroom.core.safety.Assay;
 import org.stillroom.core.safety.FarAnalysis;
 import org.stillroom.studio.shelffile.LineProblem;
 import org.stillroom.studio.shelffile.OilAnalysis;
@@ -18,10 +20,12 @@ public final class ReadAnalysis {
      * What was made of it.
      *
      * @param parts of the oil by CAS number or by the name of a sum, 0 to 1, from the least to the most; null when something is wrong with it
+     * @param whole what it says of a whole that is no oil
      * @param confirmed whether it says that it is meant, however far it lies from the tables
      * @param problems everything that is wrong
      */
-    public record Outcome(@Nullable List<Map<String, Double>> parts, boolean confirmed, List<Finding> problems) {
+    public record Outcome(
+            @Nullable List<Map<String, Double>> parts, Assay whole, boolean confirmed, List<Finding> problems) {
         public Outcome {
             problems = List.copyOf(problems);
         }
@@ -50,19 +54,19 @@ public final class ReadAnalysis {
         OilAnalysis read = OilAnalysis.read(text);
         List<Finding> problems = new ArrayList<>(
                 read.problems().stream().map(ReadAnalysis::refusing).toList());
-        if (problems.isEmpty() && !(read.percent() > 0.0)) {
+        if (problems.isEmpty() && read.whole().parts().isEmpty() && !(read.percent() > 0.0)) {
             problems.add(Finding.of(
                     "analysis-empty",
                     Severity.STOP,
                     "",
                     "missing",
                     "The analysis says of nothing how much there is.",
-                    "Write lines such as linalool,31.5."));
+                    "Write lines such as linalool,31.5 of an oil, or thujone,8 mg/L of anything else."));
         }
         if (problems.isEmpty()) {
             problems.addAll(fractions(oil, read));
         }
-        return new Outcome(problems.isEmpty() ? read.ends() : null, read.confirmed(), problems);
+        return new Outcome(problems.isEmpty() ? read.ends() : null, read.whole(), read.confirmed(), problems);
     }
 
     /** Returns why an analysis is plainly not in per cent, as a whole and line by line; nothing where it is, or says that it is meant. */
@@ -81,6 +85,26 @@ public final class ReadAnalysis {
             }
         }
         return fractions;
+    }
+
+    /**
+     * Returns what is wrong with an analysis of a whole for a kind of ingredient; null where nothing is. Of an oil the tables know per cent,
+     * so that an analysis in mg/kg could not be held to them.
+     *
+     * @param weighed whether it is weighed as a solid, so that no litre of it can be meant
+     */
+    public static @Nullable Finding unfit(String name, Kind kind, boolean weighed, Assay whole) {
+        if (kind == Kind.ESSENTIAL_OIL && !whole.parts().isEmpty()) {
+            return unfit(
+                    name, "Of an essential oil per cent are wanted, not mg/kg or mg/L.", "Write such as thujone,25.");
+        }
+        return weighed && whole.parts().stream().anyMatch(Assay.Part::isPerLitre)
+                ? unfit(name, name + " is weighed, so that mg/L says nothing of it.", "Write mg/kg.")
+                : null;
+    }
+
+    private static Finding unfit(String name, String message, String remedy) {
+        return Finding.of("analysis-share", Severity.STOP, name, "cannot be used", message, remedy);
     }
 
     /** Returns what to look at in an analysis that is kept on a shelf: what is wrong with its lines, and what lies far from the tables. */

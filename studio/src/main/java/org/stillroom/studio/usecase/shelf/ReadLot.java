@@ -102,8 +102,16 @@ public final class ReadLot {
         boolean setAside = setAside();
         String analysis = text(LotKeys.ANALYSIS);
         if (analysis != null) {
-            ReadAnalysis.fractions(name, OilAnalysis.read(analysis))
-                    .forEach(finding -> problems.add(new SheetProblem(LotKeys.ANALYSIS, finding)));
+            OilAnalysis read = OilAnalysis.read(analysis);
+            List<Finding> wrong = new ArrayList<>(ReadAnalysis.fractions(name, read));
+            Finding unfit = packing == null
+                    ? ReadAnalysis.unfit(
+                            name, ShelfLots.kind(kind), usualUnit(kind).equals(Stock.GRAMS), read.whole())
+                    : null;
+            if (unfit != null) {
+                wrong.add(unfit);
+            }
+            wrong.forEach(finding -> problems.add(new SheetProblem(LotKeys.ANALYSIS, finding)));
         }
         if (left != null && full != null && !left.unit().equals(full.unit())) {
             problem(

@@ -2,6 +2,7 @@ package org.stillroom.studio.web.safety;
 
 import io.javalin.http.HttpStatus;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -43,6 +44,11 @@ public final class SafetyRoom implements Room {
     /** Who drinks and where, which is remembered for all recipes. */
     private static final List<Part> WHO = SafetyAsked.PARTS.stream()
             .filter(part -> MakersServing.TYPED.contains(part.name()))
+            .toList();
+
+    /** What is known of the very drink, which is not remembered: it holds for no other. */
+    private static final List<Part> OF_DRINK = SafetyAsked.PARTS.stream()
+            .filter(part -> !MakersServing.TYPED.contains(part.name()))
             .toList();
 
     /** What a label before anything is bottled is asked by: the question, and how large it is. */
@@ -140,12 +146,25 @@ public final class SafetyRoom implements Room {
     private void safety(Visit visit, Map<String, String> typed, List<Finding> problems) {
         Stands stands = open(visit);
         WorkedPlan worked = stands.worked();
+        Map<String, String> known = typed(visit, OF_DRINK);
+        List<Finding> all = new ArrayList<>(problems);
+        Safety safety = null;
+        try {
+            SafetyAsked asked = SafetyAsked.of(asTexts(known), Labels.PLAIN, new Objections());
+            safety = worked == null
+                    ? null
+                    : asked.by(MakersServing.of(store.settings())).answer(worked);
+        } catch (WrongInput wrong) {
+            visit.context().status(HttpStatus.UNPROCESSABLE_CONTENT);
+            all.addAll(wrong.findings());
+        }
         SafetyView view = new SafetyView(
                 visit.part("recipe"),
                 stands.title(),
                 fields(WHO, typed),
-                problems,
-                worked == null ? null : Safety.of(worked.plan(), MakersServing.of(store.settings()), worked.grounds()),
+                fields(OF_DRINK, known),
+                all,
+                safety,
                 visit.words());
         visit.page(visit.words().say("safety.title"), COMPOSE)
                 .style("tables.css")

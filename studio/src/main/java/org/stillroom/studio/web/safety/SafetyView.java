@@ -24,11 +24,13 @@ public record SafetyView(
         String recipe,
         String title,
         List<AskedField> fields,
+        List<AskedField> ofDrink,
         List<Finding> problems,
         @Nullable Safety safety,
         Words words) {
     public SafetyView {
         fields = List.copyOf(fields);
+        ofDrink = List.copyOf(ofDrink);
         problems = List.copyOf(problems);
     }
 

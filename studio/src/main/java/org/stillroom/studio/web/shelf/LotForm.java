@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.studio.recipefile.SheetProblem;
 import org.stillroom.studio.shelffile.LotKeys;
@@ -32,6 +34,11 @@ public record LotForm(
         List<FormField> further,
         Map<String, String> typed,
         List<SheetProblem> problems) {
+    private static final Set<String> NEVER_ANALYSED = Stream.of(
+                    Kind.SUGAR, Kind.ACID, Kind.SALT, Kind.GLYCEROL, Kind.WATER, Kind.DAIRY, Kind.EGG)
+            .map(Kind::label)
+            .collect(Collectors.toUnmodifiableSet());
+
     public LotForm {
         fields = List.copyOf(fields);
         further = List.copyOf(further);
@@ -100,6 +107,11 @@ public record LotForm(
     /** Returns whether it is counted and goes round a liqueur, not into it. */
     public boolean isPacking() {
         return Packing.of(kind) != null;
+    }
+
+    /** Returns whether analyses of such a thing are made for what is watched in it. */
+    public boolean mayBeAnalysed() {
+        return !isPacking() && !NEVER_ANALYSED.contains(kind);
     }
 
     /** Returns an amount in the unit in which the kind is usually kept, as an example. */
