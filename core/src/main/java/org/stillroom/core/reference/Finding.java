@@ -47,6 +47,12 @@ public record Finding(
                 : this;
     }
 
+    /** Returns the same with more on how sure it is. */
+    public Finding knowing(String more) {
+        String both = howSure.isEmpty() ? more : howSure + "; " + more;
+        return new Finding(rule, severity, where, jurisdiction, verdict, message, both, remedy, limit, source);
+    }
+
     /** Returns the standing of the source as the answers print it, or "arithmetic" when there is no source. */
     public String status() {
         return source == null ? "arithmetic" : source.standing().label();

@@ -1,5 +1,6 @@
 package org.stillroom.core.reference;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -27,6 +28,15 @@ public final class TableSet {
      * @param source where its figures are from
      */
     public record Edition(String table, String asOf, String signedBy, String source) {
+        /**
+         * Returns the day as of which it is.
+         *
+         * @throws java.time.format.DateTimeParseException when none is said
+         */
+        public LocalDate day() {
+            return LocalDate.parse(asOf);
+        }
+
         /** Returns it in words. */
         public String told() {
             return table + " as of " + asOf + ", signed off by " + signedBy;

@@ -47,7 +47,16 @@ final class EuMaxima {
         return findings.isEmpty() ? List.of(noRow(drink, amount)) : findings;
     }
 
+    /** Returns whether the table that ships has a maximum where the edition in force has none. */
+    private static boolean hadOne(Drink drink, Amount amount) {
+        return Knowledge.SHIPPED.maxima().stream()
+                .anyMatch(row -> row.isMaximum()
+                        && row.substance().equals(amount.watched().euName())
+                        && applies(row.category(), drink));
+    }
+
     private static Finding noRow(Drink drink, Amount amount) {
+        boolean takenOut = hadOne(drink, amount);
         String kind = drink.isAlcoholic() ? "alcoholic drinks of this kind" : "drinks of this kind";
         String found = amount.from().isEmpty()
                 ? "how much there is, is not known"
@@ -55,14 +64,17 @@ final class EuMaxima {
                         + (amount.isKnown() ? "" : ", and more from what is not known");
         return new Finding(
                 "eu-maximum",
-                Severity.NOTE,
+                takenOut ? Severity.CAUTION : Severity.NOTE,
                 amount.where(),
                 Place.EU.label(),
-                "no limit known",
+                takenOut ? "limit taken out" : "no limit known",
                 "No EU maximum of " + amount.watched().name() + " is known for " + kind + "; " + found
                         + ". The figures for other foods do not count here.",
                 Limit.howSure(amount),
-                "Look at the intake guidance; as little as can be is right.",
+                (takenOut
+                                ? "The table that ships has one, the edition in force does not: ask whether it is whole. "
+                                : "")
+                        + "Look at the intake guidance; as little as can be is right.",
                 null,
                 Source.EU_1334_2008);
     }

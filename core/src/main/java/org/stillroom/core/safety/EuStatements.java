@@ -21,23 +21,46 @@ final class EuStatements {
     private static final String BITTER = "quinine";
 
     /** Glycyrrhizic acid from which liquorice is to be named, and is to be warned of, mg/L. Source: Regulation (EU) 1169/2011, Annex III 3. */
-    private static final double LIQUORICE_NAMED = 10.0;
+    private static final Threshold LIQUORICE_NAMED = Threshold.from(10.0);
 
-    private static final double LIQUORICE_WARNED = 300.0;
-    private static final double LIQUORICE_WARNED_WITHOUT_ALCOHOL = 50.0;
-    /** Caffeine above which it is to be said, mg/L. Source: the same, Annex III 4.1. */
-    private static final double CAFFEINE = 150.0;
+    private static final Threshold LIQUORICE_WARNED = Threshold.from(300.0);
+    private static final Threshold LIQUORICE_WARNED_WITHOUT_ALCOHOL = Threshold.from(50.0);
+    /** Caffeine in excess of which it is to be said, mg/L. Source: the same, Annex III 4.1. */
+    private static final Threshold CAFFEINE = new Threshold(150.0, false);
+
+    private static final Threshold ANY = Threshold.from(0.0);
 
     private static final String ASK = "not known: ask";
 
     private EuStatements() {}
+
+    /**
+     * From where on something is to be said.
+     *
+     * @param value mg/L
+     * @param included whether at the figure itself too
+     */
+    private record Threshold(double value, boolean included) {
+        static Threshold from(double value) {
+            return new Threshold(value, true);
+        }
+
+        boolean isReached(double found) {
+            double told = Rounded.toNinth(found);
+            return included ? told >= value : told > value;
+        }
+
+        String told() {
+            return value > 0.0 ? (included ? "from " : "above ") + Range.figures(value) + " mg/L" : "at any amount";
+        }
+    }
 
     static List<Finding> judge(Drink drink, Serving serving) {
         List<Finding> findings = new ArrayList<>();
         if (!serving.places().contains(Place.EU)) {
             return findings;
         }
-        double warned = drink.isAlcoholic() ? LIQUORICE_WARNED : LIQUORICE_WARNED_WITHOUT_ALCOHOL;
+        Threshold warned = drink.isAlcoholic() ? LIQUORICE_WARNED : LIQUORICE_WARNED_WITHOUT_ALCOHOL;
         @Nullable Amount liquorice = drink.amount(LIQUORICE);
         // The warning names liquorice, so that the shorter statement would say it twice.
         if (isFrom(liquorice, warned)) {
@@ -56,7 +79,7 @@ final class EuStatements {
                 CAFFEINE,
                 "High caffeine content. Not recommended for children or pregnant or breast-feeding women ("
                         + perHundred(caffeine) + " mg per 100 mL)");
-        statement(findings, drink.amount(BITTER), 0.0, "flavouring: quinine");
+        statement(findings, drink.amount(BITTER), ANY, "flavouring: quinine");
         bought(drink, findings);
         return findings;
     }
@@ -68,18 +91,18 @@ final class EuStatements {
                 : QuantityWords.figures(amount.perLitre().most() / 10.0);
     }
 
-    private static boolean isFrom(@Nullable Amount amount, double from) {
+    private static boolean isFrom(@Nullable Amount amount, Threshold from) {
         return amount != null
-                && !(amount.isKnown() && Rounded.toNinth(amount.perLitre().most()) < from);
+                && !(amount.isKnown() && !from.isReached(amount.perLitre().most()));
     }
 
-    private static void statement(List<Finding> findings, @Nullable Amount amount, double from, String words) {
+    private static void statement(List<Finding> findings, @Nullable Amount amount, Threshold from, String words) {
         if (amount == null || !isFrom(amount, from)) {
             return;
         }
-        boolean sure = Rounded.toNinth(amount.perLitre().least()) >= from
-                && !amount.from().isEmpty();
-        String since = from > 0.0 ? "from " + Range.figures(from) + " mg/L" : "at any amount";
+        boolean sure =
+                from.isReached(amount.perLitre().least()) && !amount.from().isEmpty();
+        String since = from.told();
         findings.add(new Finding(
                 "eu-statement",
                 Severity.NOTE,

@@ -2,6 +2,7 @@ package org.stillroom.core.safety;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.liquid.Figure;
 import org.stillroom.core.liquid.Liquid;
@@ -15,6 +16,9 @@ import org.stillroom.core.reference.Source;
 
 /** Neat oils and liquids that burn. */
 final class Handling {
+    /** Of fenchone, which is known for it too, no table tells where it comes from. */
+    private static final Set<String> BRING_ON_SEIZURES = Set.of("thujone", "camphor", "pinocamphone", "1,8-cineole");
+
     private Handling() {}
 
     static List<Finding> neatOil(Drink drink, Serving serving) {
@@ -55,6 +59,53 @@ final class Handling {
                 "A doctor or pharmacist knows the rest.",
                 null,
                 Source.HANDLING_CAUTIONS);
+    }
+
+    /** Who is harmed by what is watched in it, beside who is harmed by its alcohol or its oils. */
+    static List<Finding> watched(Drink drink, Serving serving) {
+        List<Finding> findings = new ArrayList<>();
+        boolean saidOfOils = !drink.isAlcoholic() && drink.gramsPerLitre(Substance.OIL) > 0.0;
+        if (!saidOfOils) {
+            tell(
+                    drink,
+                    BRING_ON_SEIZURES,
+                    "who-should-not",
+                    "not with epilepsy",
+                    " can bring on seizures: not for anybody with epilepsy, nor for small children.",
+                    findings);
+        }
+        tell(
+                drink,
+                Set.of("coumarin"),
+                "medicines",
+                "medicines",
+                " burdens the liver: not together with medicines that do so too, nor with a liver that is ill.",
+                findings);
+        return findings;
+    }
+
+    private static void tell(
+            Drink drink, Set<String> substances, String rule, String verdict, String harms, List<Finding> findings) {
+        List<Amount> brought = drink.amounts().stream()
+                .filter(amount -> substances.contains(amount.watched().name()))
+                .toList();
+        if (!brought.isEmpty()) {
+            String names = String.join(
+                    ", ",
+                    brought.stream().map(amount -> amount.watched().name()).toList());
+            findings.add(new Finding(
+                    rule,
+                    Severity.NOTE,
+                    String.join(
+                            "; ", brought.stream().map(Amount::where).distinct().toList()),
+                    "",
+                    verdict,
+                    "What can be in it (" + names + ")" + harms,
+                    "general knowledge, from memory",
+                    "A doctor or pharmacist knows the rest.",
+                    null,
+                    Source.HANDLING_CAUTIONS));
+        }
     }
 
     static List<Finding> concentrate(Drink drink, Serving serving) {

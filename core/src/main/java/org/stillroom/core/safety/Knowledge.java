@@ -16,6 +16,7 @@ import org.stillroom.core.reference.TableSet;
  * @param restricted its Annex IV
  * @param usLists 21 CFR 172 and 182
  * @param usLimits greatest amounts by US food law
+ * @param addedLimits greatest amounts of what is weighed in by itself
  * @param prohibited what US food law forbids
  * @param guidance intake guidance
  * @param blocked oils that are not for drinking
@@ -36,6 +37,7 @@ public record Knowledge(
         List<Restricted> restricted,
         List<UsEntry> usLists,
         List<UsLimit> usLimits,
+        List<AddedLimit> addedLimits,
         List<Prohibited> prohibited,
         List<Guidance> guidance,
         List<Blocked> blocked,
@@ -58,6 +60,7 @@ public record Knowledge(
         restricted = List.copyOf(restricted);
         usLists = List.copyOf(usLists);
         usLimits = List.copyOf(usLimits);
+        addedLimits = List.copyOf(addedLimits);
         prohibited = List.copyOf(prohibited);
         guidance = List.copyOf(guidance);
         blocked = List.copyOf(blocked);
@@ -107,6 +110,27 @@ public record Knowledge(
             String watched, String drinks, double milligramsPerKilogram, String edge, String says, RowStatus status) {
         boolean isFor(Drink drink) {
             return drinks.equals("all") || drinks.equals("alcoholic") == drink.isAlcoholic();
+        }
+    }
+
+    /**
+     * A greatest amount of what is weighed in by itself.
+     *
+     * @param names in the plain form of {@link Words}
+     * @param milligramsPerKilogram of the finished drink
+     * @param says what it is for
+     * @param sweetens whether other law can let it in as a sweetener
+     */
+    public record AddedLimit(
+            Place place,
+            String substance,
+            List<String> names,
+            double milligramsPerKilogram,
+            String says,
+            boolean sweetens,
+            RowStatus status) {
+        public AddedLimit {
+            names = List.copyOf(names);
         }
     }
 

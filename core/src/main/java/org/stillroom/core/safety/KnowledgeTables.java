@@ -35,6 +35,7 @@ final class KnowledgeTables {
                 open("eu_1334_2008_annex4").map(KnowledgeTables::restricted),
                 listsOfTheUs(),
                 open("us_limits").map(KnowledgeTables::usLimit),
+                open("added_limits").map(KnowledgeTables::addedLimit),
                 open("us_prohibited").map(KnowledgeTables::prohibited),
                 open("intake_limits").map(KnowledgeTables::guidance),
                 open("not_for_ingestion").map(KnowledgeTables::blocked),
@@ -154,6 +155,20 @@ final class KnowledgeTables {
                 row.number("max_mg_per_kg"),
                 row.text("edge"),
                 row.text("says"),
+                RowStatus.of(row));
+    }
+
+    static Knowledge.AddedLimit addedLimit(Table.Row row) {
+        if (!(row.number("max_mg_per_kg") >= 0.0)) {
+            throw row.fault("max_mg_per_kg", "lies below zero");
+        }
+        return new Knowledge.AddedLimit(
+                Place.valueOf(row.text("place")),
+                row.text("substance"),
+                Words.names(row.text("names")),
+                row.number("max_mg_per_kg"),
+                row.text("says"),
+                row.text("sweetens").equals("yes"),
                 RowStatus.of(row));
     }
 

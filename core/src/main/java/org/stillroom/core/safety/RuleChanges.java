@@ -1,5 +1,6 @@
 package org.stillroom.core.safety;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,10 +16,48 @@ import org.stillroom.core.reference.TableSet;
  * @param rows that are added, changed, removed or kept against it; what stays as it is, is not among them
  * @param same how many rows stay as they are
  * @param merged the table that would be in force
+ * @param inForce the edition that is, or null where it is what ships
  */
-public record RuleChanges(SignedRules file, List<Change> rows, int same, Table merged) {
+public record RuleChanges(
+        SignedRules file, List<Change> rows, int same, Table merged, TableSet.@Nullable Edition inForce) {
+    /** Law and guidance of longer ago are asked about. Own judgement. */
+    private static final int OLD_DAYS = 366;
+
     public RuleChanges {
         rows = List.copyOf(rows);
+    }
+
+    /** What calls for a look at the day of an edition. */
+    public enum Day {
+        BEFORE_WHAT_IS_IN_FORCE("It is of a day before that of the edition in force."),
+        LONG_AGO("It is of more than a year ago: law may have changed since."),
+        TO_COME("It is of a day to come: what it says is not in force yet.");
+
+        private final String said;
+
+        Day(String said) {
+            this.said = said;
+        }
+
+        public String said() {
+            return said;
+        }
+    }
+
+    /** Returns what is to be asked about the day of the file, seen from a day. */
+    public List<Day> asked(LocalDate today) {
+        LocalDate day = file.edition().day();
+        List<Day> asked = new ArrayList<>();
+        if (inForce != null && day.isBefore(inForce.day())) {
+            asked.add(Day.BEFORE_WHAT_IS_IN_FORCE);
+        }
+        if (day.isBefore(today.minusDays(OLD_DAYS))) {
+            asked.add(Day.LONG_AGO);
+        }
+        if (day.isAfter(today)) {
+            asked.add(Day.TO_COME);
+        }
+        return asked;
     }
 
     /** What becomes of a row. */
@@ -70,6 +109,7 @@ public record RuleChanges(SignedRules file, List<Change> rows, int same, Table m
         Table now = tables.open(of.path());
         Map<String, Table.Row> before = byKey(of, now);
         Map<String, Table.Row> after = byKey(of, file.table());
+        Map<String, Table.Row> shipped = byKey(of, TableSet.SHIPPED.open(of.path()));
         List<Change> changes = new ArrayList<>();
         List<List<String>> merged = new ArrayList<>();
         int same = 0;
@@ -79,7 +119,7 @@ public record RuleChanges(SignedRules file, List<Change> rows, int same, Table m
             if (old != null && old.cells().equals(each.getValue().cells())) {
                 same++;
             } else {
-                changes.add(change(of, now.columns(), old, each.getValue()));
+                changes.add(change(of, now.columns(), old, each.getValue(), shipped.get(each.getKey())));
             }
         }
         for (Map.Entry<String, Table.Row> each : before.entrySet()) {
@@ -93,14 +133,20 @@ public record RuleChanges(SignedRules file, List<Change> rows, int same, Table m
                         Fate.REMOVED, of.about(each.getValue()), 0, Map.of(), of.loosens(each.getValue(), null)));
             }
         }
-        return new RuleChanges(file, changes, same, Table.of(of.label(), now.columns(), merged));
+        TableSet.@Nullable Edition inForce = tables.editions().stream()
+                .filter(edition -> edition.table().equals(of.label()))
+                .findFirst()
+                .orElse(null);
+        return new RuleChanges(file, changes, same, Table.of(of.label(), now.columns(), merged), inForce);
     }
 
     private static boolean isStopLost(RuleTable of, Table.Row before, Table.@Nullable Row after) {
         return of.isStop(before) && of.loosens(before, after);
     }
 
-    private static Change change(RuleTable of, List<String> columns, Table.@Nullable Row old, Table.Row row) {
+    /** A row that comes back is held to the one that ships, so that none returns looser unseen. */
+    private static Change change(
+            RuleTable of, List<String> columns, Table.@Nullable Row old, Table.Row row, Table.@Nullable Row shipped) {
         Map<String, Difference> differences = new LinkedHashMap<>();
         for (String column : columns) {
             String was = old == null ? "" : old.textOrEmpty(column);
@@ -109,8 +155,9 @@ public record RuleChanges(SignedRules file, List<Change> rows, int same, Table m
                 differences.put(column, new Difference(was, is));
             }
         }
+        boolean looser = shipped != null && of.loosens(shipped, row);
         return old == null
-                ? new Change(Fate.ADDED, of.about(row), row.line(), differences, of.loosensWhenAdded())
+                ? new Change(Fate.ADDED, of.about(row), row.line(), differences, looser || of.loosensWhenAdded())
                 : new Change(Fate.CHANGED, of.about(row), row.line(), differences, of.loosens(old, row));
     }
 

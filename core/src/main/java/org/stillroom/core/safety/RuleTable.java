@@ -2,7 +2,9 @@ package org.stillroom.core.safety;
 
 import java.util.Arrays;
 import java.util.HashSet;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.reference.PlainLetters;
 import org.stillroom.core.reference.Table;
@@ -156,6 +158,26 @@ public enum RuleTable {
                     || !same(before, after, "edge");
         }
     },
+    ADDED_LIMITS("added_limits", "safety/", "place;substance") {
+        @Override
+        void check(Table.Row row, Table shipped) {
+            known(row, shipped, "place", "is no place whose law is asked");
+            known(row, shipped, "sweetens", "is neither yes nor no");
+            KnowledgeTables.addedLimit(row);
+        }
+
+        @Override
+        void checkWhole(Table table, Table shipped) {
+            noneMissing(table, shipped);
+        }
+
+        @Override
+        boolean loosens(Table.Row before, Table.@Nullable Row after) {
+            return after == null
+                    || limit(after, "max_mg_per_kg") > limit(before, "max_mg_per_kg")
+                    || !same(before, after, "names", "sweetens");
+        }
+    },
     US_PROHIBITED("us_prohibited", "safety/", "clause") {
         @Override
         void check(Table.Row row, Table shipped) {
@@ -281,6 +303,18 @@ public enum RuleTable {
         }
     };
 
+    /** Tables by the rules that read them. */
+    private static final Map<String, Set<RuleTable>> BY_RULE = Map.of(
+            "eu-maximum", Set.of(EU_MAXIMA),
+            "eu-restricted-plant", Set.of(EU_PLANTS),
+            "intake", Set.of(INTAKE),
+            "not-for-drinking", Set.of(NOT_FOR_DRINKING),
+            "plant", Set.of(POISONOUS),
+            "us-limit", Set.of(US_LIMITS),
+            "added-limit", Set.of(ADDED_LIMITS),
+            "us-prohibited", Set.of(US_PROHIBITED),
+            "us-listed", Set.of(US_OILS, US_SPICES, US_FLAVOURINGS, US_OTHERS));
+
     private final String label;
     private final String folder;
     private final String key;
@@ -387,8 +421,8 @@ public enum RuleTable {
     }
 
     private static void numberOrEmpty(Table.Row row, String column) {
-        if (!row.textOrEmpty(column).isEmpty()) {
-            row.number(column);
+        if (!row.textOrEmpty(column).isEmpty() && !(row.number(column) >= 0.0)) {
+            throw row.fault(column, "lies below zero");
         }
     }
 
@@ -413,6 +447,13 @@ public enum RuleTable {
     /** Returns a limit; where there is none, everything is allowed. */
     private static double limit(Table.Row row, String column) {
         return limitOr(row, column, Double.POSITIVE_INFINITY);
+    }
+
+    /** Returns what the tables are called that a rule reads. */
+    static Set<String> readBy(String rule) {
+        return BY_RULE.getOrDefault(rule, Set.of()).stream()
+                .map(RuleTable::label)
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     private static double limitOr(Table.Row row, String column, double none) {

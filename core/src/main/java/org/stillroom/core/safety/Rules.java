@@ -49,6 +49,11 @@ public final class Rules {
                     OF_DRINKS,
                     "EU: the most of quinine, camphor, glycyrrhizic acid.",
                     EuLaw::useLimits),
+            new Rule(
+                    "added-limit",
+                    OF_DRINKS,
+                    "The most of sweeteners, gums and acids that are weighed in.",
+                    AddedLimits::judge),
             new Rule("eu-statement", OF_DRINKS, "EU: statements on liquorice, caffeine, quinine.", EuStatements::judge),
             new Rule(
                     EnergyFactors.NAME,
@@ -66,6 +71,11 @@ public final class Rules {
                     IntakeGuidance::judge),
             new Rule("not-known", OF_ALL, "What is not known is said.", NotKnown::judge),
             new Rule("concentrate", OF_ALL, "A concentrate is not for drinking as it is.", Handling::concentrate),
+            new Rule(
+                    "who-should-not",
+                    OF_DRINKS,
+                    "Who is harmed by what is watched in it: epilepsy, medicines.",
+                    Handling::watched),
             new Rule("neat-oil", OF_ALL, "Essential oil per serving and per batch.", Handling::neatOil),
             new Rule("growth", OF_DRINKS, "What can grow in it: bottles that burst, botulism.", Growth::judge),
             new Rule(Growth.KEEPING, OF_DRINKS, "Where it keeps, and until when.", Growth::keeping),

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.stillroom.core.plan.Plan;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
+import org.stillroom.core.reference.TableSet;
 
 /**
  * A drink looked at by every rule.
@@ -43,9 +44,23 @@ public record Safety(Drink drink, Serving serving, List<Finding> findings) {
                 findings.addAll(rule.check().of(drink, serving));
             }
         }
-        List<Finding> each = new ArrayList<>(findings.stream().distinct().toList());
+        List<Finding> each = new ArrayList<>(findings.stream()
+                .distinct()
+                .map(finding -> withEdition(finding, drink.knowledge().tables()))
+                .toList());
         each.sort(Comparator.comparing(Finding::severity).reversed());
         return new Safety(drink, serving, each);
+    }
+
+    /** Returns a finding with the editions that its rule reads in place of shipped tables, so that no figure of a file passes for the law's. */
+    private static Finding withEdition(Finding finding, TableSet tables) {
+        List<String> told = tables.editions().stream()
+                .filter(edition -> RuleTable.readBy(finding.rule()).contains(edition.table()))
+                .map(TableSet.Edition::told)
+                .toList();
+        return told.isEmpty()
+                ? finding
+                : finding.knowing("by an edition that was taken in: " + String.join("; ", told));
     }
 
     /** Returns what is said of an essence that holds so much essential oil, g/L: it is no drink, and how it is kept. */
@@ -108,6 +123,11 @@ public record Safety(Drink drink, Serving serving, List<Finding> findings) {
     /** Returns what goes along with a recipe that strangers will drink of: what a plan tells, and who should not drink it, or not in the sun. */
     public static List<Finding> ofPublished(Plan plan, Grounds grounds) {
         return told(plan, grounds, OF_DRINKERS);
+    }
+
+    /** Returns whether a note tells who should not drink it, or what its label has to say. */
+    public static boolean isOfDrinkers(Finding finding) {
+        return OF_DRINKERS.contains(finding.rule());
     }
 
     /** @param notes rules whose notes are told besides */

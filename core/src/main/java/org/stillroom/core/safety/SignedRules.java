@@ -1,5 +1,7 @@
 package org.stillroom.core.safety;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -73,7 +75,7 @@ public record SignedRules(RuleTable of, Edition edition, Table table) {
             @Nullable RuleTable of = of();
             required(SIGNED, "who stands for it");
             required(SOURCE, "where its figures are from");
-            if (!head.getOrDefault(AS_OF, "").matches("\\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\\d|3[01])")) {
+            if (!isDay(head.getOrDefault(AS_OF, ""))) {
                 problem(0, "It does not say as of which day.", "Write it on a line, such as: # As of: 2026-10-31");
             }
             if (of == null || !hasColumnsOf(of)) {
@@ -84,6 +86,15 @@ public record SignedRules(RuleTable of, Edition edition, Table table) {
                 checkWhole(of);
             }
             return problems.isEmpty() ? new Reading(whole(of), problems) : new Reading(null, problems);
+        }
+
+        private static boolean isDay(String text) {
+            try {
+                LocalDate.parse(text);
+                return true;
+            } catch (DateTimeParseException noDay) {
+                return false;
+            }
         }
 
         private void readHead() {

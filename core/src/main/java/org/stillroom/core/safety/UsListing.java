@@ -34,6 +34,8 @@ final class UsListing {
 
     private static final Pattern AT_MOST = Pattern.compile("at most (\\d+(?:\\.\\d+)?) ppm");
 
+    private static final String FROM_MEMORY = " Our copy of that line is from memory.";
+
     private static final String LISTED = "listed";
     private static final String LISTED_FROM_MEMORY = "listed, from memory";
 
@@ -67,7 +69,10 @@ final class UsListing {
         List<Finding> findings = new ArrayList<>();
         if (serving.places().contains(Place.US)) {
             for (Portion portion : drink.portions()) {
-                findings.add(judge(drink, portion));
+                boolean prohibited = drink.knowledge().prohibited().stream().anyMatch(row -> row.isAbout(portion));
+                if (!prohibited) { // what the law forbids is told as that alone
+                    findings.add(judge(drink, portion));
+                }
             }
         }
         return findings;
@@ -136,9 +141,9 @@ final class UsListing {
         if (entry.has("alcoholic_only") && !drink.isAlcoholic()) {
             return finding(
                     portion,
-                    Severity.CAUTION,
+                    Severity.STOP,
                     "not in this drink",
-                    says,
+                    says + (read ? "" : FROM_MEMORY),
                     "Leave it out.",
                     Sources.usLists(entry.status()));
         }
@@ -170,7 +175,7 @@ final class UsListing {
                 portion,
                 Severity.NOTE,
                 read ? LISTED : LISTED_FROM_MEMORY,
-                says + (read ? "" : " Our copy of that line is from memory.") + (isNameAlone(entry) ? NAME_ALONE : ""),
+                says + (read ? "" : FROM_MEMORY) + (isNameAlone(entry) ? NAME_ALONE : ""),
                 read ? "" : "Compare with the text of the clause.",
                 Sources.usLists(entry.status()));
     }

@@ -142,6 +142,7 @@ class NotKnownTest {
                 fewer(all.restricted(), random, 0.7),
                 fewer(all.usLists(), random, 0.7),
                 fewer(all.usLimits(), random, 0.7),
+                fewer(all.addedLimits(), random, 0.7),
                 fewer(all.prohibited(), random, 0.7),
                 fewer(all.guidance(), random, 0.7),
                 fewer(all.blocked(), random, 0.7),
@@ -317,9 +318,10 @@ class NotKnownTest {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 all.tables());
         Safety safety = drink("sage oil").knowing(none).safety();
-        assertThat(safety.findings()).anyMatch(finding -> finding.verdict().equals("no limit known"));
+        assertThat(safety.findings()).anyMatch(finding -> finding.verdict().equals("limit taken out"));
         assertThat(safety.findings()).anyMatch(finding -> finding.verdict().equals("not listed"));
         assertThat(safety.findings())
                 .filteredOn(finding -> finding.jurisdiction().equals("EU"))

@@ -130,6 +130,16 @@ class RulesTest {
         assertThat(tea.verdicts("eu-restricted-plant")).containsExactly("STOP EU not in this drink");
     }
 
+    /** 21 CFR 172.510 lists simaruba bark for alcoholic drinks alone; what is forbidden is not told as listed beside it. */
+    @Test
+    @Tag("published")
+    void whatIsListedForAlcoholicDrinksAloneStopsOthers() {
+        Bench tea = new Bench().grams("simaruba bark", Kind.DRIED_PLANT, 1.0).grams("water", Kind.WATER, 1000.0);
+        assertThat(tea.verdicts("us-listed")).containsExactly("STOP US not in this drink");
+        assertThat(with("tonka bean", Kind.DRIED_PLANT, 1.0).findings("us-listed"))
+                .noneMatch(finding -> finding.where().contains("tonka"));
+    }
+
     /** Annex IV part A names the tetraploid form; 21 CFR 189.110 every calamus. */
     @ParameterizedTest
     @Tag("published")

@@ -2,6 +2,7 @@ package org.stillroom.core.safety;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -106,6 +107,69 @@ class SignedRulesTest {
         assertThat(sage.verdicts("eu-maximum")).anyMatch(verdict -> verdict.startsWith("STOP EU"));
         assertThat(sage.knowing(knowing(RuleTable.EU_MAXIMA, rows)).verdicts("eu-maximum"))
                 .noneMatch(verdict -> verdict.startsWith("STOP EU"));
+    }
+
+    /** B35, thujone, taken out by one file and brought back ten times higher by the next: the table that ships is looser than neither. */
+    @Test
+    void aRowThatComesBackLooserThanItShipsIsLoud() {
+        List<String> without = rows(RuleTable.EU_MAXIMA);
+        without.removeIf(row -> row.startsWith("B35,"));
+        TableSet taken = read(file(RuleTable.EU_MAXIMA, without)).takenInto(TableSet.SHIPPED);
+        List<String> back = rows(RuleTable.EU_MAXIMA);
+        back.replaceAll(row -> row.startsWith("B35,") ? row.replace(",35,", ",350,") : row);
+        RuleChanges changes = RuleChanges.between(read(file(RuleTable.EU_MAXIMA, back)), taken);
+        assertThat(changes.loud()).singleElement().satisfies(row -> {
+            assertThat(row.fate()).isEqualTo(RuleChanges.Fate.ADDED);
+            assertThat(row.differences()).containsValue(new RuleChanges.Difference("", "350"));
+        });
+    }
+
+    @Test
+    void aLimitBelowZeroIsRefused() {
+        List<String> rows = rows(RuleTable.EU_MAXIMA);
+        rows.replaceAll(row -> row.startsWith("B35,") ? row.replace(",35,", ",-5,") : row);
+        assertThat(SignedRules.read(file(RuleTable.EU_MAXIMA, rows)).problems())
+                .extracting(Finding::message)
+                .singleElement()
+                .asString()
+                .contains("lies below zero");
+    }
+
+    /** A figure of a file is told as the file's, not as the law's; a maximum that it leaves out is asked about. */
+    @Test
+    void findingsNameTheEditionTheyRestOn() {
+        Bench absinthe = new Bench()
+                .grams("wormwood oil", Kind.ESSENTIAL_OIL, 0.001)
+                .strong("spirit", Kind.SPIRIT, 40.0, 1000.0);
+        List<String> raised = rows(RuleTable.EU_MAXIMA);
+        raised.replaceAll(row -> row.startsWith("B35,") ? row.replace(",35,", ",900,") : row);
+        assertThat(absinthe.knowing(knowing(RuleTable.EU_MAXIMA, raised)).findings("eu-maximum"))
+                .filteredOn(finding -> String.valueOf(finding.limit()).contains("900"))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.howSure())
+                        .contains("by an edition that was taken in: eu_1334_2008_annex3 as of 2026-10-31"));
+        List<String> without = rows(RuleTable.EU_MAXIMA);
+        without.removeIf(row -> row.contains("thujone"));
+        assertThat(absinthe.knowing(knowing(RuleTable.EU_MAXIMA, without)).verdicts("eu-maximum"))
+                .contains("CAUTION EU limit taken out");
+    }
+
+    @Test
+    void theDayOfAFileIsAskedAbout() {
+        LocalDate today = LocalDate.parse("2026-11-28");
+        assertThat(dated("2026-10-31", TableSet.SHIPPED).asked(today)).isEmpty();
+        assertThat(dated("1999-01-01", TableSet.SHIPPED).asked(today)).containsExactly(RuleChanges.Day.LONG_AGO);
+        assertThat(dated("2099-01-01", TableSet.SHIPPED).asked(today)).containsExactly(RuleChanges.Day.TO_COME);
+        TableSet taken = dated("2026-10-31", TableSet.SHIPPED).file().takenInto(TableSet.SHIPPED);
+        assertThat(dated("2026-10-30", taken).asked(today)).containsExactly(RuleChanges.Day.BEFORE_WHAT_IS_IN_FORCE);
+        assertThat(SignedRules.read(file(RuleTable.DUTY, rows(RuleTable.DUTY)).replace("2026-10-31", "2026-02-30"))
+                        .problems())
+                .isNotEmpty();
+    }
+
+    private static RuleChanges dated(String day, TableSet tables) {
+        return RuleChanges.between(
+                read(file(RuleTable.DUTY, rows(RuleTable.DUTY)).replace("2026-10-31", day)), tables);
     }
 
     /** A lawful name is the same in any letters; a bound that is lowered is loud, counts, and is dated. */

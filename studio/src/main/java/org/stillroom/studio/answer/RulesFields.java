@@ -1,5 +1,7 @@
 package org.stillroom.studio.answer;
 
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import org.stillroom.core.reference.TableSet;
@@ -35,6 +37,11 @@ public final class RulesFields {
     public static Fields changes(RuleChanges changes) {
         return new Fields()
                 .put("edition", edition(changes.file().edition()))
+                .putTexts(
+                        "asked",
+                        changes.asked(LocalDate.now(ZoneId.systemDefault())).stream()
+                                .map(RuleChanges.Day::said)
+                                .toList())
                 .put("rows", changes.rows().stream().map(RulesFields::change).toList())
                 .putCount("same", changes.same())
                 .putCount("loud", changes.loud().size());

@@ -1,6 +1,8 @@
 package org.stillroom.studio.cli;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
@@ -98,11 +100,13 @@ final class RulesCommand extends Subcommand {
             TableSet.Edition edition = changes.file().edition();
             page.heading(edition.told());
             page.paragraph("From: " + edition.source() + ".");
+            changes.asked(LocalDate.now(ZoneId.systemDefault()))
+                    .forEach(day -> page.paragraph("LOOK AT ITS DAY: " + day.said()));
             Table table = new Table().text("").text("").text("").text("was").text("is");
             for (RuleChanges.Change row : changes.rows()) {
                 List<Map.Entry<String, RuleChanges.Difference>> cells =
                         List.copyOf(row.differences().entrySet());
-                boolean whole = row.fate() != RuleChanges.Fate.CHANGED || cells.isEmpty();
+                boolean whole = cells.isEmpty();
                 table.row(
                         row.fate().label(),
                         row.about(),

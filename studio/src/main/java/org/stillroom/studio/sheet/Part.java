@@ -11,6 +11,7 @@ import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.safety.Rules;
+import org.stillroom.core.safety.Safety;
 import org.stillroom.studio.usecase.Minding;
 import org.stillroom.studio.usecase.WorkedPlan;
 
@@ -145,10 +146,13 @@ record Part(WorkedPlan worked, Plan.@Nullable StagePlan stage, int number, int o
     private void cautions(Markup page, Footnotes footnotes) {
         List<Finding> cautions = of(Severity.CAUTION);
         List<Caution> usual = Caution.of(worked.plan());
-        List<Finding> known = worked.findings().stream()
+        List<Finding> known = new ArrayList<>(worked.findings().stream()
                 .filter(note -> note.severity() == Severity.NOTE
                         && (SAID_ON_SHEETS.contains(note.rule()) || Rules.isOfAllergens(note)))
-                .toList();
+                .toList());
+        if (stage == null) {
+            known.addAll(ofDrinkers());
+        }
         if (cautions.isEmpty() && usual.isEmpty() && known.isEmpty()) {
             return;
         }
@@ -163,6 +167,13 @@ record Part(WorkedPlan worked, Plan.@Nullable StagePlan stage, int number, int o
         }
         new Remarks(known, footnotes, names).write(page, "li");
         page.close();
+    }
+
+    /** Returns who should not drink it, and what its label has to say. */
+    private List<Finding> ofDrinkers() {
+        return Safety.ofPublished(worked.plan(), worked.grounds()).stream()
+                .filter(note -> note.severity() == Severity.NOTE && Safety.isOfDrinkers(note))
+                .toList();
     }
 
     private List<Finding> of(Severity severity) {

@@ -23,6 +23,7 @@ import org.stillroom.core.reference.Source;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.core.safety.Grounds;
 import org.stillroom.core.safety.OilLimits;
+import org.stillroom.core.safety.Rules;
 
 /** Tells what a drop weighs: by the maker's own weighings, else by the official dropper; and restates a dose by it. */
 public final class WeighDrops {
@@ -217,7 +218,10 @@ public final class WeighDrops {
         List<Finding> findings = new ArrayList<>();
         DropLiquid liquid = asked.liquid();
         if (asked.oil() != null) {
-            OilLimits.told(List.of(asked.oil()), asked.grounds()).forEach(each -> findings.add(each.withoutStop()));
+            // What a law or the house stops asks for care here, where nothing is poured; what nobody is to drink of
+            // stops.
+            OilLimits.told(List.of(asked.oil()), asked.grounds())
+                    .forEach(each -> findings.add(Rules.isNotForDrinking(each) ? each : each.withoutStop()));
         }
         if (asked.weighings() != null) {
             findings.addAll(ofWeighings(asked.weighings()));

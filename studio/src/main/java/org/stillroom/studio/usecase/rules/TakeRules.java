@@ -1,5 +1,7 @@
 package org.stillroom.studio.usecase.rules;
 
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.reference.Finding;
@@ -18,8 +20,9 @@ public final class TakeRules {
      * @param changes row by row, or null where the file is not understood
      * @param problems everything that is wrong with it, by line; while one stands it cannot be taken
      * @param version of the tables that it would change
+     * @param today on which it is looked at
      */
-    public record Preview(@Nullable RuleChanges changes, List<Finding> problems, int version) {
+    public record Preview(@Nullable RuleChanges changes, List<Finding> problems, int version, LocalDate today) {
         public Preview {
             problems = List.copyOf(problems);
         }
@@ -36,7 +39,8 @@ public final class TakeRules {
                         : RuleChanges.between(
                                 rules, RulesInForce.of(book).knowledge().tables()),
                 read.problems(),
-                version);
+                version,
+                LocalDate.now(ZoneId.systemDefault()));
     }
 
     /**
