@@ -11,6 +11,7 @@ public final class NotesThatMatter {
             "not free of alcohol",
             "not shown to be within",
             "no limit known",
+            "analysed",
             "not listed",
             "part not said",
             "listed for other drinks",

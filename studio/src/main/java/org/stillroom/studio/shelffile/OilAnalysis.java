@@ -437,7 +437,11 @@ public record OilAnalysis(
                     NOT_KNOWN,
                     "not known",
                     written + " is no constituent of the table.",
-                    "Write its CAS number or another of its names; else it is kept and nothing is reckoned with it.");
+                    Assay.isWatched(written)
+                            ? "Of an oil write its parts, such as alpha-thujone; of anything else how much was found in the"
+                                    + " whole, such as 8 mg/kg."
+                            : "Write its CAS number or another of its names; else it is kept and nothing is reckoned with"
+                                    + " it.");
         }
 
         private @Nullable Span percent(int line, String written, String share) {

@@ -261,11 +261,39 @@ class SafetyCommandTest {
     }
 
     @Test
-    void anAnalysisOfWhatIsNoOilOfTheRecipeIsRefused() throws IOException {
+    void anAnalysisOfWhatStandsInNoLineIsRefused() throws IOException {
         String certificate = file("lot.csv", "pulegone,1");
         Desk.Run run = Desk.type("safety " + recipe("sage oil", "0.02 g/L") + " --analysis mint=" + certificate);
         assertThat(run.exit()).isEqualTo(2);
-        assertThat(run.err()).contains("\"mint\" is no oil of this recipe", "sage oil");
+        assertThat(run.err()).contains("\"mint\" stands in no line of this recipe", "sage oil");
+    }
+
+    /** 700 g of a distillate of 40 % vol with 35 mg/L, which weighs 0.948 kg/L: 36.9 mg/kg, above the 35 of Annex III. */
+    @Test
+    void anAnalysisOfADistillateAndOneOfTheDrinkAreCounted() throws IOException {
+        Path recipe = folder.resolve("absinthe.yaml");
+        Files.writeString(recipe, """
+                stillroom: 1
+                title: Wormwood by analysis
+                ingredients:
+                  - {name: wormwood distillate, kind: distillate, strength: 40 %}
+                lines:
+                  - {use: wormwood distillate, amount: 1 kg}
+                """);
+        String certificate = file("lot.csv", "thujone;35 mg/L\n");
+        Desk.Run lot = Desk.type("safety " + recipe + " --place EU --analysis wormwood~distillate=" + certificate);
+        assertThat(lot.exit()).isEqualTo(1);
+        assertThat(lot.out()).contains("Thujone: 36.9 mg/kg", "by the lot's own analysis");
+        Desk.Run drink = Desk.type("safety " + recipe + " --place EU --analysed thujone~8~mg/kg");
+        assertThat(drink.exit()).isZero();
+        assertThat(drink.out()).contains("the analysis of the drink says 8.00 mg/kg", "have it done again");
+        assertThat(Desk.type("label " + recipe + " --place EU --analysed thujone~8~mg/kg")
+                        .exit())
+                .isZero();
+        String percent = file("percent.csv", "alpha-thujone;0.5\n");
+        Desk.Run refused = Desk.type("safety " + recipe + " --analysis wormwood~distillate=" + percent);
+        assertThat(refused.exit()).isEqualTo(2);
+        assertThat(refused.err()).contains("is no oil whose amount is known", "thujone,8 mg/kg");
     }
 
     /** No table tells anything of it: that is no good news, and the first line must not read as such. */
