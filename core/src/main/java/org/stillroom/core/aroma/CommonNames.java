@@ -13,4 +13,9 @@ public final class CommonNames {
     public static List<String> readings(String text) {
         return BotanicalNames.readings(GermanNames.english(text));
     }
+
+    /** Returns whether a text holds a botanical name. */
+    public static boolean isBotanical(String text) {
+        return !BotanicalNames.readings(text).equals(List.of(text));
+    }
 }

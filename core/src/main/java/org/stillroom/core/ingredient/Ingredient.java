@@ -78,7 +78,7 @@ public record Ingredient(
 
     /** Returns every word by which what is in it may be recognised: its name, and the plant that is named. */
     public String words() {
-        return plant == null ? name : name + ", " + plant;
+        return plant == null ? name : name + "; " + plant;
     }
 
     /** Returns the same ingredient at another strength; a density measured at the old one is dropped. */

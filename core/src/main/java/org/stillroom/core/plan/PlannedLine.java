@@ -26,11 +26,11 @@ public record PlannedLine(Line line, Resolved ingredient, double grams) {
         StringBuilder words = new StringBuilder(name());
         String plant = ingredient.ingredient().plant();
         if (plant != null) {
-            words.append(", ").append(plant);
+            words.append("; ").append(plant);
         }
         Typed<Aroma> aroma = ingredient.ingredient().aroma();
         if (aroma != null) {
-            aroma.value().parts().forEach(part -> words.append(", ").append(part.name()));
+            aroma.value().parts().forEach(part -> words.append("; ").append(part.name()));
         }
         return words.toString();
     }

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
-import org.stillroom.core.aroma.CommonNames;
+import java.util.stream.Stream;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.ingredient.OilPart;
 import org.stillroom.core.plan.PlannedLine;
@@ -86,7 +86,7 @@ final class NamedCautions {
 
     /** A honey is such by its kind, whatever it is called. */
     private static String said(Kind kind) {
-        return kind == Kind.HONEY ? ", " + kind.label() : "";
+        return kind == Kind.HONEY ? "; " + kind.label() : "";
     }
 
     /**
@@ -109,7 +109,7 @@ final class NamedCautions {
                 .forEach(row -> families.computeIfAbsent(row.rule(), any -> new ArrayList<>())
                         .add(row));
         List<Knowledge.NamedCaution> named = families.values().stream()
-                .flatMap(rows -> Words.named(text, rows, Knowledge.NamedCaution::names).stream())
+                .flatMap(rows -> named(text, rows, drink))
                 .toList();
         List<Knowledge.NamedCaution> left = new ArrayList<>();
         Set<String> settledHere = new HashSet<>();
@@ -131,11 +131,19 @@ final class NamedCautions {
         return new Named(left, settledHere);
     }
 
+    /** What only a name turned round says stands in no other's place: it may ask, and settles nothing. */
+    private static Stream<Knowledge.NamedCaution> named(String text, List<Knowledge.NamedCaution> rows, Drink drink) {
+        List<Knowledge.NamedCaution> asWritten =
+                Words.named(Words.readings(text), rows, Knowledge.NamedCaution::names);
+        return Words.named(text, rows, Knowledge.NamedCaution::names).stream()
+                .filter(row -> asWritten.contains(row) || !isInPlace(row, drink));
+    }
+
     /** Returns the names of a row that a text still says when those of the rows in its place are taken out: of two fruits one may be settled. */
     private static Set<String> asked(String text, Knowledge.NamedCaution row, List<Knowledge.NamedCaution> inPlace) {
         Set<String> asked = new HashSet<>();
-        for (String reading : CommonNames.readings(text)) {
-            String rest = Words.read(Words.plain(reading), inPlace, Knowledge.NamedCaution::names)
+        for (String reading : Words.readingsTurned(text)) {
+            String rest = Words.read(reading, inPlace, Knowledge.NamedCaution::names)
                     .rest();
             row.names().stream().filter(name -> Words.holds(rest, name)).forEach(asked::add);
         }

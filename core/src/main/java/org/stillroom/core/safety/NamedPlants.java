@@ -29,15 +29,30 @@ record NamedPlants(List<Plant> plants, List<String> unread) {
         Set<Plant> plants = new LinkedHashSet<>();
         Set<String> unread = new LinkedHashSet<>();
         for (String reading : CommonNames.readings(name)) {
-            Words.Named<Plant> named = Words.read(Words.plain(reading), known, Plant::names);
-            List<String> rest = unread(named.rest());
-            boolean ofKernels = rest.stream().map(NameWords::single).anyMatch(KERNELS::contains);
-            named.things().stream()
-                    .filter(plant -> !ofKernels || !plant.holds().isEmpty())
-                    .forEach(plants::add);
-            unread.addAll(rest);
+            NamedPlants named = ofReading(Words.plain(reading), known);
+            plants.addAll(named.plants);
+            unread.addAll(named.unread);
+        }
+        for (String turned : TurnedNames.in(name)) {
+            for (String reading : CommonNames.readings(turned)) {
+                String plain = Words.plain(reading);
+                NamedPlants named = ofReading(plain, known);
+                plants.addAll(named.plants);
+                unread.removeIf(word -> Words.holds(plain, " " + word) && !named.unread.contains(word));
+            }
         }
         return new NamedPlants(List.copyOf(plants), List.copyOf(unread));
+    }
+
+    private static NamedPlants ofReading(String plain, List<Plant> known) {
+        Words.Named<Plant> named = Words.read(plain, known, Plant::names);
+        List<String> rest = unread(named.rest());
+        boolean ofKernels = rest.stream().map(NameWords::single).anyMatch(KERNELS::contains);
+        return new NamedPlants(
+                named.things().stream()
+                        .filter(plant -> !ofKernels || !plant.holds().isEmpty())
+                        .toList(),
+                rest);
     }
 
     /** A part right before a plant can belong to its name: wood sage is no wood of sage. */

@@ -14,7 +14,7 @@ final class Presence {
         return drink.lines().stream()
                 .filter(line -> line.ingredient().ingredient().from() == null)
                 .anyMatch(line ->
-                        Words.any(line.words() + ", " + line.ingredient().kind().label(), names)
+                        Words.any(line.words() + "; " + line.ingredient().kind().label(), names)
                                 || isOpen(drink, line));
     }
 

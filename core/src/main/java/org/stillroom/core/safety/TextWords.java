@@ -140,6 +140,16 @@ final class TextWords {
         return true;
     }
 
+    /** Returns whether a word by itself denies what stands behind it, or is the "free" that denies what stands before. */
+    static boolean isDenial(String word) {
+        return of(word).words.stream()
+                .map(Word::text)
+                .anyMatch(text -> DENYING_THINGS.contains(text)
+                        || DENYING_DEEDS.contains(text)
+                        || text.equals("free")
+                        || text.equals("frei"));
+    }
+
     private boolean isDenied(int at) {
         for (int i = Math.max(0, at - DEED_DENIED_WITHIN); i < at; i++) {
             Word word = words.get(i);

@@ -20,6 +20,9 @@ final class Words {
     private static final Pattern HYPHEN = Pattern.compile("(?<=\\p{L})[-\u2010\u2011](?=\\p{L})");
     private static final String TAKEN = " |";
 
+    /** Words of fewer letters are not joined with others: "p.a." is no "pa". */
+    private static final int SHORTEST_JOINED = 3;
+
     private Words() {}
 
     /** Returns a text in small letters with one blank before each word. */
@@ -32,7 +35,7 @@ final class Words {
     /** Returns a text and behind it the same with words joined where a hyphen stands: "fox-glove" is foxglove, "star-anise" star anise. */
     static String withAndWithoutHyphens(String text) {
         String joined = HYPHEN.matcher(text).replaceAll("");
-        return joined.equals(text) ? text : text + ", " + joined;
+        return joined.equals(text) ? text : text + "; " + joined;
     }
 
     /** Returns the cells of a list that has semicolons between. */
@@ -47,8 +50,9 @@ final class Words {
 
     /** Returns whether a plain name stands in a plain text as whole words, or as more than one of it. */
     static boolean holds(String text, String name) {
-        String stem = name.endsWith("y") ? name.substring(0, name.length() - 1) : name;
-        if (!text.contains(stem)) {
+        int second = name.indexOf(' ', 1);
+        String start = second > 0 ? name.substring(0, second) : name.substring(0, name.length() - 1);
+        if (!text.contains(start)) {
             return false;
         }
         String whole = text + " ";
@@ -63,9 +67,19 @@ final class Words {
         return List.copyOf(readings);
     }
 
-    /** Returns whether one of the plain names stands in a text as it was written, or by its botanical name. */
+    /**
+     * Returns the {@link #readings} of a text and of the names that stand turned round in it. These add what a text may name; they clear
+     * nothing that another reading says.
+     */
+    static List<String> readingsTurned(String text) {
+        Set<String> all = new LinkedHashSet<>(readings(text));
+        TurnedNames.in(text).forEach(turned -> all.addAll(readings(turned)));
+        return List.copyOf(all);
+    }
+
+    /** Returns whether one of the plain names stands in a text as it was written, turned round, or by its botanical name. */
     static boolean any(String text, List<String> names) {
-        return readings(text).stream().anyMatch(plain -> names.stream().anyMatch(name -> holds(plain, name)));
+        return readingsTurned(text).stream().anyMatch(plain -> names.stream().anyMatch(name -> holds(plain, name)));
     }
 
     private record Hit<T>(String name, T thing) {}
@@ -80,8 +94,13 @@ final class Words {
 
     /** Returns the things that the text names, each once; a word that belongs to a longer name counts for that name alone. */
     static <T> List<T> named(String text, List<T> things, Function<T, List<String>> names) {
+        return named(readingsTurned(text), things, names);
+    }
+
+    /** Returns the same of readings of a text. */
+    static <T> List<T> named(List<String> readings, List<T> things, Function<T, List<String>> names) {
         Set<T> found = new LinkedHashSet<>();
-        for (String reading : readings(text)) {
+        for (String reading : readings) {
             found.addAll(read(reading, things, names).things());
         }
         return List.copyOf(found);
@@ -124,8 +143,18 @@ final class Words {
         return rest.stripTrailing();
     }
 
-    /** Returns a name and its forms for more than one. */
+    /** Returns a name and its forms for more than one, one of two words also joined: sweetflag. */
     private static List<String> forms(String name) {
+        List<String> forms = new ArrayList<>(manyOf(name));
+        int second = name.indexOf(' ', 1);
+        boolean ofTwo = second > 0 && second == name.lastIndexOf(' ');
+        if (ofTwo && second > SHORTEST_JOINED && name.length() - second > SHORTEST_JOINED) {
+            forms.addAll(manyOf(name.substring(0, second) + name.substring(second + 1)));
+        }
+        return forms;
+    }
+
+    private static List<String> manyOf(String name) {
         List<String> forms = new ArrayList<>(List.of(name, name + "s", name + "es"));
         if (name.endsWith("y")) {
             forms.add(name.substring(0, name.length() - 1) + "ies");

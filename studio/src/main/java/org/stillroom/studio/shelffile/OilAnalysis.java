@@ -38,6 +38,9 @@ public record OilAnalysis(
     /** Rule of what is wrong where the table has no such constituent; the rest of the analysis holds all the same. */
     public static final String NOT_KNOWN = "constituent-not-known";
 
+    /** Verdict on what is a sum of constituents, of which none of an oil's parts is told. */
+    public static final String OF_WHOLE_ALONE = "known of a whole alone";
+
     /** Rounding of the parts may put their sum off by so much, %. */
     private static final double OFF = 0.5;
 
@@ -432,12 +435,13 @@ public record OilAnalysis(
         }
 
         private void unknown(int line, String written) {
+            boolean ofWhole = Assay.isWatched(written);
             tell(
                     line,
                     NOT_KNOWN,
-                    "not known",
+                    ofWhole ? OF_WHOLE_ALONE : "not known",
                     written + " is no constituent of the table.",
-                    Assay.isWatched(written)
+                    ofWhole
                             ? "Of an oil write its parts, such as alpha-thujone; of anything else how much was found in the"
                                     + " whole, such as 8 mg/kg."
                             : "Write its CAS number or another of its names; else it is kept and nothing is reckoned with"

@@ -34,7 +34,8 @@ public final class ReadAnalysis {
     /** On a shelf what no table knows is kept with the rest; here it is refused, so that a slip does not pass for a constituent. */
     private static Finding refusing(LineProblem problem) {
         Finding finding = problem.finding();
-        return finding.rule().equals(OilAnalysis.NOT_KNOWN) && finding.remedy().contains("nothing is reckoned")
+        return finding.rule().equals(OilAnalysis.NOT_KNOWN)
+                        && !finding.verdict().equals(OilAnalysis.OF_WHOLE_ALONE)
                 ? Finding.of(
                         finding.rule(),
                         finding.severity(),
