@@ -40,15 +40,19 @@ final class Portions {
 
     private final Knowledge knowledge;
     private final LotAnalyses analyses;
+    private final Drawn drawn;
     private final List<Portion> portions = new ArrayList<>();
     private final List<Found> found = new ArrayList<>();
 
     /** What analyses tell of the line that is taken apart. */
     private Set<Watched> settled = Set.of();
 
+    private Drawn.@Nullable Bottle bottle;
+
     private Portions(Grounds grounds) {
         this.knowledge = grounds.knowledge();
         this.analyses = grounds.analyses();
+        this.drawn = grounds.drawn();
     }
 
     static Portions of(Plan plan, Grounds grounds) {
@@ -79,13 +83,22 @@ final class Portions {
                 Plan.@Nullable StagePlan stage = stage(plan, line);
                 Range grams = part.times(line.grams());
                 if (stage == null) {
-                    portion(line, where, grams, settled);
+                    bottles(line, where, grams, settled);
                 } else {
                     Set<Watched> both = take(line.ingredient(), where, grams, Assay.NONE, settled);
                     add(stage.plan(), part.times(share(stage, line.grams())), where, both);
                 }
             }
         }
+    }
+
+    private void bottles(PlannedLine line, String where, Range grams, Set<Watched> settled) {
+        List<PlannedLine> each = drawn.of(line);
+        for (int i = 0; i < each.size(); i++) {
+            bottle = Drawn.Bottle.of(where, i, each.size());
+            portion(each.get(i), where, grams, settled);
+        }
+        bottle = null;
     }
 
     private static Plan.@Nullable StagePlan stage(Plan plan, PlannedLine line) {
@@ -135,7 +148,7 @@ final class Portions {
         if (brought.isEmpty()) {
             return before;
         }
-        found.add(new Found(where, brought));
+        found.add(new Found(where, bottle, brought));
         Set<Watched> settled = new LinkedHashSet<>(before);
         settled.addAll(brought.keySet());
         return settled;
@@ -261,6 +274,7 @@ final class Portions {
                         List.of(),
                         pure.watched(),
                         Map.of(),
+                        bottle,
                         settled));
             } else if (constituent != null) {
                 stated.merge(constituent.cas(), each.part(), Double::sum);
@@ -282,6 +296,7 @@ final class Portions {
                         of.unread(),
                         null,
                         Map.of(),
+                        bottle,
                         settled));
             }
         }
@@ -350,6 +365,7 @@ final class Portions {
                 plants.unread(),
                 substance,
                 stated,
+                bottle,
                 settled));
     }
 
