@@ -137,6 +137,35 @@ public record Ingredient(
                 plants, much, from, note);
     }
 
+    /** Returns the same ingredient with these words for what stood in it and what else there is to know. */
+    public Ingredient described(@Nullable String plants, @Nullable String otherNote) {
+        return new Ingredient(
+                name, kind, strength, tolerance, sugar, acidity, density, drop, price, atHand, pack, contains, aroma,
+                plants, ratio, from, otherNote);
+    }
+
+    /** Returns the same ingredient with what it leaves out as another says it; how much stood in it is of what is said to have stood in it. */
+    public Ingredient completedBy(Ingredient other) {
+        return new Ingredient(
+                name,
+                kind,
+                strength == null ? other.strength : strength,
+                tolerance,
+                sugar == null ? other.sugar : sugar,
+                acidity == null ? other.acidity : acidity,
+                density == null ? other.density : density,
+                drop == null ? other.drop : drop,
+                price,
+                atHand,
+                pack,
+                contains.isEmpty() ? other.contains : contains,
+                aroma == null ? other.aroma : aroma,
+                plant == null ? other.plant : plant,
+                ratio == null && plant == null ? other.ratio : ratio,
+                from,
+                note);
+    }
+
     /** Returns the same ingredient under another name. */
     public Ingredient called(String other) {
         return new Ingredient(

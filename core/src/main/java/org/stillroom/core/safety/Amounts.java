@@ -2,6 +2,7 @@ package org.stillroom.core.safety;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -18,9 +19,11 @@ import org.stillroom.core.aroma.Materials;
  * not known.
  */
 final class Amounts {
+    private final Grounds grounds;
     private final Knowledge knowledge;
     private final LotAnalyses analyses;
     private final Watched watched;
+    private final Map<String, Map<Drawn.Bottle, Amounts>> bottles = new LinkedHashMap<>();
     private final Set<String> notKnownFrom = new LinkedHashSet<>();
     private final Set<String> from = new LinkedHashSet<>();
     private final Set<String> basis = new LinkedHashSet<>();
@@ -28,6 +31,7 @@ final class Amounts {
     private RowStatus status = RowStatus.READ;
 
     private Amounts(Grounds grounds, Watched watched) {
+        this.grounds = grounds;
         this.knowledge = grounds.knowledge();
         this.analyses = grounds.analyses();
         this.watched = watched;
@@ -36,10 +40,11 @@ final class Amounts {
     /** Returns how much there is of it, or null where nothing brings any or is expected to. */
     static @Nullable Amount of(Watched watched, Portions portions, double kilograms, double litres, Grounds grounds) {
         Amounts sum = new Amounts(grounds, watched);
-        portions.found().forEach(sum::add);
+        portions.found().forEach(found -> sum.of(found.bottle()).add(found));
         portions.list().stream()
                 .filter(portion -> !portion.settled().contains(watched))
-                .forEach(sum::add);
+                .forEach(portion -> sum.of(portion.bottle()).add(portion));
+        sum.bottles.values().forEach(sum::addOneOf);
         if (sum.from.isEmpty() && sum.notKnownFrom.isEmpty()) {
             return null;
         }
@@ -51,6 +56,29 @@ final class Amounts {
                 List.copyOf(sum.from),
                 sum.status,
                 List.copyOf(sum.basis));
+    }
+
+    private Amounts of(Drawn.@Nullable Bottle bottle) {
+        return bottle == null
+                ? this
+                : bottles.computeIfAbsent(bottle.line(), line -> new LinkedHashMap<>())
+                        .computeIfAbsent(bottle, each -> new Amounts(grounds, watched));
+    }
+
+    /** Takes the greater of what the bottles of a line bring, and the least; one that is not among them brings nothing. */
+    private void addOneOf(Map<Drawn.Bottle, Amounts> each) {
+        Range any = each.values().stream()
+                .map(bottle -> bottle.grams)
+                .reduce(FarAnalysis::hull)
+                .orElseThrow();
+        boolean all = each.keySet().stream().allMatch(bottle -> bottle.of() == each.size());
+        grams = grams.plus(all ? any : FarAnalysis.hull(any, Range.NOTHING));
+        for (Amounts bottle : each.values()) {
+            notKnownFrom.addAll(bottle.notKnownFrom);
+            from.addAll(bottle.from);
+            basis.addAll(bottle.basis);
+            status = status.and(bottle.status);
+        }
     }
 
     private void add(Found found) {

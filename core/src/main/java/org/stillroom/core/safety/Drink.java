@@ -28,6 +28,7 @@ public final class Drink {
     /** From this much essential oil on it is an essence, g/L; strong aniseed drinks hold 2. Own judgement. */
     private static final double CONCENTRATE = 5.0;
 
+    private final Plan planned;
     private final Plan plan;
     private final Grounds grounds;
     private final Figures figures;
@@ -36,7 +37,8 @@ public final class Drink {
     private final List<Amount> asMixed = new ArrayList<>();
 
     private Drink(Plan plan, Grounds grounds) {
-        this.plan = plan;
+        this.planned = plan;
+        this.plan = grounds.drawn().of(plan);
         this.grounds = grounds;
         this.figures = Liquid.figures(plan.liquid(), Temperature.TWENTY_CELSIUS);
         Portions taken = Portions.of(plan, grounds);
@@ -65,6 +67,7 @@ public final class Drink {
         return new Drink(plan, grounds);
     }
 
+    /** Returns what was planned, each bottle that a line is poured from as a line of its own. */
     public Plan plan() {
         return plan;
     }
@@ -179,10 +182,17 @@ public final class Drink {
         return portions.stream().flatMap(portion -> portion.plants().stream()).anyMatch(test);
     }
 
-    /** Returns the lines of the recipe and of its stages that take anything. */
+    /** Returns the lines of the recipe and of its stages that take anything, one for each bottle that they are poured from. */
     List<PlannedLine> lines() {
         List<PlannedLine> lines = new ArrayList<>();
         collect(plan, lines);
+        return lines;
+    }
+
+    /** Returns the same lines once each, for what is added up. */
+    List<PlannedLine> linesOnce() {
+        List<PlannedLine> lines = new ArrayList<>();
+        collect(planned, lines);
         return lines;
     }
 

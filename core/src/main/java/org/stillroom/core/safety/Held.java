@@ -45,7 +45,7 @@ public record Held(Range gramsPerLitre, boolean isKnown) {
     /** Returns how much egg yolk there is; whole egg is yolk in part, and of what is bought with egg in it nobody knows. */
     static Held yolk(Drink drink) {
         Held yolk = NOTHING;
-        for (PlannedLine line : drink.lines()) {
+        for (PlannedLine line : drink.linesOnce()) {
             Range grams = new Range(line.grams(), line.grams());
             if (line.ingredient().kind() != Kind.EGG) {
                 boolean bought = Words.any(line.name(), EGG)

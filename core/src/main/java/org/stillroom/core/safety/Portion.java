@@ -19,6 +19,7 @@ import org.stillroom.core.ingredient.Kind;
  * @param unread words of its name that mean nothing here, so that it may be another plant
  * @param substance that it is itself, or null
  * @param stated parts of the grams that the maker states, 0 to 1, by CAS number
+ * @param bottle which of several of its line this is of, or null where there is one
  * @param settled watched substances of which an analysis of the whole ingredient tells, so that this brings no more of them
  */
 public record Portion(
@@ -32,6 +33,7 @@ public record Portion(
         List<String> unread,
         @Nullable Watched substance,
         Map<String, Double> stated,
+        Drawn.@Nullable Bottle bottle,
         Set<Watched> settled) {
     /** Parts that come to so much leave nothing that is not known. */
     private static final double WHOLE = 0.998;

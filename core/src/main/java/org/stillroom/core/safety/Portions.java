@@ -43,15 +43,19 @@ final class Portions {
 
     private final Knowledge knowledge;
     private final LotAnalyses analyses;
+    private final Drawn drawn;
     private final List<Portion> portions = new ArrayList<>();
     private final List<Found> found = new ArrayList<>();
 
     /** What analyses tell of the line that is taken apart. */
     private Set<Watched> settled = Set.of();
 
+    private Drawn.@Nullable Bottle bottle;
+
     private Portions(Grounds grounds) {
         this.knowledge = grounds.knowledge();
         this.analyses = grounds.analyses();
+        this.drawn = grounds.drawn();
     }
 
     static Portions of(Plan plan, Grounds grounds) {
@@ -82,13 +86,22 @@ final class Portions {
                 Plan.@Nullable StagePlan stage = stage(plan, line);
                 Range grams = part.times(line.grams());
                 if (stage == null) {
-                    portion(line, where, grams, settled);
+                    bottles(line, where, grams, settled);
                 } else {
                     Set<Watched> both = take(line.ingredient(), where, grams, Assay.NONE, settled);
                     add(stage.plan(), part.times(share(stage, line.grams())), where, both);
                 }
             }
         }
+    }
+
+    private void bottles(PlannedLine line, String where, Range grams, Set<Watched> settled) {
+        List<PlannedLine> each = drawn.of(line);
+        for (int i = 0; i < each.size(); i++) {
+            bottle = Drawn.Bottle.of(where, i, each.size());
+            portion(each.get(i), where, grams, settled);
+        }
+        bottle = null;
     }
 
     private static Plan.@Nullable StagePlan stage(Plan plan, PlannedLine line) {
@@ -138,7 +151,7 @@ final class Portions {
         if (brought.isEmpty()) {
             return before;
         }
-        found.add(new Found(where, brought));
+        found.add(new Found(where, bottle, brought));
         Set<Watched> settled = new LinkedHashSet<>(before);
         settled.addAll(brought.keySet());
         return settled;
@@ -264,6 +277,7 @@ final class Portions {
                         List.of(),
                         pure.watched(),
                         Map.of(),
+                        bottle,
                         settled));
             } else if (constituent != null) {
                 stated.merge(constituent.cas(), each.part(), Double::sum);
@@ -285,6 +299,7 @@ final class Portions {
                         of.unread(),
                         null,
                         Map.of(),
+                        bottle,
                         settled));
             }
         }
@@ -353,6 +368,7 @@ final class Portions {
                 plants.unread(),
                 substance,
                 stated,
+                bottle,
                 settled));
     }
 

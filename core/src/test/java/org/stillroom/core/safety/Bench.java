@@ -4,11 +4,15 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.ingredient.Aroma;
 import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.ingredient.PlantRatio;
+import org.stillroom.core.ingredient.Resolution;
+import org.stillroom.core.ingredient.Resolved;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.plan.Plan;
 import org.stillroom.core.plan.Planner;
@@ -83,12 +87,17 @@ final class Bench {
 
     /** Adds grams of something in which a plant stood. */
     Bench ofPlant(String name, Kind kind, double percent, @Nullable String plant, String ratio, double grams) {
+        return grams(extract(name, kind, percent, plant, ratio), grams);
+    }
+
+    /** Returns something in which a plant stood. */
+    static Ingredient extract(String name, Kind kind, double percent, @Nullable String plant, String ratio) {
         Understanding<PlantRatio> read = PlantRatio.read(ratio, new QuantityText(OunceMeaning.US_FLUID));
         if (!(read instanceof Understanding.Understood<PlantRatio> understood)) {
             throw new AssertionError(read.toString());
         }
         Typed<Strength> strength = new Typed<>(percent + " %", AlcoholByVolume.at20(percent));
-        return grams(Ingredient.named(name, kind).ofStrength(strength).carrying(plant, understood.typed()), grams);
+        return Ingredient.named(name, kind).ofStrength(strength).carrying(plant, understood.typed());
     }
 
     Bench grams(Ingredient ingredient, double grams) {
@@ -138,6 +147,16 @@ final class Bench {
 
     Bench analysed(LotAnalyses lots) {
         grounds = grounds.with(grounds.analyses().and(lots));
+        return this;
+    }
+
+    /** Lets a line be poured from these bottles. */
+    Bench poured(String line, Ingredient... bottles) {
+        List<Resolved> resolved = Stream.of(bottles)
+                .map(bottle ->
+                        Objects.requireNonNull(Resolution.of(bottle.called(line)).resolved()))
+                .toList();
+        grounds = grounds.with(new Drawn(Map.of(line, resolved)));
         return this;
     }
 

@@ -232,6 +232,31 @@ public final class Lots {
                 .findOne());
     }
 
+    /**
+     * Returns a lot as it was written when an entry of the history was, also where it is off the shelf by now; how much is in it is as
+     * of today.
+     *
+     * @param entry id of the entry; {@link Long#MAX_VALUE} for the lot as it is
+     */
+    public Optional<Lot> asOf(String id, long entry) {
+        return jdbi.withHandle(handle -> handle.createQuery("SELECT * FROM lot WHERE id = :id")
+                .bind("id", id)
+                .map(LOT)
+                .findOne()
+                .map(lot -> new Lot(id, lot.version(), sheet(handle, lot, entry), lot.left())));
+    }
+
+    private static LotSheet sheet(Handle handle, Lot lot, long entry) {
+        return handle.createQuery("SELECT * FROM history WHERE subject = :subject AND kind = 'lot.changed'"
+                        + " AND id > :entry ORDER BY id LIMIT 1")
+                .bind("subject", subject(lot.id()))
+                .bind("entry", entry)
+                .map(Ledger.ENTRY)
+                .findOne()
+                .map(changed -> Bodies.read(changed.body(), Sheets.class).before())
+                .orElse(lot.sheet());
+    }
+
     private static String subject(String id) {
         return "lot:" + id;
     }

@@ -284,6 +284,25 @@ abstract class StoreContract {
     }
 
     @Test
+    void aLotIsToldAsItWasWhenAnEntryWasWritten() {
+        Lot lot = shelved("Juniper tincture", 100.0);
+        HistoryEntry first = store().lots().move(new LotMove(lot.id(), -10.0, "batch 1"), request());
+        store().lots().change(lot.id(), 1, named("Juniper berry tincture"), request());
+        HistoryEntry second = store().lots().move(new LotMove(lot.id(), -10.0, "batch 2"), request());
+        store().lots().change(lot.id(), 2, named("Old tincture"), request());
+        store().lots().remove(lot.id(), request());
+
+        assertThat(nameAt(lot, first.id())).isEqualTo("Juniper tincture");
+        assertThat(nameAt(lot, second.id())).isEqualTo("Juniper berry tincture");
+        assertThat(nameAt(lot, Long.MAX_VALUE)).isEqualTo("Old tincture");
+        assertThat(store().lots().asOf("never", first.id())).isEmpty();
+    }
+
+    private String nameAt(Lot lot, long entry) {
+        return store().lots().asOf(lot.id(), entry).orElseThrow().sheet().name();
+    }
+
+    @Test
     void anUndoIsAnEntryOfItsOwn() {
         Lot lot = shelved("Juniper tincture", 100.0);
         HistoryEntry move = store().lots().move(new LotMove(lot.id(), -30.0, "spilt"), request());

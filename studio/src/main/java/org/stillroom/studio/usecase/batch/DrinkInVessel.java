@@ -9,15 +9,16 @@ import org.stillroom.core.ingredient.Generic;
 import org.stillroom.core.ingredient.Generics;
 import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.ingredient.Kind;
-import org.stillroom.core.ingredient.Resolution;
 import org.stillroom.core.ingredient.Resolved;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.plan.Plan;
 import org.stillroom.core.plan.PlannedLine;
+import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.recipe.Line;
 import org.stillroom.core.recipe.LineAmount;
 import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.recipe.Target;
+import org.stillroom.core.safety.Grounds;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.HistoryEntry;
 import org.stillroom.studio.store.Lot;
@@ -25,34 +26,51 @@ import org.stillroom.studio.store.MissingException;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.make.FinishMake;
 import org.stillroom.studio.usecase.make.LogBodies;
+import org.stillroom.studio.usecase.make.MakeLots;
 import org.stillroom.studio.usecase.make.MakeState;
 import org.stillroom.studio.usecase.make.PouredPlan;
 import org.stillroom.studio.usecase.make.ShowMake;
+import org.stillroom.studio.usecase.shelf.DrawnLots;
+import org.stillroom.studio.usecase.shelf.MakersGrounds;
 import org.stillroom.studio.usecase.shelf.MakersOunce;
-import org.stillroom.studio.usecase.shelf.ShelfLots;
 
 /**
  * What is in a vessel or a bottle, as a plan that rules can look at: what was poured in its make, what was blended with it and added, each
- * by the part of it that is there; the liquid itself is as the log has it, with what was measured and what evaporated.
+ * by the part of it that is there; the liquid itself is as the log has it, with what was measured and what evaporated. It is judged by the
+ * lots that were drawn, as they were then, whatever became of them since.
  */
 final class DrinkInVessel {
     private final Store store;
     private final Book book;
     private final ShowMake show;
-    private final ShelfLots shelf;
+    private final MakeLots makeLots;
+    private final Grounds grounds;
 
     DrinkInVessel(Store store, Book book) {
         this.store = store;
         this.book = book;
         this.show = new ShowMake(store);
-        this.shelf = new ShelfLots(MakersOunce.of(store.settings()));
+        this.makeLots = new MakeLots(store);
+        this.grounds = MakersGrounds.of(store, List.of());
     }
+
+    /**
+     * What is there, and what it is judged on.
+     *
+     * @param grounds the bottles that it was drawn from among them
+     */
+    record Drunk(Plan plan, Grounds grounds) {}
 
     /** Gathers lines; the plan of another batch is a stage. */
     private static final class Gathered {
         private @Nullable Recipe recipe;
         private final List<PlannedLine> lines = new ArrayList<>();
         private final List<Plan.StagePlan> stages = new ArrayList<>();
+        private final DrawnLots lots;
+
+        Gathered(DrawnLots lots) {
+            this.lots = lots;
+        }
 
         void own(Plan plan, double part) {
             recipe = plan.recipe();
@@ -91,15 +109,16 @@ final class DrinkInVessel {
      * @param held not empty
      * @throws MissingException when the recipe of a batch in it cannot be worked out any more, so that what is in it is not known
      */
-    Plan of(Batch batch, Held held) {
-        Gathered gathered = new Gathered();
+    Drunk of(Batch batch, Held held) {
+        OunceMeaning ounce = MakersOunce.of(store.settings());
+        Gathered gathered = new Gathered(new DrawnLots(ounce));
         held.origins().forEach((entry, part) -> {
             if (entry < 0) {
                 Batch origin = byNumber(-entry);
                 if (origin.id().equals(batch.id())) {
-                    gathered.own(poured(origin), part);
+                    gathered.own(poured(origin, gathered.lots), part);
                 } else {
-                    gathered.other(title(origin), poured(origin), part);
+                    gathered.other(title(origin), poured(origin, gathered.lots), part);
                 }
             } else {
                 add(gathered, book.entry(entry), part);
@@ -108,7 +127,7 @@ final class DrinkInVessel {
         Recipe recipe = gathered.recipe == null
                 ? Recipe.plain(FinishMake.sheet(batch).title(), Target.OPEN, List.of(), List.of())
                 : gathered.recipe;
-        return new Plan(
+        Plan plan = new Plan(
                 recipe,
                 gathered.lines,
                 held.contents(),
@@ -116,6 +135,7 @@ final class DrinkInVessel {
                 true,
                 gathered.stages,
                 List.of());
+        return new Drunk(plan, gathered.lots.on(grounds));
     }
 
     private Batch byNumber(long number) {
@@ -129,35 +149,34 @@ final class DrinkInVessel {
         return "batch " + batch.number() + ", " + FinishMake.sheet(batch).title();
     }
 
-    private Plan poured(Batch batch) {
+    private Plan poured(Batch batch, DrawnLots lots) {
         MakeState state = show.answer(batch.make());
         if (state.parts().isEmpty() || !state.problems().isEmpty()) {
             throw new MissingException("the recipe of batch " + batch.number() + " cannot be worked out any more");
         }
+        makeLots.add(state, lots);
         return PouredPlan.of(state);
     }
 
-    /** A lot that is gone is known by its name alone, so that nothing is ruled out of it. */
     private void add(Gathered gathered, HistoryEntry entry, double part) {
         EventBodies.AddedBody said = LogBodies.read(entry.body(), EventBodies.AddedBody.class);
         Contents liquid = said.liquid().contents();
         if (liquid.total() > 0.0) {
-            Ingredient known = known(EventBodies.typed(entry).getOrDefault("what", ""));
-            Resolved resolved = known == null ? null : Resolution.of(known).resolved();
-            gathered.added(
-                    resolved == null
-                            ? resolved(known == null ? Ingredient.named(said.name(), Kind.OTHER) : known, liquid)
-                            : resolved,
-                    part * liquid.total());
+            String what = EventBodies.typed(entry).getOrDefault("what", "");
+            Generic generic = RecordBatch.KITCHEN.contains(what) ? Generics.find(what) : null;
+            Ingredient known = generic == null ? Ingredient.named(said.name(), Kind.OTHER) : generic.ingredient();
+            Resolved asked = resolved(known, liquid);
+            Lot lot = store.lots().asOf(what, entry.id()).orElse(null);
+            gathered.added(drawn(gathered.lots, said.name(), asked, lot), part * liquid.total());
         }
     }
 
-    private @Nullable Ingredient known(String what) {
-        Lot lot = store.lots().lot(what).orElse(null);
+    /** A lot that nobody knows any more is known by its name alone, so that nothing is ruled out of it. */
+    private static Resolved drawn(DrawnLots lots, String name, Resolved asked, @Nullable Lot lot) {
         if (lot != null) {
-            return shelf.of(lot).ingredient();
+            return lots.add(name, asked, lot);
         }
-        Generic generic = RecordBatch.KITCHEN.contains(what) ? Generics.find(what) : null;
-        return generic == null ? null : generic.ingredient();
+        lots.addUnknown(name, asked);
+        return asked;
     }
 }

@@ -15,7 +15,6 @@ import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.IngredientCost;
 import org.stillroom.studio.usecase.TellLabel;
-import org.stillroom.studio.usecase.shelf.MakersGrounds;
 
 /** Tells what the labels of bottles say that were filled: by what is in them, with batch, number and day. */
 public final class LabelBottles {
@@ -71,9 +70,10 @@ public final class LabelBottles {
      */
     public Found answer(Book book, Bottling bottling, Market market) {
         Batch batch = book.batch(bottling.batch());
+        DrinkInVessel.Drunk drunk = new DrinkInVessel(store, book).of(batch, bottling.each());
         TellLabel.Found found = TellLabel.answer(
-                new DrinkInVessel(store, book).of(batch, bottling.each()),
-                MakersGrounds.of(store).with(TellKeeping.condition(bottling)),
+                drunk.plan(),
+                drunk.grounds().with(TellKeeping.condition(bottling)),
                 new TellLabel.Asking(
                         market,
                         StatedStrength.LeftIn.NOTHING,

@@ -8,22 +8,18 @@ import org.stillroom.core.batch.Held;
 import org.stillroom.core.recipe.Condition;
 import org.stillroom.core.recipe.Treatment;
 import org.stillroom.core.reference.Finding;
-import org.stillroom.core.safety.Grounds;
 import org.stillroom.core.safety.Keeping;
 import org.stillroom.core.safety.Safety;
 import org.stillroom.core.safety.Serving;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.Store;
-import org.stillroom.studio.usecase.shelf.MakersGrounds;
 
 /** Tells whether what is in vessels and bottles keeps, where and until when, by what the log says was measured of it and done with it. */
 public final class TellKeeping {
     private final DrinkInVessel drinks;
-    private final Grounds grounds;
 
     public TellKeeping(Store store, Book book) {
         this.drinks = new DrinkInVessel(store, book);
-        this.grounds = MakersGrounds.of(store);
     }
 
     /**
@@ -63,7 +59,8 @@ public final class TellKeeping {
             return Found.NOT_KNOWN;
         }
         try {
-            Safety safety = Safety.of(drinks.of(batch, held), Serving.USUAL, grounds.with(condition));
+            DrinkInVessel.Drunk drunk = drinks.of(batch, held);
+            Safety safety = Safety.of(drunk.plan(), Serving.USUAL, drunk.grounds().with(condition));
             return new Found(true, safety.keeping(), safety.ofGrowth());
         } catch (NoSuchElementException gone) {
             return Found.NOT_KNOWN; // the page says so

@@ -78,7 +78,7 @@ record Stocked(String name, Resolved resolved, OptionalDouble grams, List<LotOnS
 
     /** Returns it as an ingredient under the name that a line uses, with nothing said of how much there is. */
     Ingredient usedAs(String line) {
-        return resolved.ingredient().withAtHand(null).called(line);
+        return lots.get(0).usedAs(line);
     }
 
     /** Returns all of it as an amount at hand; null where that is not known. */

@@ -24,9 +24,11 @@ import org.stillroom.core.recipe.Making;
 import org.stillroom.core.recipe.Recipe;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
+import org.stillroom.core.safety.Grounds;
 import org.stillroom.planner.marks.Measuring;
 import org.stillroom.studio.store.Instrument;
 import org.stillroom.studio.store.InstrumentSheet;
+import org.stillroom.studio.store.Lot;
 import org.stillroom.studio.store.Make;
 import org.stillroom.studio.store.MissingException;
 import org.stillroom.studio.store.Revision;
@@ -34,7 +36,6 @@ import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.FollowDose;
 import org.stillroom.studio.usecase.Minding;
 import org.stillroom.studio.usecase.shelf.LotOnShelf;
-import org.stillroom.studio.usecase.shelf.MakersGrounds;
 import org.stillroom.studio.usecase.shelf.MakersOunce;
 import org.stillroom.studio.usecase.shelf.OwnDroppers;
 import org.stillroom.studio.usecase.shelf.ReadInstrument;
@@ -247,6 +248,57 @@ public final class BeginMake {
         return chosen;
     }
 
+    /** Returns which of the lots that are named cannot be what their line asks for. */
+    private List<Finding> otherLots(Revision revision, Wish wish) {
+        List<Finding> problems = new ArrayList<>();
+        Map<String, List<LotOnShelf>> choices = wish.lots().isEmpty() ? Map.of() : lots(revision);
+        wish.lots().forEach((line, ids) -> {
+            List<LotOnShelf> fit = choices.getOrDefault(line, List.of());
+            for (String id : ids) {
+                if (fit.stream().noneMatch(lot -> lot.lot().id().equals(id))) {
+                    problems.add(choices.containsKey(line) ? notOfLine(line, id, fit) : noSuchLine(line));
+                }
+            }
+        });
+        return problems.stream().distinct().toList();
+    }
+
+    private static Finding noSuchLine(String line) {
+        return Finding.of(
+                "lot-of-no-line",
+                Severity.STOP,
+                line,
+                "not there",
+                "No line of the recipe or of its stages takes “" + line + "” from the shelf.",
+                "Name lots by a line as the recipe writes it.");
+    }
+
+    private Finding notOfLine(String line, String id, List<LotOnShelf> fit) {
+        Lot lot = store.lots().lot(id).orElse(null);
+        String why = lot == null
+                ? "There is no lot “" + id + "” on the shelf."
+                : "“" + lot.sheet().name() + "” cannot be drawn for “" + line
+                        + "”: it is something else by its name, is set aside, or is empty by what the shelf knows.";
+        return Finding.of(
+                "lot-of-another-line",
+                Severity.STOP,
+                line,
+                "not that",
+                why,
+                fit.isEmpty()
+                        ? "Put a lot of that name on the shelf, or name none for this line."
+                        : "Choose one that it can be: "
+                                + String.join(
+                                        ", ",
+                                        fit.stream().map(BeginMake::told).toList())
+                                + ".");
+    }
+
+    private static String told(LotOnShelf lot) {
+        String label = lot.lot().sheet().label();
+        return lot.lot().id() + (label == null ? "" : " (" + label + ")");
+    }
+
     private static Finding noSuchDropper(String line, String id) {
         return Finding.of(
                 "no-such-dropper",
@@ -262,12 +314,12 @@ public final class BeginMake {
         MakeStart start = new MakeStart(null, List.of(), Map.of(), Map.of(), isBar(), Map.of());
         ShowMake.Ready ready = ShowMake.ready(store, revision, start);
         return ready.making() != null && Planner.plan(ready.making()) instanceof Planning.Planned planned
-                ? minding(planned.plan())
+                ? minding(planned.plan(), new MakeLots(store).open(lots(revision), planned.plan()))
                 : new Minding(List.of());
     }
 
-    private Minding minding(Plan plan) {
-        return Minding.of(Measuring.of(plan), MakersGrounds.of(store));
+    private static Minding minding(Plan plan, Grounds grounds) {
+        return Minding.of(Measuring.of(plan), grounds);
     }
 
     /** Returns the doses of oil of a revision that nobody said are meant; nothing where it cannot be planned, which beginning tells. */
@@ -299,6 +351,7 @@ public final class BeginMake {
         List<Finding> problems = new ArrayList<>();
         Double millilitres = wish.size().isBlank() ? null : size(wish.size().strip(), problems);
         Map<String, InstrumentSheet> droppers = droppers(revision, wish, problems);
+        problems.addAll(otherLots(revision, wish));
         if (!problems.isEmpty()) {
             return new Outcome.Refused(problems);
         }
@@ -318,7 +371,7 @@ public final class BeginMake {
             return new Outcome.Refused(refused.problems());
         }
         Plan plan = ((Planning.Planned) planning).plan();
-        Minding minding = minding(plan);
+        Minding minding = minding(plan, new MakeLots(store).named(wish.lots(), plan));
         if (!minding.notForDrinking().isEmpty()) {
             return new Outcome.Refused(minding.notForDrinking());
         }

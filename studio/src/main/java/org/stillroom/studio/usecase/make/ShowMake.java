@@ -30,7 +30,6 @@ import org.stillroom.studio.store.Revision;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.Minding;
 import org.stillroom.studio.usecase.SizeRecipe;
-import org.stillroom.studio.usecase.shelf.MakersGrounds;
 
 /** Works out how a make stands, from its revision, its start and its log alone. */
 public final class ShowMake {
@@ -58,7 +57,7 @@ public final class ShowMake {
         if (ready.making() != null) {
             new Unfolding(log, parts, problems).whole(ready.making());
         }
-        return new MakeState(make, revision, start, parts, log, timers(log, parts), problems, minding(parts));
+        return new MakeState(make, revision, start, parts, log, timers(log, parts), problems, minding(make, start, parts));
     }
 
     /** What is made, in its size and with its measures; or why not. */
@@ -125,11 +124,11 @@ public final class ShowMake {
     }
 
     /** Returns what rules say of the drink that comes of it now; of a make that cannot be planned, nothing. */
-    private Minding minding(List<MakePart> parts) {
+    private Minding minding(Make make, MakeStart start, List<MakePart> parts) {
         MakePart last = parts.isEmpty() ? null : parts.get(parts.size() - 1);
         return last == null || last.ingredient() != null
                 ? new Minding(List.of())
-                : Minding.of(last.measured(), MakersGrounds.of(store));
+                : Minding.of(last.measured(), new MakeLots(store).grounds(make, start, MakeLots.lines(parts)));
     }
 
     private static List<MakeState.Timer> timers(List<LogEntry> log, List<MakePart> parts) {

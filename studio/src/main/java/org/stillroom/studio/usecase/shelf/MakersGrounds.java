@@ -47,21 +47,42 @@ public final class MakersGrounds {
 
     /** Returns what the analyses of the lots say; one without analysis lets the range stand for all of its name. */
     static LotAnalyses analyses(List<Lot> lots) {
-        Map<String, List<Map<String, Double>>> byName = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
-        Set<String> confirmed = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
-        Set<String> open = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
-        Map<String, List<Assay>> wholes = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+        Analyses analyses = new Analyses();
         for (Lot lot : lots) {
             boolean empty = Stock.isKnown(lot) && lot.left() <= 0;
             if (!lot.sheet().setAside() && !empty) {
-                String name = lot.sheet().name().strip();
-                byName.computeIfAbsent(name, some -> new ArrayList<>()).addAll(ends(lot));
-                wholes.computeIfAbsent(name, some -> new ArrayList<>()).add(whole(lot));
-                (read(lot).confirmed() ? confirmed : open).add(name);
+                analyses.add(lot.sheet().name().strip(), lot);
             }
         }
-        confirmed.removeAll(open);
-        return LotAnalyses.of(byName, confirmed).withWholes(wholes);
+        return analyses.together();
+    }
+
+    /** Gathers what the analyses of lots say, by the name under which they go in. */
+    static final class Analyses {
+        private final Map<String, List<Map<String, Double>>> byName = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+        private final Set<String> confirmed = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+        private final Set<String> open = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+        private final Map<String, List<Assay>> wholes = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+
+        void add(String name, Lot lot) {
+            add(name, ends(lot), whole(lot), read(lot).confirmed());
+        }
+
+        /** Adds a bottle of which nobody knows which it was. */
+        void addUnknown(String name) {
+            add(name, List.of(Map.of()), Assay.NONE, false);
+        }
+
+        private void add(String name, List<Map<String, Double>> ends, Assay whole, boolean meant) {
+            byName.computeIfAbsent(name, some -> new ArrayList<>()).addAll(ends);
+            wholes.computeIfAbsent(name, some -> new ArrayList<>()).add(whole);
+            (meant ? confirmed : open).add(name);
+        }
+
+        LotAnalyses together() {
+            confirmed.removeAll(open);
+            return LotAnalyses.of(byName, confirmed).withWholes(wholes);
+        }
     }
 
     /** Returns what the analysis of a lot says of it as a whole; nothing where it has none, or one that does not hold together. */
