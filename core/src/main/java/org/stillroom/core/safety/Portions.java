@@ -42,50 +42,8 @@ final class Portions {
 
     static List<Portion> of(Plan plan, Knowledge knowledge) {
         Portions all = new Portions(knowledge);
-        all.add(plan, new Range(1.0, 1.0), "");
+        Leaf.of(plan).forEach(leaf -> all.portion(leaf.line(), leaf.where(), leaf.grams()));
         return List.copyOf(all.portions);
-    }
-
-    /** @param part how much of the plan goes in: least where what is lost takes its share along, most where it takes nothing */
-    private void add(Plan plan, Range part, String from) {
-        for (int i = 0; i < plan.lines().size(); i++) {
-            PlannedLine line = plan.lines().get(i);
-            if (line.grams() > 0.0) {
-                String where = from.isEmpty() ? "line " + (i + 1) + ", " + line.name() : from + ": " + line.name();
-                Plan.@Nullable StagePlan stage = stage(plan, line);
-                if (stage == null) {
-                    portion(line, where, part.times(line.grams()));
-                } else {
-                    add(stage.plan(), part.times(share(stage, line.grams())), where);
-                }
-            }
-        }
-    }
-
-    private static Plan.@Nullable StagePlan stage(Plan plan, PlannedLine line) {
-        if (line.ingredient().ingredient().from() == null) {
-            return null;
-        }
-        return plan.stages().stream()
-                .filter(stage -> stage.ingredient().equals(line.name()))
-                .findFirst()
-                .orElse(null);
-    }
-
-    /** Returns how much of a stage goes in by all lines that take of it, part of the whole. */
-    static Range drawn(Plan plan, Plan.StagePlan stage) {
-        double grams = plan.lines().stream()
-                .filter(line -> line.name().equals(stage.ingredient()))
-                .mapToDouble(PlannedLine::grams)
-                .sum();
-        return share(stage, grams);
-    }
-
-    private static Range share(Plan.StagePlan stage, double grams) {
-        double before = stage.plan().liquid().total();
-        return before > 0.0 && stage.yieldGrams() > 0.0
-                ? new Range(grams / Math.max(before, stage.yieldGrams()), grams / Math.min(before, stage.yieldGrams()))
-                : Range.NOTHING;
     }
 
     private void portion(PlannedLine line, String where, Range grams) {

@@ -51,11 +51,10 @@ final class LabelText {
         if (called == null) {
             return said(plainName());
         }
-        if (!called.lacks().isEmpty()) {
+        if (!called.ruledOut().isEmpty()) {
+            String why = called.ruledOut().get(0).why();
             throw new Impossible(
-                    "called",
-                    "nothing in it is of " + called.lacks().get(0) + ", which " + called.name() + " asks for.",
-                    "Ask for another name.");
+                    "called", Character.toLowerCase(why.charAt(0)) + why.substring(1), "Or ask for another name.");
         }
         if (called.isMissed()) {
             throw new Impossible(
