@@ -36,7 +36,8 @@ enum Asks {
                 return asked.lacking(false);
             }
             return counted.stream()
-                            .anyMatch(one -> !one.plantsBeside().apply(List.of()).isEmpty())
+                            .anyMatch(
+                                    one -> !one.plantsBeside().apply(List.of()).isEmpty())
                     ? asked.met()
                     : asked.notKnown();
         }
@@ -45,7 +46,8 @@ enum Asks {
     FLAVOURED_ALONE_BY("flavoured alone by") {
         @Override
         Shown judge(Asked asked, List<GoneIn> all) {
-            List<GoneIn> others = all.stream().filter(one -> isOther(asked, one)).toList();
+            List<GoneIn> others =
+                    all.stream().filter(one -> isOther(asked, one)).toList();
             if (!others.isEmpty()) {
                 return asked.ruledOut(
                         "It is flavoured with " + asked.what() + " alone, and " + Asked.told(others)
@@ -147,14 +149,17 @@ enum Asks {
         if (sure > most + ROUNDING) {
             return asked.ruledOut(
                     "At most " + Asked.percent(most) + " % of its " + ofWhat + " may be of " + asked.what() + ", and "
-                            + Asked.percent(Math.ceil(1000.0 * sure - ROUNDING) / 1000.0) + " % is (" + Asked.told(meant)
+                            + Asked.percent(Math.ceil(1000.0 * sure - ROUNDING) / 1000.0) + " % is ("
+                            + Asked.told(meant)
                             + "): take less of that, or more of the rest.",
                     meant,
                     false);
         }
-        double possible = sum(all, one -> is(asked, one, Tells.ALCOHOL) == Is.OTHER
-                ? 0.0
-                : part.apply(one).most());
+        double possible = sum(
+                all,
+                one -> is(asked, one, Tells.ALCOHOL) == Is.OTHER
+                        ? 0.0
+                        : part.apply(one).most());
         return possible <= most + ROUNDING ? asked.met() : asked.notKnown();
     }
 
@@ -164,17 +169,26 @@ enum Asks {
         double possible = 0.0;
         double sure = 0.0;
         for (List<String> group : asked.words()) {
-            possible = Math.max(possible, sum(all, one -> asked.of(one, group, Tells.ALCOHOL) == Is.OTHER
-                    ? 0.0
-                    : part.apply(one).most()));
-            sure = Math.max(sure, sum(all, one -> asked.of(one, group, Tells.ALCOHOL) == Is.MEANT
-                            && one.tells().contains(Tells.ALCOHOL)
-                    ? part.apply(one).least()
-                    : 0.0));
+            possible = Math.max(
+                    possible,
+                    sum(
+                            all,
+                            one -> asked.of(one, group, Tells.ALCOHOL) == Is.OTHER
+                                    ? 0.0
+                                    : part.apply(one).most()));
+            sure = Math.max(
+                    sure,
+                    sum(
+                            all,
+                            one -> asked.of(one, group, Tells.ALCOHOL) == Is.MEANT
+                                            && one.tells().contains(Tells.ALCOHOL)
+                                    ? part.apply(one).least()
+                                    : 0.0));
         }
         if (least > 0.0 ? possible < least - ROUNDING : possible <= ROUNDING) {
-            List<GoneIn> some =
-                    all.stream().filter(one -> part.apply(one).least() > ROUNDING).toList();
+            List<GoneIn> some = all.stream()
+                    .filter(one -> part.apply(one).least() > ROUNDING)
+                    .toList();
             List<GoneIn> others = some.stream()
                     .filter(one -> is(asked, one, Tells.ALCOHOL) == Is.OTHER)
                     .toList();
@@ -187,11 +201,10 @@ enum Asks {
     private static String tooLittle(Asked asked, String ofWhat, double least, double possible, List<GoneIn> by) {
         String wanted = least == 0.0
                 ? "Some of its " + ofWhat
-                : least == 1.0
-                        ? "All of its " + ofWhat
-                        : "At least " + Asked.percent(least) + " % of its " + ofWhat;
+                : least == 1.0 ? "All of its " + ofWhat : "At least " + Asked.percent(least) + " % of its " + ofWhat;
         return wanted + " has to be of " + asked.what() + ", and no more than "
-                + Asked.percent(Math.floor(1000.0 * possible + ROUNDING) / 1000.0) + " % is, beside " + Asked.told(by) + ": take more of the one, less of the rest.";
+                + Asked.percent(Math.floor(1000.0 * possible + ROUNDING) / 1000.0) + " % is, beside " + Asked.told(by)
+                + ": take more of the one, less of the rest.";
     }
 
     private static double sum(List<GoneIn> things, ToDoubleFunction<GoneIn> part) {

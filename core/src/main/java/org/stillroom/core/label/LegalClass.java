@@ -85,7 +85,9 @@ public record LegalClass(
 
     /** Returns whether it is missed by so little that somebody can be after it: nothing that it asks for is wholly absent, and it has half the strength. */
     public boolean isMissedNearly() {
-        return isMissed() && ruledOut().stream().noneMatch(Shown::isFar) && misses.stream().noneMatch(LegalClass::isFar);
+        return isMissed()
+                && ruledOut().stream().noneMatch(Shown::isFar)
+                && misses.stream().noneMatch(LegalClass::isFar);
     }
 
     private static boolean isFar(Miss miss) {

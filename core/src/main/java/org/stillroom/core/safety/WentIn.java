@@ -7,7 +7,6 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.extraction.Plants;
 import org.stillroom.core.ingredient.Kind;
-import org.stillroom.core.liquid.Figure;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.plan.PlannedLine;
 
@@ -26,7 +25,9 @@ public final class WentIn {
     }
 
     static List<WentIn> of(Drink drink) {
-        return Leaf.of(drink.plan()).stream().map(leaf -> new WentIn(drink, leaf)).toList();
+        return Leaf.of(drink.plan()).stream()
+                .map(leaf -> new WentIn(drink, leaf))
+                .toList();
     }
 
     public String name() {
@@ -87,8 +88,8 @@ public final class WentIn {
                         && !WordList.NAMED_SPIRITS.words().contains(word));
         NamedPlants named = NamedPlants.of(line.words(), drink.knowledge().plants());
         boolean read = isWholly(named.unread());
-        boolean anything = !named.plants().isEmpty()
-                || words.stream().anyMatch(WordList.NAMED_SPIRITS.words()::contains);
+        boolean anything =
+                !named.plants().isEmpty() || words.stream().anyMatch(WordList.NAMED_SPIRITS.words()::contains);
         return !mixed && read && anything;
     }
 
@@ -112,7 +113,8 @@ public final class WentIn {
     public List<String> plantsBeside(List<String> words) {
         List<String> meant = plain(words);
         Set<String> beside = new LinkedHashSet<>();
-        for (Plant plant : NamedPlants.of(line.words(), drink.knowledge().plants()).plants()) {
+        for (Plant plant :
+                NamedPlants.of(line.words(), drink.knowledge().plants()).plants()) {
             if (!Words.any(plant.name(), meant) && plant.names().stream().noneMatch(name -> Words.any(name, meant))) {
                 beside.add(plant.name());
             }

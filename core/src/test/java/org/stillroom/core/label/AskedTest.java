@@ -331,9 +331,10 @@ class AskedTest {
         for (Kind kind : Kind.values()) {
             GoneIn alone = stranger(kind, 1.0);
             assertThat(rows)
-                    .allSatisfy(row -> assertThat(Asked.read(row).of(List.of(alone)).outcome())
-                            .as("%s: %s", kind, row.cells())
-                            .isNotEqualTo(Outcome.MET));
+                    .allSatisfy(
+                            row -> assertThat(Asked.read(row).of(List.of(alone)).outcome())
+                                    .as("%s: %s", kind, row.cells())
+                                    .isNotEqualTo(Outcome.MET));
         }
     }
 
@@ -371,9 +372,7 @@ class AskedTest {
                                     Kind.SPIRIT,
                                     parts[i] / sum,
                                     parts[i] / sum,
-                                    name.equals("neutral spirit")
-                                            ? EnumSet.allOf(Tells.class)
-                                            : ALL_BUT_FLAVOUR));
+                                    name.equals("neutral spirit") ? EnumSet.allOf(Tells.class) : ALL_BUT_FLAVOUR));
         }
         for (int i = 0; i < random.nextInt(3); i++) {
             all.add(plant(plants.get(random.nextInt(plants.size()))));

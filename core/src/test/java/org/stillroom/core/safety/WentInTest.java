@@ -167,16 +167,26 @@ class WentInTest {
             }
             for (Kind kind : List.of(Kind.DRIED_PLANT, Kind.ESSENTIAL_OIL, Kind.SUGAR)) {
                 WentIn went = last(in("neutral spirit").grams(Ingredient.named(name.toString(), kind), 5.0));
-                assertThat(went.isWithoutFlavour()).as("seed %s: %s, a %s", SEED, name, kind).isFalse();
-                assertThat(went.plantsBeside(List.of())).as("seed %s: %s", SEED, name).isEmpty();
-                assertThat(went.tellsPlants()).as("seed %s: %s, a %s", SEED, name, kind).isEqualTo(kind == Kind.SUGAR);
+                assertThat(went.isWithoutFlavour())
+                        .as("seed %s: %s, a %s", SEED, name, kind)
+                        .isFalse();
+                assertThat(went.plantsBeside(List.of()))
+                        .as("seed %s: %s", SEED, name)
+                        .isEmpty();
+                assertThat(went.tellsPlants())
+                        .as("seed %s: %s, a %s", SEED, name, kind)
+                        .isEqualTo(kind == Kind.SUGAR);
             }
             for (Kind kind : List.of(Kind.SPIRIT, Kind.WINE, Kind.LIQUEUR, Kind.TINCTURE, Kind.DISTILLATE)) {
                 WentIn went = last(new Bench()
                         .strong("neutral spirit", Kind.SPIRIT, 40.0, 500.0)
                         .strong(name.toString(), kind, 30.0, 100.0));
-                assertThat(went.tellsPlants()).as("seed %s: %s, a %s", SEED, name, kind).isFalse();
-                assertThat(went.tellsAlcohol()).as("seed %s: %s, a %s", SEED, name, kind).isFalse();
+                assertThat(went.tellsPlants())
+                        .as("seed %s: %s, a %s", SEED, name, kind)
+                        .isFalse();
+                assertThat(went.tellsAlcohol())
+                        .as("seed %s: %s, a %s", SEED, name, kind)
+                        .isFalse();
             }
         }
     }

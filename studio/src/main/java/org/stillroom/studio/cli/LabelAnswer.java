@@ -97,10 +97,10 @@ record LabelAnswer(TellLabel.Found found, @Nullable Path written) implements Ans
                 + each.standing().label() + (besides ? ":" : "."));
         each.misses().forEach(miss -> parts.add(sentence(miss)));
         parts.addAll(each.byRounding());
-        each.ruledOut().forEach(shown -> parts.add(shown.why()));
         if (!each.misses().isEmpty()) {
             parts.add(wayThere(each));
         }
+        each.ruledOut().forEach(shown -> parts.add(shown.why()));
         each.notShown().forEach(open -> parts.add("Not shown: " + open + "."));
         if (!each.asksBesides().isEmpty()) {
             parts.add((besides ? "" : "Besides: ") + each.asksBesides());

@@ -54,7 +54,9 @@ final class LabelText {
         if (!called.ruledOut().isEmpty()) {
             String why = called.ruledOut().get(0).why();
             throw new Impossible(
-                    "called", Character.toLowerCase(why.charAt(0)) + why.substring(1), "Or ask for another name.");
+                    "called",
+                    called.name() + " is missed: " + Character.toLowerCase(why.charAt(0)) + why.substring(1),
+                    "Ask for another name, or see what gets there.");
         }
         if (called.isMissed()) {
             throw new Impossible(

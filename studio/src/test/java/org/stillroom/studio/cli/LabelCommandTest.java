@@ -55,7 +55,6 @@ class LabelCommandTest {
         return named(json, name).get("met_by_figures").booleanValue();
     }
 
-
     /** Hydrogen cyanide, at most 35 mg/kg of alcoholic drinks: Regulation (EC) No 1334/2008, annex III, part B. */
     @Test
     void aLabelOfWhatPassesALimitSaysSo() throws IOException {
@@ -205,7 +204,9 @@ class LabelCommandTest {
     void whatGoesInCanRuleANameOut() throws IOException {
         String name = "liqueur of gentian or wormwood alone";
         String gentian = flavoured(recipe("25 %", "80 g/L"), "gentian root, kind: dried plant", "5 g");
-        assertThat(named(Desk.ask("label " + gentian).json(), name).get("standing").stringValue())
+        assertThat(named(Desk.ask("label " + gentian).json(), name)
+                        .get("standing")
+                        .stringValue())
                 .isEqualTo("asks besides");
         JsonNode mixed = named(
                 Desk.ask("label " + flavoured(gentian, "orange peel, kind: dried plant", "5 g"))
@@ -235,7 +236,7 @@ class LabelCommandTest {
     @Test
     void aWayThatMoreThanDoublesTheDrinkIsNotTold() throws IOException {
         String file = flavoured(recipe("40 %", "300 g/L"), "mint tincture, kind: tincture, strength: 60 %", "10 ml");
-        String asked = "label " + file + " --called \"liqueur or cordial, dry\"";
+        String asked = "label " + file + " --called liqueur-or-cordial-dry";
         assertThat(Desk.type(asked).out().replaceAll("\\s+", " "))
                 .contains("No sensible way by adding: it would take more than there is of the drink.");
         assertThat(Desk.ask(asked).json().at("/called/0/gets_there")).isEmpty();

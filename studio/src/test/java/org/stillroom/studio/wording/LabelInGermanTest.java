@@ -89,16 +89,19 @@ class LabelInGermanTest {
             })
     void whatGoesInIsSaidInGerman(String line) {
         TellLabel.Found found = found(line);
-        assertThat(found.classes()).flatExtracting(LegalClass::asked).isNotEmpty().allSatisfy(shown -> {
-            assertThat(GERMAN.told(LabelView.LABEL, shown.what()).language())
-                    .as(shown.what())
-                    .isEqualTo(Language.GERMAN);
-            if (!shown.why().isEmpty()) {
-                assertThat(GERMAN.told(LabelView.LABEL, shown.why()).language())
-                        .as(shown.why())
-                        .isEqualTo(Language.GERMAN);
-            }
-        });
+        assertThat(found.classes())
+                .flatExtracting(LegalClass::asked)
+                .isNotEmpty()
+                .allSatisfy(shown -> {
+                    assertThat(GERMAN.told(LabelView.LABEL, shown.what()).language())
+                            .as(shown.what())
+                            .isEqualTo(Language.GERMAN);
+                    if (!shown.why().isEmpty()) {
+                        assertThat(GERMAN.told(LabelView.LABEL, shown.why()).language())
+                                .as(shown.why())
+                                .isEqualTo(Language.GERMAN);
+                    }
+                });
         assertThat(found.classes())
                 .flatExtracting(LegalClass::ruledOut)
                 .extracting(Shown::why)
