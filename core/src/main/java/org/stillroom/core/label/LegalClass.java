@@ -12,11 +12,11 @@ import org.stillroom.core.reference.Source;
  * @param name the lawful name; several that mean the same have " / " between
  * @param clause where it stands
  * @param misses which figures fall short; empty when the figures allow the name
- * @param lacks plants that it asks for and that are surely not in the drink
+ * @param asked what it asks of what goes in, with what the lines of the recipe show of it
  * @param notShown what may or may not be met, for the drink holds it in a range, or nobody knows how much
  * @param byRounding which figure lies within by its tenth alone, in whole sentences
  * @param asksBesides what else the name asks that figures cannot show, in whole sentences; empty when nothing
- * @param wayThere what to add so that strength and sugar are met; null where nothing is missed, or adding does not help
+ * @param wayThere what to add so that strength and sugar are met; null where no figure is missed, or adding does not help
  * @param source where it was read, or from memory
  */
 public record LegalClass(
@@ -24,7 +24,7 @@ public record LegalClass(
         String name,
         String clause,
         List<Miss> misses,
-        List<String> lacks,
+        List<Shown> asked,
         List<String> notShown,
         List<String> byRounding,
         String asksBesides,
@@ -35,7 +35,7 @@ public record LegalClass(
 
     public LegalClass {
         misses = List.copyOf(misses);
-        lacks = List.copyOf(lacks);
+        asked = List.copyOf(asked);
         notShown = List.copyOf(notShown);
         byRounding = List.copyOf(byRounding);
     }
@@ -48,7 +48,7 @@ public record LegalClass(
         ASKS_BESIDES("asks besides"),
         /** Of some figure it is not known whether it is met. */
         NOT_SHOWN("not shown"),
-        /** A figure rules it out, or a plant that is surely not in it. */
+        /** A figure rules it out, or what went in does. */
         MISSED("missed");
 
         private final String label;
@@ -64,7 +64,7 @@ public record LegalClass(
 
     /** Returns how far it is shown. What cannot be seen is never met. */
     public Standing standing() {
-        if (!misses.isEmpty() || !lacks.isEmpty()) {
+        if (!misses.isEmpty() || !ruledOut().isEmpty()) {
             return Standing.MISSED;
         }
         if (!notShown.isEmpty()) {
@@ -73,14 +73,21 @@ public record LegalClass(
         return asksBesides.isEmpty() ? Standing.MET : Standing.ASKS_BESIDES;
     }
 
-    /** Returns whether a figure rules the name out, or a plant that is surely not in it. */
+    /** Returns what it asks of what goes in and what the lines of the recipe rule out. */
+    public List<Shown> ruledOut() {
+        return asked.stream().filter(Shown::isRuledOut).toList();
+    }
+
+    /** Returns whether a figure rules the name out, or what went in does. */
     public boolean isMissed() {
         return standing() == Standing.MISSED;
     }
 
-    /** Returns whether it is missed by so little that somebody can be after it: no plant lacks, and it has half the strength. */
+    /** Returns whether it is missed by so little that somebody can be after it: nothing that it asks for is wholly absent, and it has half the strength. */
     public boolean isMissedNearly() {
-        return isMissed() && lacks.isEmpty() && misses.stream().noneMatch(LegalClass::isFar);
+        return isMissed()
+                && ruledOut().stream().noneMatch(Shown::isFar)
+                && misses.stream().noneMatch(LegalClass::isFar);
     }
 
     private static boolean isFar(Miss miss) {

@@ -10,7 +10,6 @@ import org.stillroom.core.reference.PlainLetters;
 import org.stillroom.core.reference.Source;
 import org.stillroom.core.reference.Table;
 import org.stillroom.core.reference.TableSet;
-import org.stillroom.core.reference.Tables;
 
 /**
  * Holds a drink against the categories of spirit drinks that are made by flavouring and sweetening.
@@ -117,14 +116,9 @@ public final class LegalClasses {
         return row.text("status").equals("read");
     }
 
-    /** Returns, of each plant that a name asks for and that is surely not in it, the first word for it. */
-    private List<String> lacks(Market market, String name) {
-        return Tables.open("label/category_plants.csv").rows().stream()
-                .filter(row -> row.text("market").equals(market.name()))
-                .filter(row -> PlainLetters.of(row.text("name")).equals(PlainLetters.of(name)))
-                .map(row -> List.of(row.text("plants").split(";", -1)))
-                .filter(plants -> !contained.mayHoldOneOf().test(plants))
-                .map(plants -> plants.get(0))
+    private List<Shown> shown(Market market, String name) {
+        return Asked.of(market, name, strength).stream()
+                .map(asked -> asked.of(contained.goneIn()))
                 .toList();
     }
 
@@ -140,7 +134,7 @@ public final class LegalClasses {
                 row.text("name"),
                 row.text("clause"),
                 misses,
-                lacks(market, row.text("name")),
+                shown(market, row.text("name")),
                 notShown,
                 strength(row).metByRounding(strength),
                 row.textOrEmpty("asks_besides"),

@@ -36,6 +36,9 @@ public record WayThere(List<Added> added, double from, Figures then) {
 
     private static final double CLOSE = 1e-9;
 
+    /** From here on what is added is another drink with this one in it, times the volume before. Own judgement. */
+    private static final double MOST_TIMES = 2.0;
+
     public WayThere {
         added = List.copyOf(added);
     }
@@ -77,6 +80,11 @@ public record WayThere(List<Added> added, double from, Figures then) {
         List<@Nullable Double> ends = new ArrayList<>(bounds.ends());
         ends.add(null);
         return ends;
+    }
+
+    /** Returns whether it leaves the drink what it is: what more than doubles it does not. */
+    public boolean isSensible() {
+        return millilitres() <= MOST_TIMES * from;
     }
 
     /** Returns the volume of the drink with it, mL at 20 °C. */

@@ -66,7 +66,7 @@ final class Allergens {
         }
         plan.stages()
                 .forEach(stage ->
-                        lines(stage.plan(), part * Portions.drawn(plan, stage).most()));
+                        lines(stage.plan(), part * Leaf.drawn(plan, stage).most()));
     }
 
     /** @param made whether its own lines are looked at, as those of a stage are */

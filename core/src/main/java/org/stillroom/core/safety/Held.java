@@ -3,6 +3,7 @@ package org.stillroom.core.safety;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.ingredient.Kind;
+import org.stillroom.core.ingredient.Resolved;
 import org.stillroom.core.plan.PlannedLine;
 
 /**
@@ -29,6 +30,8 @@ public record Held(Range gramsPerLitre, boolean isKnown) {
             " dotter",
             " eidotter",
             " eierlikör");
+
+    private static final List<String> SLOE = List.of(" sloe", " blackthorn");
 
     private static final Held NOTHING = new Held(Range.NOTHING, true);
 
@@ -58,6 +61,23 @@ public record Held(Range gramsPerLitre, boolean isKnown) {
             }
         }
         return new Held(yolk.gramsPerLitre().times(1.0 / drink.litres()), yolk.isKnown());
+    }
+
+    /** Returns how many fresh sloes there are; what the fresh weighed of dried ones, and of extracts of which nobody says how much, is not known. */
+    static Held sloes(Drink drink) {
+        Held sloes = NOTHING;
+        for (Leaf leaf : Leaf.of(drink.plan())) {
+            Resolved ingredient = leaf.line().ingredient();
+            boolean named = Words.any(leaf.line().words(), SLOE);
+            if (named && ingredient.kind() == Kind.FRESH_PLANT) {
+                sloes = sloes.plus(leaf.grams());
+            } else if (named && ingredient.gramsOfPlant() > 0.0) {
+                sloes = sloes.plus(leaf.grams().times(ingredient.gramsOfPlant()));
+            } else if (named || Presence.isOpen(drink, leaf.line())) {
+                sloes = new Held(sloes.gramsPerLitre(), false);
+            }
+        }
+        return new Held(sloes.gramsPerLitre().times(1.0 / drink.litres()), sloes.isKnown());
     }
 
     private Held plus(Range grams) {

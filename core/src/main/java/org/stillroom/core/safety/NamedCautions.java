@@ -133,8 +133,7 @@ final class NamedCautions {
 
     /** What only a name turned round says stands in no other's place: it may ask, and settles nothing. */
     private static Stream<Knowledge.NamedCaution> named(String text, List<Knowledge.NamedCaution> rows, Drink drink) {
-        List<Knowledge.NamedCaution> asWritten =
-                Words.named(Words.readings(text), rows, Knowledge.NamedCaution::names);
+        List<Knowledge.NamedCaution> asWritten = Words.named(Words.readings(text), rows, Knowledge.NamedCaution::names);
         return Words.named(text, rows, Knowledge.NamedCaution::names).stream()
                 .filter(row -> asWritten.contains(row) || !isInPlace(row, drink));
     }
@@ -143,8 +142,8 @@ final class NamedCautions {
     private static Set<String> asked(String text, Knowledge.NamedCaution row, List<Knowledge.NamedCaution> inPlace) {
         Set<String> asked = new HashSet<>();
         for (String reading : Words.readingsTurned(text)) {
-            String rest = Words.read(reading, inPlace, Knowledge.NamedCaution::names)
-                    .rest();
+            String rest =
+                    Words.read(reading, inPlace, Knowledge.NamedCaution::names).rest();
             row.names().stream().filter(name -> Words.holds(rest, name)).forEach(asked::add);
         }
         return asked;

@@ -1,6 +1,7 @@
 package org.stillroom.core.safety;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -46,6 +47,7 @@ final class Portions {
     private final Drawn drawn;
     private final List<Portion> portions = new ArrayList<>();
     private final List<Found> found = new ArrayList<>();
+    private final Map<String, Set<Watched>> byStage = new HashMap<>();
 
     /** What analyses tell of the line that is taken apart. */
     private Set<Watched> settled = Set.of();
@@ -60,7 +62,7 @@ final class Portions {
 
     static Portions of(Plan plan, Grounds grounds) {
         Portions all = new Portions(grounds);
-        all.add(plan, new Range(1.0, 1.0), "", Set.of());
+        Leaf.of(plan).forEach(all::add);
         return all;
     }
 
@@ -74,25 +76,22 @@ final class Portions {
         return List.copyOf(found);
     }
 
-    /**
-     * @param part how much of the plan goes in: least where what is lost takes its share along, most where it takes nothing
-     * @param settled substances of which an analysis of what this plan makes tells
-     */
-    private void add(Plan plan, Range part, String from, Set<Watched> settled) {
-        for (int i = 0; i < plan.lines().size(); i++) {
-            PlannedLine line = plan.lines().get(i);
-            if (line.grams() > 0.0) {
-                String where = from.isEmpty() ? "line " + (i + 1) + ", " + line.name() : from + ": " + line.name();
-                Plan.@Nullable StagePlan stage = stage(plan, line);
-                Range grams = part.times(line.grams());
-                if (stage == null) {
-                    bottles(line, where, grams, settled);
-                } else {
-                    Set<Watched> both = take(line.ingredient(), where, grams, Assay.NONE, settled);
-                    add(stage.plan(), part.times(share(stage, line.grams())), where, both);
-                }
-            }
+    private void add(Leaf leaf) {
+        Set<Watched> before = Set.of();
+        for (Leaf stage : leaf.within()) {
+            before = ofStage(stage, before);
         }
+        bottles(leaf.line(), leaf.where(), leaf.grams(), before);
+    }
+
+    /** Returns substances of which an analysis of what a stage makes tells, with those that were settled before; each stage counts once. */
+    private Set<Watched> ofStage(Leaf stage, Set<Watched> before) {
+        @Nullable Set<Watched> known = byStage.get(stage.where());
+        if (known == null) {
+            known = take(stage.line().ingredient(), stage.where(), stage.grams(), Assay.NONE, before);
+            byStage.put(stage.where(), known);
+        }
+        return known;
     }
 
     private void bottles(PlannedLine line, String where, Range grams, Set<Watched> settled) {
@@ -102,32 +101,6 @@ final class Portions {
             portion(each.get(i), where, grams, settled);
         }
         bottle = null;
-    }
-
-    private static Plan.@Nullable StagePlan stage(Plan plan, PlannedLine line) {
-        if (line.ingredient().ingredient().from() == null) {
-            return null;
-        }
-        return plan.stages().stream()
-                .filter(stage -> stage.ingredient().equals(line.name()))
-                .findFirst()
-                .orElse(null);
-    }
-
-    /** Returns how much of a stage goes in by all lines that take of it, part of the whole. */
-    static Range drawn(Plan plan, Plan.StagePlan stage) {
-        double grams = plan.lines().stream()
-                .filter(line -> line.name().equals(stage.ingredient()))
-                .mapToDouble(PlannedLine::grams)
-                .sum();
-        return share(stage, grams);
-    }
-
-    private static Range share(Plan.StagePlan stage, double grams) {
-        double before = stage.plan().liquid().total();
-        return before > 0.0 && stage.yieldGrams() > 0.0
-                ? new Range(grams / Math.max(before, stage.yieldGrams()), grams / Math.min(before, stage.yieldGrams()))
-                : Range.NOTHING;
     }
 
     /**

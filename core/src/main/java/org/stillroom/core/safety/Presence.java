@@ -1,39 +1,28 @@
 package org.stillroom.core.safety;
 
-import java.util.List;
 import org.stillroom.core.extraction.Plants;
 import org.stillroom.core.plan.PlannedLine;
 
-/** Whether a plant can be in a drink by what is written of its ingredients; of what nobody knows, any can be in it. */
+/** Whether what is written of an ingredient tells all that it is made of; of what nobody knows, anything can be in it. */
 final class Presence {
     private Presence() {}
-
-    /** Returns whether something is named after one of some plants, or something is of plants that nobody knows. */
-    static boolean mayHoldOneOf(Drink drink, List<String> plants) {
-        List<String> names = plants.stream().map(Words::plain).toList();
-        return drink.lines().stream()
-                .filter(line -> line.ingredient().ingredient().from() == null)
-                .anyMatch(line ->
-                        Words.any(line.words() + "; " + line.ingredient().kind().label(), names)
-                                || isOpen(drink, line));
-    }
 
     /** Returns whether what an ingredient is made of is not all told by its name. */
     static boolean isOpen(Drink drink, PlannedLine line) {
         return switch (line.ingredient().kind()) {
             case SUGAR, HONEY, ACID, SALT, GLYCEROL, DAIRY, EGG, WATER -> false;
-            case SPIRIT, WINE -> !isUnflavoured(line) && isOfUnknown(drink, line);
+            case SPIRIT, WINE -> !isOnlyOf(line, WordList.UNFLAVOURED_SPIRITS) && isOfUnknown(drink, line);
             case ESSENTIAL_OIL, ESSENCE, TINCTURE, MACERATE, DISTILLATE, HYDROSOL, LIQUEUR, SYRUP, JUICE, OTHER ->
                 isOfUnknown(drink, line);
             case FRESH_PLANT, DRIED_PLANT -> isOfUnknown(drink, line);
         };
     }
 
-    private static boolean isUnflavoured(PlannedLine line) {
+    /** Returns whether its name is of words of a list alone, beside forms and qualities. */
+    static boolean isOnlyOf(PlannedLine line, WordList list) {
         return Words.readings(line.words()).stream()
                 .anyMatch(reading -> NameWords.of(reading).stream()
-                        .allMatch(word ->
-                                WordList.UNFLAVOURED_SPIRITS.words().contains(word) || NameWords.isPlain(word)));
+                        .allMatch(word -> list.words().contains(word) || NameWords.isPlain(word)));
     }
 
     private static boolean isOfUnknown(Drink drink, PlannedLine line) {

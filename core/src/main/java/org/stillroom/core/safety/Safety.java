@@ -86,12 +86,13 @@ public record Safety(Drink drink, Serving serving, List<Finding> findings) {
         return Map.of(
                 "anethole", Held.of(drink, "trans-anethole"),
                 "glycyrrhizic acid", Held.of(drink, "glycyrrhizic acid"),
-                "egg yolk", Held.yolk(drink));
+                "egg yolk", Held.yolk(drink),
+                "sloe", Held.sloes(drink));
     }
 
-    /** Returns whether one of some plants can be in it, by the words for them; of what nobody knows, any can be in it. */
-    public boolean mayHoldOneOf(List<String> plants) {
-        return Presence.mayHoldOneOf(drink, plants);
+    /** Returns everything that went into it, stages and all. */
+    public List<WentIn> wentIn() {
+        return WentIn.of(drink);
     }
 
     /** Returns whether a rule forbids it. */

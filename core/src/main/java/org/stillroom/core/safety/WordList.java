@@ -24,6 +24,9 @@ enum WordList {
     CITRUS_FRUIT,
     OF_MANY_PLANTS,
     UNFLAVOURED_SPIRITS,
+    NAMED_SPIRITS,
+    NAMED_WINES,
+    WITHOUT_FLAVOUR,
     BITTER_PLANTS;
 
     private static final Map<WordList, Written> WRITTEN = read(Tables.open("safety/word_lists.csv"));

@@ -6,10 +6,12 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Figure;
 import org.stillroom.core.liquid.Figures;
@@ -217,25 +219,43 @@ class LegalClassesTest {
     @Test
     @Tag("published")
     void aNameIsMissedWithoutAPlantThatItAsksFor() {
-        Contained ofPear = new Contained(Map.of(), plants -> false);
-        Contained ofJuniper = new Contained(Map.of(), plants -> plants.contains("juniper"));
+        Contained ofPear = new Contained(Map.of(), List.of(of("pear")));
+        Contained ofJuniper = new Contained(Map.of(), List.of(of("juniper")));
         Figures strong = liqueur(40.0, 100.0);
         assertThat(named(strong, ofPear, "gin").standing()).isEqualTo(LegalClass.Standing.MISSED);
         assertThat(named(strong, ofPear, "gin").isMissedNearly()).isFalse();
         assertThat(named(strong, ofJuniper, "gin").standing()).isEqualTo(LegalClass.Standing.ASKS_BESIDES);
-        assertThat(named(strong, ofJuniper, "sloe gin").lacks()).containsExactly("sloe");
-        assertThat(named(strong, ofJuniper, "Berenburg / Beerenburg").lacks()).containsExactly("gentian", "laurel");
-        assertThat(named(strong, ofPear, "liqueur (general)").lacks()).isEmpty();
-        assertThat(named(strong, Contained.NOT_KNOWN, "gin").lacks()).isEmpty();
+        assertThat(ruledOut(strong, ofJuniper, "sloe gin")).containsExactly("sloe");
+        assertThat(ruledOut(strong, ofJuniper, "Berenburg / Beerenburg")).containsExactly("gentian", "laurel");
+        assertThat(ruledOut(strong, ofPear, "liqueur (general)")).isEmpty();
+        assertThat(ruledOut(strong, Contained.NOT_KNOWN, "gin")).isEmpty();
     }
 
-    /** A plant that is asked of a name that no table has would be asked of nothing. */
+    /** A spirit of one plant, all of which its name tells. */
+    private static GoneIn of(String plant) {
+        return new GoneIn(
+                plant,
+                Kind.DISTILLATE,
+                new Contained.Part(1.0, 1.0),
+                new Contained.Part(1.0, 1.0),
+                Set.of(GoneIn.Tells.PLANTS),
+                words -> words.contains(plant),
+                words -> words.contains(plant) ? List.of() : List.of(plant));
+    }
+
+    private static List<String> ruledOut(Figures figures, Contained contained, String name) {
+        return named(figures, contained, name).ruledOut().stream()
+                .map(Shown::what)
+                .toList();
+    }
+
+    /** What is asked of a name that no table has would be asked of nothing. */
     @Test
-    void plantsAreAskedOfNamesThatThereAre() {
+    void conditionsAreOfNamesThatThereAre() {
         List<String> names = LegalClasses.of(TableSet.SHIPPED, liqueur(40.0, 100.0), Contained.NOT_KNOWN).stream()
                 .map(each -> each.market() + " " + each.name())
                 .toList();
-        assertThat(Tables.open("label/category_plants.csv").rows())
+        assertThat(Tables.open("label/category_conditions.csv").rows())
                 .isNotEmpty()
                 .allSatisfy(row -> assertThat(names).contains(row.text("market") + " " + row.text("name")));
     }
@@ -252,7 +272,7 @@ class LegalClassesTest {
     }
 
     private static Contained holding(String what, double least, double most) {
-        return new Contained(Map.of(what, new Contained.Part(least, most)), plants -> true);
+        return new Contained(Map.of(what, new Contained.Part(least, most)), Contained.NOT_KNOWN.goneIn());
     }
 
     /** Annex I 36: sambuca holds 1 to 2 g/L of natural anethole, 38 % vol and 350 g/L of sugar. */
@@ -412,6 +432,24 @@ class LegalClassesTest {
                 .isNull();
     }
 
+    /** A litre of 4 % vol to 37.5 takes A litres of 96 % vol by 0.04 + 0.96·A = 0.375·(1 + A) or so: 0.57, less than there is. */
+    @Test
+    void aWayThatMoreThanDoublesTheDrinkIsNotSensible() {
+        WayThere gin = Objects.requireNonNull(named(liqueur(4.0, 0.0), "gin").wayThere());
+        assertThat(gin.isSensible()).isTrue();
+        WayThere twice = new WayThere(List.of(), 500.0, liqueur(20.0, 0.0));
+        assertThat(twice.millilitres()).isCloseTo(1000.0, within(1e-6));
+        assertThat(new WayThere(List.of(), twice.millilitres() / 2.0, twice.then()).isSensible())
+                .isTrue();
+        assertThat(new WayThere(List.of(), twice.millilitres() / 2.001, twice.then()).isSensible())
+                .isFalse();
+        WayThere dry = Objects.requireNonNull(
+                named(liqueur(40.0, 300.0), "liqueur or cordial, dry").wayThere());
+        assertThat(dry.isSensible())
+                .as("of 28 % sugar by weight less than 10 % takes nearly three times as much")
+                .isFalse();
+    }
+
     private static double grams(WayThere way, String name) {
         return way.added().stream()
                 .filter(each -> each.addition().name().equals(name))
@@ -448,7 +486,7 @@ class LegalClassesTest {
 
         Contained aniseed = new Contained(
                 Map.of("anethole", new Contained.Part(1.9, 1.9), "glycyrrhizic acid", new Contained.Part(0.0, 0.0)),
-                plants -> true);
+                Contained.NOT_KNOWN.goneIn());
         assertThat(named(bitter, aniseed, "aniseed-flavoured spirit drink").standing())
                 .isEqualTo(LegalClass.Standing.ASKS_BESIDES);
         assertThat(named(bitter, aniseed, "pastis").misses())

@@ -153,8 +153,8 @@ final class Bench {
     /** Lets a line be poured from these bottles. */
     Bench poured(String line, Ingredient... bottles) {
         List<Resolved> resolved = Stream.of(bottles)
-                .map(bottle ->
-                        Objects.requireNonNull(Resolution.of(bottle.called(line)).resolved()))
+                .map(bottle -> Objects.requireNonNull(
+                        Resolution.of(bottle.called(line)).resolved()))
                 .toList();
         grounds = grounds.with(new Drawn(Map.of(line, resolved)));
         return this;

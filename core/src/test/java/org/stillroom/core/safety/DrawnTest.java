@@ -85,9 +85,7 @@ class DrawnTest {
 
     @Test
     void whatIsAddedUpIsAddedUpOnce() {
-        Bench egg = new Bench()
-                .grams("egg yolk", Kind.EGG, 140.0)
-                .strong("neutral spirit", Kind.SPIRIT, 40.0, 860.0);
+        Bench egg = new Bench().grams("egg yolk", Kind.EGG, 140.0).strong("neutral spirit", Kind.SPIRIT, 40.0, 860.0);
         double once = Held.yolk(egg.safety().drink()).gramsPerLitre().most();
         Ingredient yolk = Ingredient.named("egg yolk", Kind.EGG);
         Bench either = egg.poured("egg yolk", yolk, yolk.described(null, "of our own hens"));

@@ -91,7 +91,7 @@ public final class LabelFields {
                     .put("met_by_figures", each.misses().isEmpty())
                     .put("near", each.isMissedNearly())
                     .put("misses", misses(each))
-                    .putTexts("lacks", each.lacks())
+                    .put("asked", asked(each))
                     .put("gets_there", waysThere(each))
                     .putTexts("not_shown", each.notShown())
                     .putTexts("met_by_rounding", each.byRounding())
@@ -105,7 +105,7 @@ public final class LabelFields {
 
     private static List<Fields> waysThere(LegalClass each) {
         WayThere way = each.wayThere();
-        return way == null
+        return way == null || !way.isSensible()
                 ? List.of()
                 : List.of(new Fields()
                         .put("to_volume_ml", way.from())
@@ -123,6 +123,16 @@ public final class LabelFields {
                         .put("sugar_as_invert_g_per_l", way.then().value(Figure.SUGAR_AS_INVERT))
                         .put("sugar_mass_percent", way.then().value(Figure.SUGAR_BY_MASS))
                         .put("volume_20c_ml", way.millilitres()));
+    }
+
+    private static List<Fields> asked(LegalClass each) {
+        return each.asked().stream()
+                .map(shown -> new Fields()
+                        .put("what", shown.what())
+                        .put("outcome", shown.outcome().label())
+                        .put("why", shown.why())
+                        .putTexts("by", shown.by()))
+                .toList();
     }
 
     private static List<Fields> misses(LegalClass each) {

@@ -97,10 +97,10 @@ record LabelAnswer(TellLabel.Found found, @Nullable Path written) implements Ans
                 + each.standing().label() + (besides ? ":" : "."));
         each.misses().forEach(miss -> parts.add(sentence(miss)));
         parts.addAll(each.byRounding());
-        each.lacks().forEach(plant -> parts.add("It asks for " + plant + ", and nothing in it is of that."));
         if (!each.misses().isEmpty()) {
             parts.add(wayThere(each));
         }
+        each.ruledOut().forEach(shown -> parts.add(shown.why()));
         each.notShown().forEach(open -> parts.add("Not shown: " + open + "."));
         if (!each.asksBesides().isEmpty()) {
             parts.add((besides ? "" : "Besides: ") + each.asksBesides());
@@ -113,10 +113,11 @@ record LabelAnswer(TellLabel.Found found, @Nullable Path written) implements Ans
         return each.source().standing() == Standing.READ ? "" : ", in part from memory";
     }
 
-    /** Of what is missed the page shows the plain liqueurs; the answer for scripts has all. */
+    /** Of what is missed the page shows the plain liqueurs, and what lines alone rule out; the answer for scripts has all. */
     private void missed(Page page) {
         List<LegalClass> plain = found.near().stream()
-                .filter(each -> each.name().startsWith("liqueur")
+                .filter(each -> each.misses().isEmpty()
+                        || each.name().startsWith("liqueur")
                         || each.name().startsWith("crème de (")
                         || each.name().equals(LegalClasses.SPIRIT_DRINK))
                 .filter(each -> !found.called().contains(each))
@@ -129,7 +130,7 @@ record LabelAnswer(TellLabel.Found found, @Nullable Path written) implements Ans
         }
         if (!found.far().isEmpty()) {
             page.blank();
-            page.paragraph("Out of reach, for it is far too weak or a plant that they ask for is surely not in it: "
+            page.paragraph("Out of reach, for it is far too weak or something that they ask for is surely not in it: "
                     + found.far().stream()
                             .map(each -> each.market() + " " + each.name())
                             .collect(Collectors.joining("; "))
@@ -151,6 +152,9 @@ record LabelAnswer(TellLabel.Found found, @Nullable Path written) implements Ans
         WayThere way = each.wayThere();
         if (way == null) {
             return "Adding spirit, sugar or water does not lead there.";
+        }
+        if (!way.isSensible()) {
+            return "No sensible way by adding: it would take more than there is of the drink.";
         }
         List<String> added = way.added().stream()
                 .map(one -> Figure.decimals(one.grams(), 1) + " g "

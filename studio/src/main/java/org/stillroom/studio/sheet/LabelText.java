@@ -51,11 +51,12 @@ final class LabelText {
         if (called == null) {
             return said(plainName());
         }
-        if (!called.lacks().isEmpty()) {
+        if (!called.ruledOut().isEmpty()) {
+            String why = called.ruledOut().get(0).why();
             throw new Impossible(
                     "called",
-                    "nothing in it is of " + called.lacks().get(0) + ", which " + called.name() + " asks for.",
-                    "Ask for another name.");
+                    called.name() + " is missed: " + Character.toLowerCase(why.charAt(0)) + why.substring(1),
+                    "Ask for another name, or see what gets there.");
         }
         if (called.isMissed()) {
             throw new Impossible(

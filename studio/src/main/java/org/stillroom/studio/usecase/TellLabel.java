@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.stillroom.core.label.BottleSizes;
 import org.stillroom.core.label.Contained;
 import org.stillroom.core.label.Duty;
+import org.stillroom.core.label.GoneIn;
 import org.stillroom.core.label.LegalClass;
 import org.stillroom.core.label.LegalClasses;
 import org.stillroom.core.label.Market;
@@ -32,9 +33,11 @@ import org.stillroom.core.safety.HouseRule;
 import org.stillroom.core.safety.Keeping;
 import org.stillroom.core.safety.Knowledge;
 import org.stillroom.core.safety.Place;
+import org.stillroom.core.safety.Range;
 import org.stillroom.core.safety.Rules;
 import org.stillroom.core.safety.Safety;
 import org.stillroom.core.safety.Serving;
+import org.stillroom.core.safety.WentIn;
 import org.stillroom.planner.shopping.Money;
 
 /** Tells what a liqueur may be called and what its label says. */
@@ -200,7 +203,7 @@ public final class TellLabel {
             return classes.stream().filter(LegalClass::isMissedNearly).toList();
         }
 
-        /** Returns the names that are out of its reach: it is far too weak, or a plant that they ask for is surely not in it. */
+        /** Returns the names that are out of its reach: it is far too weak, or something that they ask for is surely not in it. */
         public List<LegalClass> far() {
             return classes.stream()
                     .filter(each -> each.isMissed() && !each.isMissedNearly())
@@ -386,7 +389,33 @@ public final class TellLabel {
                         new Contained.Part(
                                 held.gramsPerLitre().least(),
                                 held.isKnown() ? held.gramsPerLitre().most() : Double.POSITIVE_INFINITY)));
-        return new Contained(parts, safety::mayHoldOneOf);
+        return new Contained(
+                parts, safety.wentIn().stream().map(TellLabel::goneIn).toList());
+    }
+
+    private static GoneIn goneIn(WentIn went) {
+        Set<GoneIn.Tells> tells = EnumSet.noneOf(GoneIn.Tells.class);
+        if (went.tellsPlants()) {
+            tells.add(GoneIn.Tells.PLANTS);
+        }
+        if (went.tellsAlcohol()) {
+            tells.add(GoneIn.Tells.ALCOHOL);
+        }
+        if (went.isWithoutFlavour()) {
+            tells.add(GoneIn.Tells.NO_FLAVOUR);
+        }
+        return new GoneIn(
+                went.name(),
+                went.kind(),
+                part(went.alcohol()),
+                part(went.volume()),
+                tells,
+                went::isNamed,
+                went::plantsBeside);
+    }
+
+    private static Contained.Part part(Range range) {
+        return new Contained.Part(range.least(), range.most());
     }
 
     private static boolean isAgainst(Finding finding) {

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.stillroom.core.label.LegalClass;
 import org.stillroom.core.label.Market;
 import org.stillroom.core.label.Miss;
+import org.stillroom.core.label.Shown;
 import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.PlainLetters;
@@ -58,7 +59,7 @@ final class TitleName {
     private static Finding finding(LegalClass missed) {
         String why = Stream.concat(
                         missed.misses().stream().map(TitleName::told),
-                        missed.lacks().stream().map(plant -> "nothing in it is of " + plant))
+                        missed.ruledOut().stream().map(TitleName::told))
                 .collect(Collectors.joining(", "));
         return new Finding(
                 NAME,
@@ -71,6 +72,12 @@ final class TitleName {
                 "Change the title, or ask for what leads to that name (called).",
                 null,
                 missed.source());
+    }
+
+    private static String told(Shown shown) {
+        return shown.by().isEmpty()
+                ? "nothing in it is of " + shown.what()
+                : String.join(" and ", shown.by()) + " in it rules that out";
     }
 
     private static String told(Miss miss) {

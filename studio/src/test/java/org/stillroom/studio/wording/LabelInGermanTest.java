@@ -7,7 +7,9 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.stillroom.core.label.LegalClass;
 import org.stillroom.core.label.Market;
+import org.stillroom.core.label.Shown;
 import org.stillroom.core.label.StatedStrength;
 import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.recipe.Condition;
@@ -21,6 +23,7 @@ import org.stillroom.studio.sheet.Saying;
 import org.stillroom.studio.usecase.PlanRecipe;
 import org.stillroom.studio.usecase.TellLabel;
 import org.stillroom.studio.usecase.batch.LabelBottles;
+import org.stillroom.studio.web.safety.LabelView;
 
 /** A label as a German reader sticks it on a bottle. */
 class LabelInGermanTest {
@@ -70,6 +73,42 @@ class LabelInGermanTest {
         assertThat(LabelSheet.svg(found, look)).contains("Abgefüllt");
     }
 
+    /** What names ask of what goes in, and why lines rule it out, by what is in the drink. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "{use: neutral spirit, amount: 300 ml}",
+                "{use: white wine, amount: 900 ml}",
+                "{use: gin, amount: 300 ml}",
+                "{use: caraway oil, amount: 1 g}",
+                "{use: gentian root, amount: 5 g}",
+                "{use: mead, amount: 300 ml}",
+                "{use: rum, amount: 300 ml}",
+                "{use: cherry spirit, amount: 500 ml}",
+                "{use: food colouring, amount: 1 g}",
+                "{use: cream, amount: 200 g}"
+            })
+    void whatGoesInIsSaidInGerman(String line) {
+        TellLabel.Found found = found(line);
+        assertThat(found.classes())
+                .flatExtracting(LegalClass::asked)
+                .isNotEmpty()
+                .allSatisfy(shown -> {
+                    assertThat(GERMAN.told(LabelView.LABEL, shown.what()).language())
+                            .as(shown.what())
+                            .isEqualTo(Language.GERMAN);
+                    if (!shown.why().isEmpty()) {
+                        assertThat(GERMAN.told(LabelView.LABEL, shown.why()).language())
+                                .as(shown.why())
+                                .isEqualTo(Language.GERMAN);
+                    }
+                });
+        assertThat(found.classes())
+                .flatExtracting(LegalClass::ruledOut)
+                .extracting(Shown::why)
+                .doesNotContain("");
+    }
+
     private static TellLabel.Found found(String line) {
         String text = """
                 stillroom: 1
@@ -82,6 +121,13 @@ class LabelInGermanTest {
                   - {name: coffee beans, kind: dried plant}
                   - {name: cinchona bark, kind: dried plant}
                   - {name: white wine, kind: wine, strength: 12 %}
+                  - {name: gin, kind: spirit, strength: 40 %}
+                  - {name: rum, kind: spirit, strength: 40 %}
+                  - {name: cherry spirit, kind: spirit, strength: 45 %}
+                  - {name: mead, kind: wine, strength: 12 %}
+                  - {name: caraway oil, kind: essential oil}
+                  - {name: gentian root, kind: dried plant}
+                  - {name: food colouring, kind: other, contains: {water: 100 %}}
                 lines:
                   - {use: neutral spirit, amount: 100 ml}
                   - {use: water, amount: 500 ml}

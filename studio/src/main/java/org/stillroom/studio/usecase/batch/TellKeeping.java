@@ -60,7 +60,8 @@ public final class TellKeeping {
         }
         try {
             DrinkInVessel.Drunk drunk = drinks.of(batch, held);
-            Safety safety = Safety.of(drunk.plan(), Serving.USUAL, drunk.grounds().with(condition));
+            Safety safety =
+                    Safety.of(drunk.plan(), Serving.USUAL, drunk.grounds().with(condition));
             return new Found(true, safety.keeping(), safety.ofGrowth());
         } catch (NoSuchElementException gone) {
             return Found.NOT_KNOWN; // the page says so

@@ -289,8 +289,7 @@ public final class BeginMake {
                         ? "Put a lot of that name on the shelf, or name none for this line."
                         : "Choose one that it can be: "
                                 + String.join(
-                                        ", ",
-                                        fit.stream().map(BeginMake::told).toList())
+                                        ", ", fit.stream().map(BeginMake::told).toList())
                                 + ".");
     }
 

@@ -57,7 +57,8 @@ public final class ShowMake {
         if (ready.making() != null) {
             new Unfolding(log, parts, problems).whole(ready.making());
         }
-        return new MakeState(make, revision, start, parts, log, timers(log, parts), problems, minding(make, start, parts));
+        return new MakeState(
+                make, revision, start, parts, log, timers(log, parts), problems, minding(make, start, parts));
     }
 
     /** What is made, in its size and with its measures; or why not. */

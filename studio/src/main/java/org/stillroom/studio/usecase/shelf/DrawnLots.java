@@ -55,8 +55,7 @@ public final class DrawnLots {
     }
 
     private void bottle(String line, Resolved is) {
-        bottles.computeIfAbsent(line, some -> new LinkedHashMap<>())
-                .putIfAbsent(is.ingredient(), is);
+        bottles.computeIfAbsent(line, some -> new LinkedHashMap<>()).putIfAbsent(is.ingredient(), is);
     }
 
     /** Returns what a drink is judged on that is poured from these; of other lines the grounds speak as they are. */

@@ -58,7 +58,8 @@ public record LotOnShelf(Lot lot, @Nullable Ingredient ingredient, List<SheetPro
     private Ingredient read() {
         LotSheet sheet = lot.sheet();
         return ingredient == null
-                ? Ingredient.named(sheet.name(), kind()).described(sheet.fields().get("plant"), null)
+                ? Ingredient.named(sheet.name(), kind())
+                        .described(sheet.fields().get("plant"), null)
                 : ingredient.withAtHand(null);
     }
 

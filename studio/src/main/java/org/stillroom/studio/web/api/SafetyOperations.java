@@ -180,6 +180,12 @@ final class SafetyOperations {
                 .with("by", Schemas.number("by how much it is missed"))
                 .with("unit", Schemas.text(""))
                 .schema();
+        Map<String, Object> asked = Schemas.group()
+                .with("what", Schemas.text("what it asks of what goes in"))
+                .with("outcome", Schemas.text("ruled out, met or not known"))
+                .with("why", Schemas.text("why it is ruled out, and what gets there; empty where it is not"))
+                .with("by", Schemas.list(Schemas.text("line that rules it out")))
+                .schema();
         return Schemas.group()
                 .with("market", Schemas.text("EU or US"))
                 .with("name", Schemas.text(""))
@@ -187,7 +193,7 @@ final class SafetyOperations {
                 .with("met_by_figures", Schemas.flag("whether no figure rules it out"))
                 .with("near", Schemas.flag("whether it is missed by so little that somebody can be after it"))
                 .with("misses", Schemas.list(miss))
-                .with("lacks", Schemas.list(Schemas.text("plant that it asks for and that is surely not in it")))
+                .with("asked", Schemas.list(asked))
                 .with("gets_there", Schemas.list(wayThere()))
                 .with("not_shown", Schemas.list(Schemas.text("what may or may not be met")))
                 .with("met_by_rounding", Schemas.list(Schemas.text("figure that lies within by its tenth alone")))

@@ -53,10 +53,11 @@ public record LabelView(
                 .toList();
     }
 
-    /** Returns the names that its figures just rule out, the ones it misses by one figure alone before the others. */
+    /** Returns the names that its figures or its lines just rule out, the ones it misses by one of them alone before the others. */
     public List<LegalClass> missed(TellLabel.Found of) {
         return of.near().stream()
-                .sorted(Comparator.comparing(each -> each.misses().size()))
+                .sorted(Comparator.comparing(
+                        each -> each.misses().size() + each.ruledOut().size()))
                 .toList();
     }
 
@@ -68,11 +69,6 @@ public record LabelView(
                         .map(each -> market(each.market()) + " "
                                 + words.told(LABEL, each.name()).text())
                         .collect(Collectors.joining("; ")));
-    }
-
-    /** Returns that a plant is asked for which is surely not in it. */
-    public String lacks(String plant) {
-        return words.say("safety.lacks", words.told(LABEL, plant).text());
     }
 
     /** Returns the countries of which the table of duty has no rate for its strength; empty where there are none. */
@@ -96,6 +92,9 @@ public record LabelView(
         WayThere way = each.wayThere();
         if (way == null) {
             return words.say("safety.noWay");
+        }
+        if (!way.isSensible()) {
+            return words.say("safety.noSensibleWay");
         }
         String added = way.added().stream().map(this::added).collect(Collectors.joining(words.say("safety.and")));
         String sweet = each.market() == Market.EU

@@ -18,7 +18,6 @@ import org.stillroom.core.reference.Finding;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.Lot;
 import org.stillroom.studio.store.LotSheet;
-import org.stillroom.studio.store.Lots;
 import org.stillroom.studio.usecase.make.BeginMake;
 import org.stillroom.studio.usecase.make.FinishMake;
 import org.stillroom.studio.usecase.shelf.Bottles;
@@ -70,7 +69,8 @@ class DrawnTest {
     }
 
     private Lot oil(String analysis) {
-        return lot("name", "sage oil", "kind", "essential oil", "left", "10 ml", "density", "0.915", "analysis", analysis);
+        return lot(
+                "name", "sage oil", "kind", "essential oil", "left", "10 ml", "density", "0.915", "analysis", analysis);
     }
 
     /** Makes a litre of these lots and bottles all of it. */
@@ -93,12 +93,9 @@ class DrawnTest {
     private List<String> against(Batch batch) {
         Book book = Book.open(rested.kitchen.store);
         return new LabelBottles(rested.kitchen.store)
-                .answer(book, book.cellar().bottlings(batch.id()).get(0), Market.EU)
-                .label()
-                .against()
-                .stream()
-                .map(DrawnTest::told)
-                .toList();
+                .answer(book, book.cellar().bottlings(batch.id()).get(0), Market.EU).label().against().stream()
+                        .map(DrawnTest::told)
+                        .toList();
     }
 
     private static String told(Finding finding) {
@@ -174,10 +171,19 @@ class DrawnTest {
     void whatWasAddedStaysWhatItWas() {
         Batch batch = rested.batch();
         Lot tincture = lot(
-                "name", "herb drops", "kind", "tincture", "strength", "60 %", "plant", "oleander", "ratio", "1:5",
-                "left", "100 ml");
-        assertThat(rested.after(1)
-                        .added(batch, typed("1", "what", tincture.id(), "amount", "20 ml"), request()))
+                "name",
+                "herb drops",
+                "kind",
+                "tincture",
+                "strength",
+                "60 %",
+                "plant",
+                "oleander",
+                "ratio",
+                "1:5",
+                "left",
+                "100 ml");
+        assertThat(rested.after(1).added(batch, typed("1", "what", tincture.id(), "amount", "20 ml"), request()))
                 .isInstanceOf(RecordBatch.Outcome.Kept.class);
         filled(batch);
         List<String> stops = against(batch);

@@ -52,8 +52,18 @@ class DrawnPagesTest {
                 .lots()
                 .add(
                         List.of(Bottles.read(
-                                "name", name, "kind", "tincture", "strength", "60 %", "ratio", "1:5", "plant", plant,
-                                "left", "300 ml")),
+                                "name",
+                                name,
+                                "kind",
+                                "tincture",
+                                "strength",
+                                "60 %",
+                                "ratio",
+                                "1:5",
+                                "plant",
+                                plant,
+                                "left",
+                                "300 ml")),
                         Kitchen.request())
                 .get(0);
     }
