@@ -73,12 +73,9 @@ public record Safety(Drink drink, Serving serving, List<Finding> findings) {
         return drink.isEssence() ? null : Keeping.of(drink);
     }
 
-    /** Returns what can grow in it, and where it keeps until when. */
-    public List<Finding> ofGrowth() {
-        return findings.stream()
-                .filter(finding ->
-                        finding.rule().equals(Growth.NAME) || finding.rule().equals(Growth.KEEPING))
-                .toList();
+    /** Returns what there is to know of it where it stands, stops first: what a plan tells, what can grow in it and where it keeps until when. */
+    public List<Finding> ofStock() {
+        return told(Set.of(Growth.NAME, Growth.KEEPING));
     }
 
     /** Returns what lawful names ask for beside strength and sugar, by their words. */
@@ -136,7 +133,11 @@ public record Safety(Drink drink, Serving serving, List<Finding> findings) {
         if (plan.liquid().total() == 0.0) {
             return List.of();
         }
-        return of(plan, grounds.serving(), grounds).findings().stream()
+        return of(plan, grounds.serving(), grounds).told(notes);
+    }
+
+    private List<Finding> told(Set<String> notes) {
+        return findings.stream()
                 .filter(finding -> finding.severity() != Severity.NOTE
                         || notes.contains(finding.rule())
                         || finding.rule().equals(NotKnown.NAME)

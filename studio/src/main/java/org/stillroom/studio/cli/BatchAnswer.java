@@ -60,6 +60,7 @@ final class BatchAnswer {
         @Override
         public void print(Page page) {
             page.heading("Batch " + batch.number() + ": " + batch.title());
+            keeping(page, One::stops);
             Table table = vesselTable("", "");
             batch.vessels().forEach(vessel -> row(table, "", "", vessel));
             if (batch.vessels().isEmpty()) {
@@ -68,7 +69,9 @@ final class BatchAnswer {
                 page.table(table);
             }
             bottles(page);
-            keeping(page);
+            page.blank();
+            page.heading("What else there is to know, and whether it keeps");
+            keeping(page, One::besides);
             page.blank();
             page.heading("Log");
             if (batch.log().isEmpty()) {
@@ -105,25 +108,39 @@ final class BatchAnswer {
             page.table(table);
         }
 
-        /** Says of each vessel and of bottles whether they keep. */
-        private void keeping(Page page) {
-            page.blank();
-            page.heading("Whether it keeps");
-            batch.vessels().stream()
-                    .filter(vessel -> vessel.keeps() != null)
-                    .forEach(vessel -> keeps(page, "In vessel " + vessel.name(), vessel.keeps()));
-            batch.bottles()
-                    .forEach(each -> keeps(
-                            page,
-                            "Bottles " + each.bottling().first() + " to "
-                                    + each.bottling().last(),
-                            each.keeps()));
+        /** How one thing is told of a vessel or of bottles. */
+        private interface Telling {
+            void tell(Page page, String what, TellKeeping.Found found);
         }
 
-        private static void keeps(Page page, String what, TellKeeping.Found found) {
-            page.paragraph(
-                    what + (found.isKnown() ? ":" : ": not known, for its recipe cannot be worked out any more."));
-            found.findings().forEach(page::finding);
+        /** Tells of each vessel and of all bottles. */
+        private void keeping(Page page, Telling telling) {
+            for (Vessel vessel : batch.vessels()) {
+                TellKeeping.Found found = vessel.keeps();
+                if (found != null) {
+                    telling.tell(page, "In vessel " + vessel.name(), found);
+                }
+            }
+            for (Bottles each : batch.bottles()) {
+                Bottling bottling = each.bottling();
+                telling.tell(page, "Bottles " + bottling.first() + " to " + bottling.last(), each.keeps());
+            }
+        }
+
+        private static void stops(Page page, String what, TellKeeping.Found found) {
+            if (!found.stops().isEmpty()) {
+                page.paragraph(what + ":");
+                found.stops().forEach(page::finding);
+                page.blank();
+            }
+        }
+
+        private static void besides(Page page, String what, TellKeeping.Found found) {
+            page.paragraph(what
+                    + (found.isKnown()
+                            ? found.stops().isEmpty() ? ":" : ", beside what stops it:"
+                            : ": not known, for its recipe cannot be worked out any more."));
+            found.besides().forEach(page::finding);
         }
 
         private static String day(Instant moment) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -16,6 +17,7 @@ import org.stillroom.studio.usecase.make.FinishMake;
 import org.stillroom.studio.usecase.make.MakeState;
 import org.stillroom.studio.usecase.make.RecordStep;
 import org.stillroom.studio.usecase.make.ShowMake;
+import org.stillroom.studio.usecase.shelf.Bottles;
 import tools.jackson.databind.JsonNode;
 
 /** Batches on the command line: listed, shown, written of, and what waits. */
@@ -88,6 +90,25 @@ class BatchCommandsTest {
         assertThat(Desk.type("log 1 take-back" + data).err()).contains("number of an entry");
         assertThat(Desk.type("log 1 lost 17 --amount 1ml" + data).err()).contains("take-back");
         assertThat(Desk.type("log --help").out()).doesNotContain("was waits").contains("take-back");
+    }
+
+    @Test
+    void whatStopsABatchStandsBeforeItsFigures() {
+        assertThat(Desk.type("batches 1" + data).out()).doesNotContain("STOP").contains("keep");
+        try (Store store = Store.open(new DataFolder(dir))) {
+            store.lots()
+                    .add(
+                            List.of(Bottles.read(
+                                    "name", "oleander tincture", "kind", "tincture", "strength", "60 %", "left", "1 L")),
+                            "f");
+        }
+        String out = Desk.type("log 1 added --what \"oleander tincture\" --amount 20ml" + data)
+                .out();
+        assertThat(out.indexOf("oleander")).isBetween(0, out.indexOf("% vol"));
+        assertThat(out).contains("In vessel 1, beside what stops it:");
+        JsonNode first = Desk.ask("batches 1" + data).json().at("/vessels/0/findings/0");
+        assertThat(first.get("severity").asString()).isEqualTo("stop");
+        assertThat(first.toString()).contains("oleander");
     }
 
     @Test

@@ -8,13 +8,17 @@ import org.stillroom.core.batch.Held;
 import org.stillroom.core.recipe.Condition;
 import org.stillroom.core.recipe.Treatment;
 import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
+import org.stillroom.core.safety.Grounds;
 import org.stillroom.core.safety.Keeping;
 import org.stillroom.core.safety.Safety;
-import org.stillroom.core.safety.Serving;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.Store;
 
-/** Tells whether what is in vessels and bottles keeps, where and until when, by what the log says was measured of it and done with it. */
+/**
+ * Tells what rules say of what is in vessels and bottles, and whether it keeps, where and until when, by what really went in and what the
+ * log says was measured of it and done with it.
+ */
 public final class TellKeeping {
     private final DrinkInVessel drinks;
 
@@ -27,7 +31,7 @@ public final class TellKeeping {
      *
      * @param isKnown whether what is in it is known
      * @param keeping where and until when; null where it is not known, and of an essence, which is no drink
-     * @param findings what can grow in it, and why it keeps or does not
+     * @param findings stops first: what rules say of it as of a plan, what can grow in it, and why it keeps or does not
      */
     public record Found(boolean isKnown, @Nullable Keeping keeping, List<Finding> findings) {
         /** Nobody knows what is in it. */
@@ -35,6 +39,20 @@ public final class TellKeeping {
 
         public Found {
             findings = List.copyOf(findings);
+        }
+
+        /** Returns what stops it, which stands before all figures. */
+        public List<Finding> stops() {
+            return findings.stream()
+                    .filter(finding -> finding.severity() == Severity.STOP)
+                    .toList();
+        }
+
+        /** Returns the rest of it. */
+        public List<Finding> besides() {
+            return findings.stream()
+                    .filter(finding -> finding.severity() != Severity.STOP)
+                    .toList();
         }
     }
 
@@ -60,9 +78,9 @@ public final class TellKeeping {
         }
         try {
             DrinkInVessel.Drunk drunk = drinks.of(batch, held);
-            Safety safety =
-                    Safety.of(drunk.plan(), Serving.USUAL, drunk.grounds().with(condition));
-            return new Found(true, safety.keeping(), safety.ofGrowth());
+            Grounds grounds = drunk.grounds().with(condition);
+            Safety safety = Safety.of(drunk.plan(), grounds.serving(), grounds);
+            return new Found(true, safety.keeping(), safety.ofStock());
         } catch (NoSuchElementException gone) {
             return Found.NOT_KNOWN; // the page says so
         }

@@ -250,6 +250,7 @@ public final class BatchView {
             String ph,
             String pasteurised,
             String keeps,
+            List<Finding> stops,
             List<Finding> findings,
             String labels) {}
 
@@ -273,7 +274,8 @@ public final class BatchView {
                 ph(bottling.each()),
                 bottling.pasteurised() == null ? "" : words.day(day(bottling.pasteurised())),
                 keeps(keeps, bottling),
-                keeps.findings(),
+                keeps.stops(),
+                keeps.besides(),
                 "/rest/batch/" + batch.id() + "/labels/" + bottling.entry() + "-" + bottling.first() + ".pdf");
     }
 
@@ -290,10 +292,11 @@ public final class BatchView {
             return found.isKnown() ? "" : words.say("rest.keepsNotKnown");
         }
         String where = words.say("rest.keeps." + keeps.where().name());
-        return keeps.days() == 0
+        String until = keeps.days() == 0
                 ? where
                 : words.say(
                         "rest.keepsUntil", where, words.day(day(bottling.at()).plusDays(keeps.days())));
+        return found.stops().isEmpty() ? until : words.say("rest.stopped", until);
     }
 
     private static LocalDate day(Instant moment) {

@@ -194,6 +194,26 @@ class DrawnTest {
         assertThat(against(batch)).isEqualTo(stops);
     }
 
+    @Test
+    void vesselsAndBottlesSayWhatStopsThemAndClearOnesSayNothing() {
+        Batch stopped = bottled(oil(STRONG));
+        Book book = Book.open(rested.kitchen.store);
+        TellKeeping keeping = new TellKeeping(rested.kitchen.store, book);
+        TellKeeping.Found ofVessel = keeping.of(stopped, rested.held(stopped, "1"));
+        TellKeeping.Found ofBottles =
+                keeping.of(stopped, book.cellar().bottlings(stopped.id()).get(0));
+        for (TellKeeping.Found found : List.of(ofVessel, ofBottles)) {
+            assertThat(found.stops()).anyMatch(finding -> finding.message().startsWith("Thujone"));
+            assertThat(found.findings().subList(0, found.stops().size())).isEqualTo(found.stops());
+            assertThat(found.besides()).isNotEmpty();
+        }
+        Batch clear = rested.batch();
+        assertThat(new TellKeeping(rested.kitchen.store, Book.open(rested.kitchen.store))
+                        .of(clear, rested.held(clear, "1"))
+                        .stops())
+                .isEmpty();
+    }
+
     /** A lot that is added later under the name of a line does not take the place of what was poured. */
     @Test
     void whatIsAddedUnderTheNameOfALineHidesNothing() {

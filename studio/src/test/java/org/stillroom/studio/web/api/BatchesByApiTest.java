@@ -134,6 +134,40 @@ class BatchesByApiTest {
         assertThat(program.get("/lots").json().at("/lots/0/left").asString()).contains("250");
     }
 
+    @Test
+    void whatIsNotForDrinkingIsToldFirstOfVesselsAndBottles() throws Exception {
+        assertThat(program.get("/batches/1").json().at("/vessels/0/findings").toString())
+                .doesNotContain("\"stop\"");
+        program.post(
+                "/lots",
+                "{\"lots\": [{\"name\": \"isopropyl alcohol\", \"kind\": \"spirit\", \"strength\": \"99 %\", \"left\": \"300 ml\"}]}");
+        program.post(
+                "/batches/1/log", "{\"act\": \"added\", \"what\": \"isopropyl alcohol\", \"amount\": \"50 ml\"}");
+        program.post("/batches/1/log", "{\"act\": \"bottled\", \"fills\": \"1 x 500 ml\"}");
+        JsonNode after = program.get("/batches/1").json();
+        for (String of : List.of("/vessels/0", "/bottles/0")) {
+            JsonNode first = after.at(of + "/findings/0");
+            assertThat(first.get("severity").asString()).as(of).isEqualTo("stop");
+            assertThat(first.toString()).as(of).contains("isopropyl alcohol");
+        }
+    }
+
+    @Test
+    void aMakeDrawsNoLotThatItsLineCannotBe() throws Exception {
+        String other = program.post(
+                        "/lots",
+                        "{\"lots\": [{\"name\": \"oleander tincture\", \"kind\": \"tincture\", \"strength\": \"60 %\", \"left\": \"1 L\"}]}")
+                .json()
+                .at("/lots/0/id")
+                .asString();
+        String recipe = program.post("/recipes", RECIPE).text("recipe");
+        Answer answer = program.post(
+                "/makes",
+                "{\"recipe\": \"" + recipe + "\", \"lots\": {\"white sugar\": [\"" + other + "\"]}}");
+        assertThat(answer.status()).isEqualTo(422);
+        assertThat(answer.finding().get("rule").asString()).isEqualTo("lot-of-another-line");
+    }
+
     /** Money stands in the answer as a value, whatever its currency is called; no answer fails over what it tells of. */
     @Test
     void everyOperationAnswersForABatchThatHasACost() throws Exception {
