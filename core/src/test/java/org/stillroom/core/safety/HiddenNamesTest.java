@@ -12,7 +12,7 @@ import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 
-/** Poisons, grades and origins that hide in a German name or in a note. */
+/** Poisons, grades and origins that hide in a German name, in a name that is less used, or in a note. */
 class HiddenNamesTest {
     private static Bench with(String name, Kind kind) {
         return new Bench()
@@ -40,6 +40,62 @@ class HiddenNamesTest {
                 ? new Bench().strong("neutral spirit", Kind.SPIRIT, 40.0, 900.0).grams(name, kind, 0.1)
                 : kind == Kind.SPIRIT ? new Bench().strong(name, kind, 90.0, 500.0) : with(name, kind);
         assertThat(drink.safety().findings()).as(name).anyMatch(Rules::isNotForDrinking);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "teaberry oil, ESSENTIAL_OIL",
+        "gaultheria oil, ESSENTIAL_OIL",
+        "Gaultheriaöl, ESSENTIAL_OIL",
+        "checkerberry oil, ESSENTIAL_OIL",
+        "epazote oil, ESSENTIAL_OIL",
+        "Epazoteöl, ESSENTIAL_OIL",
+        "white cedar oil, ESSENTIAL_OIL",
+        "'Cedar, white oil', ESSENTIAL_OIL",
+        "vacha oil, ESSENTIAL_OIL",
+        "allyl isothiocyanate, ESSENTIAL_OIL",
+        "allyl isothiocyanate, OTHER",
+        "Allylsenföl, ESSENTIAL_OIL",
+        "Allylisothiocyanat, OTHER",
+        "Verbena absolue, ESSENTIAL_OIL",
+        "Verbena-Absolue, ESSENTIAL_OIL",
+        "soap scent lemon, ESSENTIAL_OIL",
+        "Rosenlorbeer, DRIED_PLANT",
+        "Rosenlorbeerblätter, DRIED_PLANT",
+        "golden chain flowers, DRIED_PLANT",
+        "Tomatenblätter, FRESH_PLANT",
+        "Mitragyna speciosa, DRIED_PLANT",
+        "Catha edulis, DRIED_PLANT",
+        "Robinienblätter, DRIED_PLANT",
+    })
+    void whatIsTheSameByALessUsedNameStopsToo(String name, Kind kind) {
+        Bench drink = kind == Kind.ESSENTIAL_OIL
+                ? new Bench().strong("neutral spirit", Kind.SPIRIT, 40.0, 900.0).grams(name, kind, 0.1)
+                : with(name, kind);
+        assertThat(drink.safety().findings()).as(name).anyMatch(Rules::isNotForDrinking);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"cumaru beans", "vacha", "Gartenraute", "Clitoria ternatea", "Schmetterlingserbsenblüten"})
+    void whatAsksForCareDoesSoByALessUsedName(String name) {
+        assertThat(with(name, Kind.DRIED_PLANT).verdicts("plant")).as(name).containsExactly("CAUTION with care");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "rose oil 10 % in jojoba oil",
+                "Rose 10 % in Jojobaöl",
+                "Neroliöl in Mandelöl",
+                "lavender oil in sunflower oil",
+                "neroli oil diluted in fractionated coconut oil"
+            })
+    void anOilThatIsCutWithAFattyOilIsAskedAbout(String name) {
+        assertThat(new Bench()
+                        .strong("neutral spirit", Kind.SPIRIT, 40.0, 900.0)
+                        .grams(name, Kind.ESSENTIAL_OIL, 0.01)
+                        .verdicts("not-food-grade"))
+                .containsExactly("CAUTION cut with oil");
     }
 
     @ParameterizedTest

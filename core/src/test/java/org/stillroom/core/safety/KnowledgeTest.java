@@ -282,6 +282,10 @@ class KnowledgeTest {
                         "bitter lemon", // drinks, no plants
                         "pastis",
                         "teaberry",
+                        "gaultheria",
+                        "checkerberry",
+                        "boxberry",
+                        "vacha",
                         "orange leaf",
                         "clementine",
                         "fennel seed",
