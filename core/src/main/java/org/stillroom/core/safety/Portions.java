@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.aroma.Constituent;
@@ -33,8 +34,10 @@ final class Portions {
     private static final Pattern FOOD_WORDS =
             Pattern.compile(" (juice|fresh|pressed|saft|must|puree|concentrate)(?= )");
 
-    /** What chemists number a substance by. */
-    private static final Pattern CAS = Pattern.compile("\\d{2,7}-\\d\\d-\\d");
+    /** What chemists number a substance by, in brackets or with what it is behind it or not. */
+    private static final Pattern CAS = Pattern.compile(
+            "\\(?(?:\\bCAS\\b[\\s.:-]*(?:(?:no|nr|number|nummer)\\b[\\s.:]*)?)?\\b(\\d{2,7}-\\d\\d-\\d)\\b\\)?",
+            Pattern.CASE_INSENSITIVE);
 
     private static final NamedPlants NONE = new NamedPlants(List.of(), List.of());
 
@@ -369,11 +372,14 @@ final class Portions {
 
     /** @param salts whether a salt of it by that name is weighed too; a tincture of one holds nobody knows how much */
     private @Nullable Pure pure(String name, boolean salts) {
-        String bare = FORM.matcher(Words.plain(name)).replaceAll("");
-        @Nullable Salt salt = salts ? Salt.find(name) : null;
-        @Nullable Constituent numbered = CAS.matcher(name.strip()).matches() ? Constituents.find(name.strip()) : null;
+        Matcher cas = CAS.matcher(name);
+        String number = cas.find() ? cas.group(1) : "";
+        String rest = cas.replaceAll("");
+        String bare = bare(rest);
+        @Nullable Salt salt = salts ? Salt.find(rest) : null;
         for (Watched watched : knowledge.watched()) {
-            if (watched.names().contains(bare) || watched.counts(numbered)) {
+            boolean numbered = bare.isEmpty() && !number.isEmpty() && watched.isNumbered(number);
+            if (numbered || watched.names().contains(bare)) {
                 return new Pure(watched, new Range(1.0, 1.0));
             }
             if (salt != null && watched.name().equals(salt.watched())) {
@@ -381,6 +387,10 @@ final class Portions {
             }
         }
         return null;
+    }
+
+    private static String bare(String name) {
+        return FORM.matcher(Words.plain(name)).replaceAll("");
     }
 
     private static boolean isWeighedAsSalt(Kind kind) {

@@ -16,7 +16,7 @@ import org.stillroom.core.aroma.CommonNames;
  */
 final class TurnedNames {
     /** What a quality stands behind, or within. */
-    private static final Pattern CUTS = Pattern.compile("[,()\\[\\]]|\\s[-–—]\\s|[–—]");
+    private static final Pattern CUTS = Pattern.compile("[()\\[\\]]|,(?!\\d)|\\s[-–—]\\s|[–—]");
 
     /** Without one of these nothing is turned round. */
     private static final Pattern MAY_TURN =

@@ -42,6 +42,12 @@ public record Watched(String name, List<String> members, List<String> otherNames
                 && members.stream().anyMatch(member -> constituent.cas().equals(Materials.keyOf(member)));
     }
 
+    /** Returns whether a CAS number is its own, or that of what counts into it. */
+    boolean isNumbered(String cas) {
+        return otherNames.contains(Words.plain(cas))
+                || members.stream().anyMatch(member -> cas.equals(Materials.keyOf(member)));
+    }
+
     /** Returns whether law or a grave reason asks for it, so that not knowing how much there is counts in every plan. */
     boolean isGrave() {
         return asSuch || !euName.isEmpty() || GRAVE.contains(name);

@@ -3,6 +3,7 @@ package org.stillroom.core.safety;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -101,6 +102,70 @@ class RulesTest {
     void substancesMustNotBeAddedAsSuchInTheEu(String name) {
         assertThat(with(name, Kind.ESSENTIAL_OIL, 0.001).verdicts("eu-not-as-such"))
                 .containsExactly("STOP EU must not be added");
+    }
+
+    /** Regulation (EC) 1334/2008, Annex III part A: by each name that it prints, with what stands in brackets behind it and without. */
+    @Test
+    @Tag("published")
+    void everyNameThatTheAnnexPrintsIsOneThatMustNotBeAdded() {
+        List<String> printed = Knowledge.SHIPPED.maxima().stream()
+                .filter(row -> row.part().endsWith("Part A"))
+                .map(Knowledge.EuMaximum::substance)
+                .toList();
+        assertThat(printed).hasSize(15);
+        for (String whole : printed) {
+            List<String> names = new ArrayList<>(List.of(whole));
+            int bracket = whole.indexOf(" (");
+            if (bracket > 0) {
+                names.add(whole.substring(0, bracket));
+            }
+            if (bracket > 0 && !whole.endsWith("(alpha and beta)")) {
+                names.add(whole.substring(bracket + 2, whole.length() - 1));
+            }
+            assertThat(names).allSatisfy(RulesTest::mustNotBeAdded);
+        }
+    }
+
+    private static void mustNotBeAdded(String name) {
+        assertThat(with(name, Kind.ESSENTIAL_OIL, 0.001).verdicts("eu-not-as-such"))
+                .as(name)
+                .containsExactly("STOP EU must not be added");
+        Bench powder = new Bench()
+                .strong("neutral spirit", Kind.SPIRIT, 40.0, 1000.0)
+                .holding(name, Kind.OTHER, Substance.OTHER_SOLIDS, 100.0, 0.05);
+        assertThat(powder.verdicts("eu-not-as-such")).as(name).isNotEmpty();
+    }
+
+    /** Other names and CAS numbers, from memory. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Kumarin",
+                "1,2-Benzopyron",
+                "91-64-5",
+                "CAS 91-64-5",
+                "CAS-Nr. 91-64-5",
+                "CAS No.: 91-64-5",
+                "coumarin (CAS 91-64-5)",
+                "548-04-9",
+                "β-asarone",
+                "β-Thujon",
+                "Agarizinsäure",
+                "barbaloin",
+                "Blausäure",
+                "4-allylanisole",
+                "methylchavicol"
+            })
+    void whatMustNotBeAddedIsReadByItsOtherNamesAndNumbers(String name) {
+        mustNotBeAdded(name);
+    }
+
+    @Test
+    void aNumberThatIsNoneOfThemAndOneBesideAnotherNameStopNothing() {
+        assertThat(with("linalool (CAS 78-70-6)", Kind.ESSENTIAL_OIL, 0.001).verdicts("eu-not-as-such"))
+                .isEmpty();
+        assertThat(with("lavender oil, CAS 8000-28-0", Kind.ESSENTIAL_OIL, 0.001).verdicts("eu-not-as-such"))
+                .isEmpty();
     }
 
     /** 21 CFR 189.110, 189.130, 189.180. */
