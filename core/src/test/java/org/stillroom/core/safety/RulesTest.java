@@ -176,6 +176,19 @@ class RulesTest {
         assertThat(with(name, Kind.DRIED_PLANT, 1.0).verdicts("us-prohibited")).containsExactly("STOP US prohibited");
     }
 
+    /** 21 CFR 189.113; its CAS number is 87-29-6. */
+    @ParameterizedTest
+    @Tag("published")
+    @ValueSource(strings = {"cinnamyl anthranilate", "Cinnamylanthranilat", "CAS 87-29-6"})
+    void cinnamylAnthranilateIsProhibitedInTheUsa(String name) {
+        assertThat(with(name, Kind.ESSENTIAL_OIL, 0.001).findings("us-prohibited"))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.severity()).isEqualTo(Severity.STOP);
+                    assertThat(finding.message()).contains("21 CFR 189.113");
+                });
+    }
+
     @Test
     void safroleIsProhibitedFromMemoryAndSaysSo() {
         assertThat(with("safrole", Kind.ESSENTIAL_OIL, 0.001).findings("us-prohibited"))
