@@ -82,6 +82,14 @@ class HiddenNamesTest {
     }
 
     @ParameterizedTest
+    @ValueSource(strings = {"rue", "Weinraute", "giant hogweed", "wild parsnip", "fig leaves", "Feigenblätter"})
+    void plantsThatMakeSkinBurnInTheSunSaySoAndHoldFurocoumarins(String name) {
+        Bench drink = with(name, Kind.DRIED_PLANT);
+        assertThat(drink.verdicts("light-on-skin")).as(name).containsExactly("CAUTION light");
+        assertThat(drink.amount("furocoumarins").isKnown()).as(name).isFalse();
+    }
+
+    @ParameterizedTest
     @ValueSource(
             strings = {
                 "rose oil 10 % in jojoba oil",
