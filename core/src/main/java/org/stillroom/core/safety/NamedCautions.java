@@ -39,11 +39,8 @@ final class NamedCautions {
     /** Returns what a sentence calls for that no line does: of a fresh plant or anything else; it need not go in, so that nothing stops. */
     static List<Finding> inWords(Passages.Passage passage, Set<Knowledge.NamedCaution> ofLines, Drink drink) {
         String text = passage.goingIn();
-        Named named = named(
-                text,
-                drink,
-                row -> applies(row, Kind.FRESH_PLANT) && !OF_LINES.contains(row.rule()),
-                Set.of());
+        Named named =
+                named(text, drink, row -> applies(row, Kind.FRESH_PLANT) && !OF_LINES.contains(row.rule()), Set.of());
         return named.rows().stream()
                 .filter(row -> !ofLines.contains(row))
                 .filter(row -> !TextWords.isOnlySpokenOf(text, TextWords.phrases(row.names())))
@@ -135,8 +132,7 @@ final class NamedCautions {
 
     /** What only a name turned round says stands in no other's place: it may ask, and settles nothing. */
     private static Stream<Knowledge.NamedCaution> named(String text, List<Knowledge.NamedCaution> rows, Drink drink) {
-        List<Knowledge.NamedCaution> asWritten =
-                Words.named(Words.readings(text), rows, Knowledge.NamedCaution::names);
+        List<Knowledge.NamedCaution> asWritten = Words.named(Words.readings(text), rows, Knowledge.NamedCaution::names);
         return Words.named(text, rows, Knowledge.NamedCaution::names).stream()
                 .filter(row -> asWritten.contains(row) || !isInPlace(row, drink));
     }
@@ -145,8 +141,8 @@ final class NamedCautions {
     private static Set<String> asked(String text, Knowledge.NamedCaution row, List<Knowledge.NamedCaution> inPlace) {
         Set<String> asked = new HashSet<>();
         for (String reading : Words.readingsTurned(text)) {
-            String rest = Words.read(reading, inPlace, Knowledge.NamedCaution::names)
-                    .rest();
+            String rest =
+                    Words.read(reading, inPlace, Knowledge.NamedCaution::names).rest();
             row.names().stream().filter(name -> Words.holds(rest, name)).forEach(asked::add);
         }
         return asked;

@@ -8,7 +8,8 @@ import org.stillroom.core.reference.Severity;
 
 /** Oils that are not for drinking; a row from memory stops on the cautious side and says that it is from memory. */
 final class NotForDrinking {
-    private static final List<String> AS_OIL = List.of(" oil", " crystal", " absolute", " absolue", " essence", " isothiocyanate");
+    private static final List<String> AS_OIL =
+            List.of(" oil", " crystal", " absolute", " absolue", " essence", " isothiocyanate");
 
     private NotForDrinking() {}
 

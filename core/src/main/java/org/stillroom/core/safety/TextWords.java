@@ -31,8 +31,26 @@ final class TextWords {
 
     /** What follows "not" where only how long or how hot is denied, or that it is left out. */
     private static final Set<String> QUALIFYING = Set.of(
-            "too", "only", "just", "more", "longer", "above", "over", "hotter", "forget", "omit", "skip", "miss", "zu",
-            "nur", "mehr", "laenger", "ueber", "heisser", "vergessen", "weglassen");
+            "too",
+            "only",
+            "just",
+            "more",
+            "longer",
+            "above",
+            "over",
+            "hotter",
+            "forget",
+            "omit",
+            "skip",
+            "miss",
+            "zu",
+            "nur",
+            "mehr",
+            "laenger",
+            "ueber",
+            "heisser",
+            "vergessen",
+            "weglassen");
 
     private final List<Word> words = new ArrayList<>();
     private int clause;

@@ -17,7 +17,7 @@ final class UsLaw {
     private static final String ACETIC_ACID = "acetic acid";
 
     /** What the law is asked about by name; what it says stands in the table. */
-    private static final Set<String> PROHIBITED = 
+    private static final Set<String> PROHIBITED =
             Set.of("calamus", "cinnamyl anthranilate", "tonka", "coumarin", "sassafras", "safrole");
 
     private UsLaw() {}

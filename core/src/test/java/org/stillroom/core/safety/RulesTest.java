@@ -164,7 +164,8 @@ class RulesTest {
     void aNumberThatIsNoneOfThemAndOneBesideAnotherNameStopNothing() {
         assertThat(with("linalool (CAS 78-70-6)", Kind.ESSENTIAL_OIL, 0.001).verdicts("eu-not-as-such"))
                 .isEmpty();
-        assertThat(with("lavender oil, CAS 8000-28-0", Kind.ESSENTIAL_OIL, 0.001).verdicts("eu-not-as-such"))
+        assertThat(with("lavender oil, CAS 8000-28-0", Kind.ESSENTIAL_OIL, 0.001)
+                        .verdicts("eu-not-as-such"))
                 .isEmpty();
     }
 
