@@ -45,7 +45,7 @@ public sealed interface HouseRule {
                 }
             }
             for (Passages.Passage passage : Passages.of(drink.plan())) {
-                if (passage.goesIn() && names(passage.text(), meant, drink.knowledge())) {
+                if (names(passage.goingIn(), meant, drink.knowledge())) {
                     findings.add(stop(passage.where(), "these words name it.").withoutStop());
                 }
             }

@@ -23,7 +23,7 @@ final class InWords {
 
     static List<Finding> judge(Drink drink, Serving serving) {
         List<Passages.Passage> goIn = Passages.of(drink.plan()).stream()
-                .filter(Passages.Passage::goesIn)
+                .filter(passage -> !passage.goingIn().isBlank())
                 .toList();
         if (goIn.isEmpty()) {
             return List.of();
@@ -33,7 +33,7 @@ final class InWords {
         Set<Knowledge.NamedCaution> ofLines = NamedCautions.ofLines(drink);
         List<Finding> findings = new ArrayList<>();
         for (Passages.Passage passage : goIn) {
-            Set<String> uncounted = named(passage.text(), drink.knowledge());
+            Set<String> uncounted = named(passage.goingIn(), drink.knowledge());
             uncounted.removeAll(counted);
             if (!uncounted.isEmpty()) {
                 findings.add(finding(passage.where(), String.join(", ", uncounted)));
@@ -57,6 +57,7 @@ final class InWords {
                         .filter(Watched::isGrave)
                         .filter(watched -> !watched.name().equals(OF_CITRUS))
                         .anyMatch(watched -> plant.holds().stream().anyMatch(watched::covers)))
+                .filter(plant -> !TextWords.isOnlySpokenOf(text, TextWords.phrases(plant.names())))
                 .toList();
     }
 
@@ -64,7 +65,8 @@ final class InWords {
         Set<Watched> found = new LinkedHashSet<>();
         String plain = Words.plain(text);
         for (Watched watched : knowledge.watched()) {
-            if (watched.names().stream().anyMatch(name -> Words.holds(plain, name))) {
+            boolean named = watched.names().stream().anyMatch(name -> Words.holds(plain, name));
+            if (named && !TextWords.isOnlySpokenOf(text, TextWords.phrases(watched.names()))) {
                 found.add(watched);
             }
         }

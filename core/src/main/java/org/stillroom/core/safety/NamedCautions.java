@@ -38,13 +38,12 @@ final class NamedCautions {
 
     /** Returns what a sentence calls for that no line does: of a fresh plant or anything else; it need not go in, so that nothing stops. */
     static List<Finding> inWords(Passages.Passage passage, Set<Knowledge.NamedCaution> ofLines, Drink drink) {
-        Named named = named(
-                passage.text(),
-                drink,
-                row -> applies(row, Kind.FRESH_PLANT) && !OF_LINES.contains(row.rule()),
-                Set.of());
+        String text = passage.goingIn();
+        Named named =
+                named(text, drink, row -> applies(row, Kind.FRESH_PLANT) && !OF_LINES.contains(row.rule()), Set.of());
         return named.rows().stream()
                 .filter(row -> !ofLines.contains(row))
+                .filter(row -> !TextWords.isOnlySpokenOf(text, TextWords.phrases(row.names())))
                 .map(row -> finding(row, passage.where()).withoutStop())
                 .toList();
     }

@@ -3,6 +3,8 @@ package org.stillroom.core.safety;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.plan.Plan;
 import org.stillroom.core.plan.PlannedLine;
@@ -28,7 +30,25 @@ final class Passages {
         boolean goesIn() {
             return of == Of.STEP ? !WordList.SERVED.isIn(text) : WordList.GOES_IN.isIn(text);
         }
+
+        /**
+         * Returns the sentences in which it can name what goes into the drink, without those that tell of serving; of a note, where it
+         * says that something goes in or stands with it, without those that only speak of a thing.
+         */
+        String goingIn() {
+            boolean note = of == Of.NOTE;
+            if (note && !WordList.GOES_IN.isIn(text) && !WordList.STANDS_WITH.isIn(text)) {
+                return "";
+            }
+            return sentences(text).stream()
+                    .filter(sentence -> !WordList.SERVED.isIn(sentence))
+                    .filter(sentence -> !note || !WordList.ONLY_SPEAKS.isIn(sentence))
+                    .collect(Collectors.joining(". "));
+        }
     }
+
+    /** A stop within a number ends no sentence, nor that of a saint. */
+    private static final Pattern SENTENCES = Pattern.compile("[!?;\\n]+|(?<![Ss]t)\\.(?!\\d)");
 
     private final List<Passage> passages = new ArrayList<>();
 
@@ -38,6 +58,10 @@ final class Passages {
         Passages all = new Passages();
         all.plan(plan, "");
         return all.passages;
+    }
+
+    static List<String> sentences(String text) {
+        return List.of(SENTENCES.split(text, -1));
     }
 
     /** Returns what is noted of a line and of its ingredient, one after the other; empty where nothing is. */

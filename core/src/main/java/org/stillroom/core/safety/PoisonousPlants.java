@@ -17,38 +17,73 @@ final class PoisonousPlants {
             Pattern.compile("\\b(confus|mistak|looks? (just )?like|look-?alike|resembl|beware of|watch out for"
                     + "|verwechs|vorsicht vor|warnung vor)|ähnlich|aehnlich|(sieht|sehen) .*\\baus\\b");
 
-    private static final Pattern SENTENCES = Pattern.compile("[.!?;\\n]+");
-
     private PoisonousPlants() {}
 
     static List<Finding> judge(Drink drink, Serving serving) {
         List<Finding> findings = new ArrayList<>();
+        Set<Knowledge.Poison> ofLines = new HashSet<>();
         for (PlannedLine line : drink.lines()) {
             for (Knowledge.Poison row : named(line.words(), drink.knowledge())) {
-                findings.add(new Finding(
-                        "plant",
-                        row.stops() ? Severity.STOP : Severity.CAUTION,
-                        line.name(),
-                        "",
-                        row.stops() ? "poisonous" : "with care",
-                        told(row),
-                        row.status().mayClear() ? "" : "general knowledge, from memory; on the cautious side",
-                        row.stops() ? "Leave it out." : "Know the kind and the dose, and keep to the limits of law.",
-                        null,
-                        Sources.blocked(row.status())));
+                ofLines.add(row);
+                findings.add(row.stops() ? poisonous(row, line.name()) : withCare(row, line.name()));
             }
         }
-        Passages.of(drink.plan()).forEach(passage -> inWords(passage, drink.knowledge(), findings));
+        for (Passages.Passage passage : Passages.of(drink.plan())) {
+            inWords(passage, drink.knowledge(), findings);
+            careInWords(passage, drink.knowledge()).stream()
+                    .filter(row -> !ofLines.contains(row))
+                    .forEach(row -> findings.add(withCare(row, passage.where())));
+        }
         return findings;
+    }
+
+    private static Finding poisonous(Knowledge.Poison row, String where) {
+        return ofPlant(row, Severity.STOP, where, "poisonous", "Leave it out.");
+    }
+
+    private static Finding withCare(Knowledge.Poison row, String where) {
+        return ofPlant(
+                row,
+                Severity.CAUTION,
+                where,
+                "with care",
+                "Know the kind and the dose, and keep to the limits of law.");
+    }
+
+    private static Finding ofPlant(
+            Knowledge.Poison row, Severity severity, String where, String verdict, String remedy) {
+        return new Finding(
+                "plant",
+                severity,
+                where,
+                "",
+                verdict,
+                told(row),
+                row.status().mayClear() ? "" : "general knowledge, from memory; on the cautious side",
+                remedy,
+                null,
+                Sources.blocked(row.status()));
+    }
+
+    /** Returns the plants that ask for care of which words say that they go in. */
+    private static List<Knowledge.Poison> careInWords(Passages.Passage passage, Knowledge knowledge) {
+        String text = passage.goingIn();
+        return named(text, knowledge).stream()
+                .filter(row -> !row.stops() && !warns(text))
+                .filter(row -> !TextWords.isOnlySpokenOf(text, TextWords.phrases(row.names())))
+                .toList();
+    }
+
+    private static boolean warns(String sentence) {
+        return WARNS.matcher(sentence.toLowerCase(Locale.ROOT)).find();
     }
 
     /** What a step or a note names need not go in, so that it asks and does not stop; where each sentence of it warns, it is only told. */
     private static void inWords(Passages.Passage passage, Knowledge knowledge, List<Finding> findings) {
         Set<Knowledge.Poison> warnedOf = new HashSet<>();
         Set<Knowledge.Poison> used = new HashSet<>();
-        for (String sentence : SENTENCES.split(passage.text(), -1)) {
-            boolean warns = WARNS.matcher(sentence.toLowerCase(Locale.ROOT)).find();
-            (warns ? warnedOf : used).addAll(named(sentence, knowledge));
+        for (String sentence : Passages.sentences(passage.text())) {
+            (warns(sentence) ? warnedOf : used).addAll(named(sentence, knowledge));
         }
         for (Knowledge.Poison row : named(passage.text(), knowledge)) {
             if (row.stops()) {

@@ -37,7 +37,7 @@ final class Portions {
 
     /** What chemists number a substance by, in brackets or with what it is behind it or not. */
     private static final Pattern CAS = Pattern.compile(
-            "\\(?(?:\\bCAS\\b[\\s.:-]*(?:(?:no|nr|number|nummer)\\b[.:]?\\s*)?)?\\b(\\d{2,7}-\\d\\d-\\d)\\b\\)?",
+            "\\(?(?:\\bCAS\\b[\\s.:-]*(?:(?:no|nr|number|nummer)\\b[\\s.:]*)?)?\\b(\\d{2,7}-\\d\\d-\\d)\\b\\)?",
             Pattern.CASE_INSENSITIVE);
 
     private static final NamedPlants NONE = new NamedPlants(List.of(), List.of());

@@ -1,6 +1,7 @@
 package org.stillroom.core.safety;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -22,13 +23,34 @@ final class TextWords {
     /** How far before it "never" or "nicht" denies that something is done. */
     private static final int DEED_DENIED_WITHIN = 5;
 
+    /** How far behind "tastes like" a thing is still what something tastes like. */
+    private static final int SPOKEN_OF_WITHIN = 2;
+
     private static final Set<String> DENYING_DEEDS =
             Set.of("not", "never", "don't", "cannot", "nicht", "nie", "niemals");
 
-    /** What follows "not" where only how long or how hot is denied. */
+    /** What follows "not" where only how long or how hot is denied, or that it is left out. */
     private static final Set<String> QUALIFYING = Set.of(
-            "too", "only", "just", "more", "longer", "above", "over", "hotter", "zu", "nur", "mehr", "laenger", "ueber",
-            "heisser");
+            "too",
+            "only",
+            "just",
+            "more",
+            "longer",
+            "above",
+            "over",
+            "hotter",
+            "forget",
+            "omit",
+            "skip",
+            "miss",
+            "zu",
+            "nur",
+            "mehr",
+            "laenger",
+            "ueber",
+            "heisser",
+            "vergessen",
+            "weglassen");
 
     private final List<Word> words = new ArrayList<>();
     private int clause;
@@ -105,6 +127,11 @@ final class TextWords {
         }
     }
 
+    /** Returns names in the plain form of {@link Words} as phrases to look for. */
+    static List<Phrase> phrases(List<String> names) {
+        return names.stream().map(Phrase::of).toList();
+    }
+
     /** Returns whether a text says one of the phrases as it was written, in English, or by a botanical name. */
     static boolean says(String text, List<Phrase> phrases) {
         return of(text).says(phrases)
@@ -119,14 +146,50 @@ final class TextWords {
 
     /** Returns where a phrase stands and is not denied. */
     List<Place> places(Phrase phrase) {
+        return everyPlace(phrase).stream()
+                .filter(place -> !isDenied(place.first()))
+                .toList();
+    }
+
+    private List<Place> everyPlace(Phrase phrase) {
         List<Place> places = new ArrayList<>();
         int length = phrase.words().size();
         for (int i = 0; i + length <= words.size(); i++) {
-            if (stands(phrase, i) && !isDenied(i)) {
+            if (stands(phrase, i)) {
                 places.add(new Place(i, i + length));
             }
         }
         return places;
+    }
+
+    /**
+     * Returns whether a text names a thing and everywhere denies it or only speaks of it, as in "no tonka" and "tastes like tonka"; in
+     * any language in which it is read.
+     */
+    static boolean isOnlySpokenOf(String text, List<Phrase> names) {
+        Set<String> readings = new LinkedHashSet<>(List.of(text));
+        readings.addAll(CommonNames.readings(text));
+        boolean named = false;
+        for (String reading : readings) {
+            TextWords words = of(reading);
+            List<Place> places = names.stream()
+                    .flatMap(name -> words.everyPlace(name).stream())
+                    .toList();
+            if (places.stream().anyMatch(place -> !words.isDenied(place.first()) && !words.isSpokenOf(place))) {
+                return false;
+            }
+            named |= !places.isEmpty();
+        }
+        return named;
+    }
+
+    private boolean isSpokenOf(Place thing) {
+        return WordList.SPOKEN_OF.phrases().stream()
+                .flatMap(phrase -> everyPlace(phrase).stream())
+                .anyMatch(place -> place.end() <= thing.first()
+                        && thing.first() - place.end() <= SPOKEN_OF_WITHIN
+                        && words.get(place.first()).clause()
+                                == words.get(thing.first()).clause());
     }
 
     private boolean stands(Phrase phrase, int at) {

@@ -18,6 +18,9 @@ enum WordList {
     MILKS_OF_PLANTS,
     FERMENTS,
     GOES_IN,
+    STANDS_WITH,
+    ONLY_SPEAKS,
+    SPOKEN_OF,
     SERVED,
     FREED_OF_PRUSSIC_ACID,
     TABLE_SALT,
@@ -63,6 +66,10 @@ enum WordList {
     /** Returns whether a text says one of its phrases as it was written. */
     boolean isIn(String text) {
         return TextWords.of(text).says(written().phrases());
+    }
+
+    List<TextWords.Phrase> phrases() {
+        return written().phrases();
     }
 
     /** Returns whether a text says one of its phrases as it was written, in English, or by a botanical name. */

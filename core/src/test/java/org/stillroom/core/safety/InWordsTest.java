@@ -68,6 +68,105 @@ class InWordsTest {
         assertThat(drink.step(step).findings(InWords.NAME)).isEmpty();
     }
 
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "with a grated tonka bean | tonka",
+                "with a piece of calamus root | calamus",
+                "two drops of sage oil in it | sage",
+                "a sprig of wormwood | wormwood",
+                "plus thirty peach kernels | peach kernel",
+                "with a spoon of camphor | camphor",
+                "with cinchona bark | cinchona",
+                "mit Rainfarn | tansy",
+                "with St. John's wort | St John's wort",
+                "mit einer Tonkabohne | tonka"
+            })
+    void theNoteOfALineAndOfAnIngredientIsReadForWhatStandsWithIt(String note, String named) {
+        Bench noted = drink().grams("dried lemon balm", Kind.DRIED_PLANT, 4.0).note(note);
+        assertThat(noted.findings(InWords.NAME)).singleElement().satisfies(finding -> {
+            assertThat(finding.severity()).isEqualTo(Severity.CAUTION);
+            assertThat(finding.where()).isEqualTo("dried lemon balm");
+            assertThat(finding.message()).contains(named, "no line does");
+        });
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Some grated tonka bean goes in as well.",
+                "A grated tonka bean goes in.",
+                "Steep a tonka bean in it.",
+                "Tonka bean, grated, 1 piece.",
+                "With tonka.",
+                "Put a tonka bean in the jar.",
+                "A tonka bean for the bottle.",
+                "Drop in a tonka bean",
+                "Season with tonka",
+                "Take one tonka bean. Grate it and put it in.",
+                "Do not forget to add the tonka bean.",
+                "Not too much tonka: put in half a bean.",
+                "Eine Tonkabohne kommt dazu",
+                "Man gibt eine Tonkabohne hinein",
+                "Mit Tonkabohne ansetzen",
+                "Tonkabohne dazugeben",
+                "Lege eine Tonkabohne ein",
+                "A tonka bean, 1 g, joins the jar"
+            })
+    void aNoteSaysInManyWaysThatSomethingGoesIn(String note) {
+        assertThat(drink().notes(note).findings(InWords.NAME)).hasSize(1);
+        Bench main = drink().drawing("first", drink().notes(note), 10.0);
+        assertThat(main.findings(InWords.NAME)).as("of a stage").hasSize(1);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Put vanilla in the jar, no tonka.",
+                "Season with vanilla. Never use tonka.",
+                "Flavoured with vanilla, tastes like tonka.",
+                "Put in vanilla instead of tonka.",
+                "Inspired by a liqueur with tonka.",
+                "Goes well with tonka ice.",
+                "Mit Vanille ansetzen, ohne Tonkabohne.",
+                "Mit Vanille, schmeckt nach Tonkabohne.",
+                "Tonka is bitter."
+            })
+    void aNoteThatDeniesAThingOrOnlySpeaksOfItAsksNothing(String note) {
+        assertThat(drink().notes(note).findings(InWords.NAME)).isEmpty();
+        assertThat(drink().notes(note).findings("plant")).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Stir it until it tastes like tonka.",
+                "Do not add tonka.",
+                "Serve with tonka ice.",
+                "Ohne Tonkabohne ansetzen."
+            })
+    void aStepThatDeniesAThingOrOnlySpeaksOfItAsksNothing(String step) {
+        assertThat(drink().step(step).findings(InWords.NAME)).isEmpty();
+        assertThat(drink().step(step).findings("plant")).isEmpty();
+    }
+
+    @Test
+    void whatIsAddedInOneSentenceIsNotHiddenByTheServingOfAnother() {
+        assertThat(drink().step("Add a sprig of wormwood for a day. Serve with ice.")
+                        .findings(InWords.NAME))
+                .hasSize(1);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Add a sprig of rue.", "Weinraute zugeben.", "Lay in rue."})
+    void aPlantThatAsksForCareDoesSoInAStepToo(String step) {
+        assertThat(drink().step(step).verdicts("plant")).containsExactly("CAUTION with care");
+        assertThat(drink().step(step).verdicts("light-on-skin")).containsExactly("CAUTION light");
+        Bench line = drink().grams("rue", Kind.DRIED_PLANT, 1.0).step(step);
+        assertThat(line.findings("plant")).as("said once, of the line").hasSize(1);
+    }
+
     @Test
     void ofADrinkThatIsSoNotEverythingIsKnown() {
         assertThat(drink().step("Lay in a sprig of wormwood.").safety().tellsUnknown())
