@@ -99,7 +99,14 @@ class BatchCommandsTest {
             store.lots()
                     .add(
                             List.of(Bottles.read(
-                                    "name", "oleander tincture", "kind", "tincture", "strength", "60 %", "left", "1 L")),
+                                    "name",
+                                    "oleander tincture",
+                                    "kind",
+                                    "tincture",
+                                    "strength",
+                                    "60 %",
+                                    "left",
+                                    "1 L")),
                             "f");
         }
         String out = Desk.type("log 1 added --what \"oleander tincture\" --amount 20ml" + data)

@@ -59,7 +59,7 @@ class FlavourCommandsTest {
     @CsvSource({"clove bud oil, 1.049", "lemon oil, 0.854", "wintergreen oil, 1.1815", "dwarf pine oil, 0.862"})
     void plansTakeOilsAtTheDensityAndTheDropThatDropsTells(String oil, double density) throws IOException {
         JsonNode byVolume = planned(oil, "1 ml/L");
-        Desk.Run drops = Desk.ask("drops --dose 1ml --liquid " + oil.replace(' ', '~'));
+        Desk.Run drops = Desk.type("drops --dose 1ml --json --liquid " + oil.replace(' ', '~'));
         assertThat(byVolume.get("mass_g").doubleValue())
                 .isCloseTo(density, within(1e-9))
                 .isCloseTo(drops.number("dose_g"), within(1e-12));
@@ -603,8 +603,8 @@ class FlavourCommandsTest {
     @Test
     void dropsSayWhatIsNotForDrinkingAndWeighItAllTheSame() {
         Desk.Run wintergreen = Desk.type("drops --liquid wintergreen");
-        assertThat(wintergreen.exit()).isZero();
-        assertThat(wintergreen.out()).contains("Caution: wintergreen", "aspirin");
+        assertThat(wintergreen.exit()).isEqualTo(1);
+        assertThat(wintergreen.out()).contains("Stop: wintergreen", "aspirin", "mg");
         assertThat(Desk.type("drops --liquid moon~dust --count 50 --mass 1g").out())
                 .contains("on none of the US lists", "Caution: moon dust");
         assertThat(Desk.type("drops --liquid 40%").out()).doesNotContain("US lists");

@@ -167,6 +167,7 @@ final class RulesOperations {
                 "RulesChanges",
                 Schemas.group()
                         .with("edition", Schemas.ref("RulesEdition"))
+                        .with("asked", Schemas.list(Schemas.text("what to ask about its day")))
                         .with("rows", Schemas.list(row))
                         .with("same", Schemas.count("rows that stay as they are"))
                         .with("loud", Schemas.count("rows that are less cautious, or stops that are kept"))

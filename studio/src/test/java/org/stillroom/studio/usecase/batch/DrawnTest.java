@@ -70,7 +70,16 @@ class DrawnTest {
 
     private Lot oil(String analysis) {
         return lot(
-                "name", "sage oil", "kind", "essential oil", "left", "10 ml", "density", "0.915", "analysis", analysis);
+                "name",
+                "sage oil",
+                "kind",
+                "essential oil",
+                "left",
+                "10 ml",
+                "density",
+                "0.915 g/ml",
+                "analysis",
+                analysis);
     }
 
     /** Makes a litre of these lots and bottles all of it. */

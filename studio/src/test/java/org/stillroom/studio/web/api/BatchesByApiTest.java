@@ -141,8 +141,7 @@ class BatchesByApiTest {
         program.post(
                 "/lots",
                 "{\"lots\": [{\"name\": \"isopropyl alcohol\", \"kind\": \"spirit\", \"strength\": \"99 %\", \"left\": \"300 ml\"}]}");
-        program.post(
-                "/batches/1/log", "{\"act\": \"added\", \"what\": \"isopropyl alcohol\", \"amount\": \"50 ml\"}");
+        program.post("/batches/1/log", "{\"act\": \"added\", \"what\": \"isopropyl alcohol\", \"amount\": \"50 ml\"}");
         program.post("/batches/1/log", "{\"act\": \"bottled\", \"fills\": \"1 x 500 ml\"}");
         JsonNode after = program.get("/batches/1").json();
         for (String of : List.of("/vessels/0", "/bottles/0")) {
@@ -162,8 +161,7 @@ class BatchesByApiTest {
                 .asString();
         String recipe = program.post("/recipes", RECIPE).text("recipe");
         Answer answer = program.post(
-                "/makes",
-                "{\"recipe\": \"" + recipe + "\", \"lots\": {\"white sugar\": [\"" + other + "\"]}}");
+                "/makes", "{\"recipe\": \"" + recipe + "\", \"lots\": {\"white sugar\": [\"" + other + "\"]}}");
         assertThat(answer.status()).isEqualTo(422);
         assertThat(answer.finding().get("rule").asString()).isEqualTo("lot-of-another-line");
     }
