@@ -93,12 +93,12 @@ final class AnalysedDrink {
                 PLACE,
                 "",
                 far ? "is this meant?" : "analysed",
-                name + ": the analysis of the drink says " + found.told() + " mg/kg; " + byWhatGoesIn(mixed) + ".",
+                name + ": the analysis of the drink says " + found.told() + " mg/kg; " + byWhatGoesIn(mixed)
+                        + ". It holds for that drink alone.",
                 far ? "far is a third of what surely goes in, or three times the most that can; own judgement" : "",
                 far
                         ? "Look at the figure and its unit, and whether it is of this drink. The more adverse of both counts."
-                        : "It holds for the drink that was analysed: have it done again when a bottle, a plant, a time or an"
-                                + " amount changes.",
+                        : "Have it done again when a bottle, a plant, a time or an amount changes.",
                 null,
                 null);
     }

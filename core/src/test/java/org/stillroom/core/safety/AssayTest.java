@@ -158,7 +158,7 @@ class AssayTest {
                 .containsOnly(Severity.NOTE);
         assertThat(drink.findings(AnalysedDrink.NAME).get(0).message())
                 .isEqualTo(
-                        "Thujone: the analysis of the drink says 8.00 mg/kg; what goes in brings nobody knows how much.");
+                        "Thujone: the analysis of the drink says 8.00 mg/kg; what goes in brings nobody knows how much. It holds for that drink alone.");
     }
 
     /** 60 mg/kg weighed in, and 0.06 found: a slip of the unit lifts no limit. */

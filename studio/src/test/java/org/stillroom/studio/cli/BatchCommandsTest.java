@@ -109,7 +109,7 @@ class BatchCommandsTest {
                                     "1 L")),
                             "f");
         }
-        String out = Desk.type("log 1 added --what \"oleander tincture\" --amount 20ml" + data)
+        String out = Desk.type("log 1 added --what oleander~tincture --amount 20ml" + data)
                 .out();
         assertThat(out.indexOf("oleander")).isBetween(0, out.indexOf("% vol"));
         assertThat(out).contains("In vessel 1, beside what stops it:");

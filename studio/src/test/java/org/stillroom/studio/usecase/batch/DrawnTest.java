@@ -161,9 +161,19 @@ class DrawnTest {
     @Test
     void ofTwoThatWereDrawnTheStrongerIsToldToo() {
         Lot mild = lot(
-                "name", "sage oil", "kind", "essential oil", "left", "0.02 ml", "density", "0.915", "analysis", MILD);
+                "name",
+                "sage oil",
+                "kind",
+                "essential oil",
+                "left",
+                "0.02 ml",
+                "density",
+                "0.915 g/ml",
+                "analysis",
+                MILD);
         Batch both = bottled(mild, oil(STRONG));
-        assertThat(against(both)).anyMatch(told -> told.startsWith("STOP above the limit at worst: Thujone"));
+        assertThat(against(both))
+                .anyMatch(told -> told.startsWith("STOP above the limit: Thujone: 8.24 to 20.2 mg/kg"));
     }
 
     /** What came from no lot that is known is judged by what any oil of that name may hold. */
@@ -173,7 +183,7 @@ class DrawnTest {
         List<String> before = against(batch);
         oil(MILD);
         assertThat(against(batch)).isEqualTo(before);
-        assertThat(before).anyMatch(told -> told.startsWith("STOP above the limit at worst: Thujone"));
+        assertThat(before).anyMatch(told -> told.startsWith("STOP above the limit: Thujone: 8.24 to 20.2 mg/kg"));
     }
 
     @Test

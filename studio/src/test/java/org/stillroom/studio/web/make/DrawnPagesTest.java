@@ -79,7 +79,7 @@ class DrawnPagesTest {
         assertThat(guest.get("/make/begin?recipe=" + recipe, "en").body()).contains("tonka");
         assertThat(begun(herbs).statusCode()).isEqualTo(303);
         String make = "/make/" + guest.store().makes().open().get(0).id();
-        assertThat(guest.get(make, "en").body()).contains("tonka").contains("hujone");
+        assertThat(guest.get(make, "en").body()).contains("prohibited").contains("above the limit");
         assertThat(guest.get(make + "/sheet", "en").body())
                 .contains("tonka")
                 .contains("hujone")
