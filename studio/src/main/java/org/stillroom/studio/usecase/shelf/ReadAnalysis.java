@@ -97,7 +97,9 @@ public final class ReadAnalysis {
     public static @Nullable Finding unfit(String name, Kind kind, boolean weighed, Assay whole) {
         if (kind == Kind.ESSENTIAL_OIL && !whole.parts().isEmpty()) {
             return unfit(
-                    name, "Of an essential oil per cent are wanted, not mg/kg or mg/L.", "Write its parts, such as alpha-thujone,25.");
+                    name,
+                    "Of an essential oil per cent are wanted, not mg/kg or mg/L.",
+                    "Write its parts, such as alpha-thujone,25.");
         }
         return weighed && whole.parts().stream().anyMatch(Assay.Part::isPerLitre)
                 ? unfit(name, name + " is weighed, so that mg/L says nothing of it.", "Write mg/kg.")
