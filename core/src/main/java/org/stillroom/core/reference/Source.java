@@ -71,7 +71,8 @@ public enum Source {
     CFR_21_LISTS("21 CFR 172.510, 182.10, 182.20, 182.40, 182.50, 182.60 and 184, lines read", Standing.READ),
     CFR_21_LISTS_RECALLED("21 CFR 172.510, 182.10, 182.20, 182.60 and 184, lines recalled", Standing.FROM_MEMORY),
     CFR_21_LIMITS(
-            "21 CFR 172.510, 172.575, 184.1005, 184.1408, 189.110, 189.113, 189.130 and TTB Industry Circular 2007-5",
+            "21 CFR 172.510, 172.575, 172.780, 184.1005 to 184.1021, 184.1408, 189.110, 189.113, 189.130 and TTB Industry Circular"
+                    + " 2007-5",
             Standing.READ),
     CFR_21_189_180("21 CFR 189.180, safrole", Standing.FROM_MEMORY),
     US_ALLERGENS(

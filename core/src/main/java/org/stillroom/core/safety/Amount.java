@@ -3,6 +3,7 @@ package org.stillroom.core.safety;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -80,10 +81,13 @@ public record Amount(
         return perLitre.times(serving.litresPerDay());
     }
 
-    /** Returns where it comes from, or may come from. */
+    /** Returns where it comes from, or may come from, each once. */
+    List<String> places() {
+        return Stream.concat(from.stream(), notKnownFrom.stream()).distinct().toList();
+    }
+
+    /** Returns the same in one text. */
     String where() {
-        List<String> places = new java.util.ArrayList<>(from);
-        notKnownFrom.stream().filter(place -> !places.contains(place)).forEach(places::add);
-        return String.join("; ", places);
+        return String.join("; ", places());
     }
 }

@@ -33,7 +33,7 @@ final class AnalysedDrink {
         Range perKilogram = fractions.times(1e6);
         Range perLitre = perKilogram.times(drink.kilograms() / drink.litres());
         if (mixed == null || !isFar(mixed, perKilogram)) {
-            List<String> from = mixed == null ? List.of(PLACE) : places(mixed);
+            List<String> from = mixed == null ? List.of(PLACE) : mixed.places();
             return new Amount(
                     watched, perKilogram, perLitre, List.of(), from, RowStatus.READ, List.of(LotAnalyses.OF_DRINK));
         }
@@ -57,12 +57,6 @@ final class AnalysedDrink {
 
     private static @Nullable Range fractions(Drink drink, Watched watched) {
         return drink.analyses().drink().fractions(watched, OptionalDouble.of(drink.kilograms() / drink.litres()));
-    }
-
-    private static List<String> places(Amount mixed) {
-        List<String> places = new ArrayList<>(mixed.from());
-        mixed.notKnownFrom().stream().filter(place -> !places.contains(place)).forEach(places::add);
-        return places;
     }
 
     private static boolean isFar(Amount mixed, Range found) {

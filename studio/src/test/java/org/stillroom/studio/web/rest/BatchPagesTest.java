@@ -68,9 +68,9 @@ class BatchPagesTest {
 
         String after = guest.page(page);
         assertThat(after.indexOf("is-over")).isBetween(0, after.indexOf("class=\"facts\""));
-        assertThat(after).contains("What stops them: 1").contains("Stopped, see above.");
+        assertThat(after).contains("Stopped, number 1").contains("Stopped, see above.");
         String bottles = after.substring(after.indexOf("h-filled"));
         assertThat(bottles.indexOf("is-over")).isBetween(0, bottles.indexOf("<table"));
-        assertThat(guest.page(page, "de")).contains("Was sie stoppt: 1").contains("Gestoppt, siehe oben.");
+        assertThat(guest.page(page, "de")).contains("Gestoppt, Nummer 1").contains("Gestoppt, siehe oben.");
     }
 }
