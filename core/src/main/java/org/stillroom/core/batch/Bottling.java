@@ -1,6 +1,7 @@
 package org.stillroom.core.batch;
 
 import java.time.Instant;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -39,8 +40,9 @@ public record Bottling(
                 pasteurised);
     }
 
-    Bottling atPh(double ph) {
-        return new Bottling(entry, at, batch, first, fill, each.atPh(ph), pasteurised);
+    /** Returns them with what was found out of each. */
+    Bottling known(UnaryOperator<Held> finding) {
+        return new Bottling(entry, at, batch, first, fill, finding.apply(each), pasteurised);
     }
 
     Bottling pasteurisedAt(Instant when) {

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.plan.Asked;
 import org.stillroom.core.quantity.Mass;
+import org.stillroom.core.safety.Assay;
 
 /** One thing that happened to a batch. */
 public sealed interface Event {
@@ -164,6 +165,12 @@ public sealed interface Event {
         }
     }
 
+    /** Of what something was found out. */
+    enum Of {
+        VESSEL,
+        BOTTLES
+    }
+
     /**
      * The pH was measured, of a vessel or of bottles; of a vessel it holds until something comes to it or evaporates.
      *
@@ -173,18 +180,27 @@ public sealed interface Event {
      * @param ph 0 to 14
      */
     record PhMeasured(Place place, Of of, @Nullable BottleNumbers bottles, double ph) implements Event {
-        /** What was measured. */
-        public enum Of {
-            VESSEL,
-            BOTTLES
-        }
-
         public PhMeasured {
             if (!(ph >= 0.0 && ph <= 14.0)) {
                 throw new IllegalArgumentException("pH lies from 0 to 14, not " + ph);
             }
         }
 
+        @Override
+        public List<Place> places() {
+            return List.of(place);
+        }
+    }
+
+    /**
+     * A laboratory looked for watched substances, in a vessel or in bottles; of a vessel it holds until something comes to it or
+     * evaporates.
+     *
+     * @param place of bottles the batch alone counts
+     * @param of whether a vessel or bottles
+     * @param bottles numbers of the bottles, or null for all that are filled; null too of a vessel
+     */
+    record Analysed(Place place, Of of, @Nullable BottleNumbers bottles, Assay found) implements Event {
         @Override
         public List<Place> places() {
             return List.of(place);

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.liquid.Contents;
@@ -66,7 +67,9 @@ final class Happening {
         } else if (event instanceof Event.Bottled bottled) {
             bottled(entry, bottled);
         } else if (event instanceof Event.PhMeasured measured) {
-            phMeasured(measured);
+            foundOut(measured.place(), measured.of(), measured.bottles(), held -> held.atPh(measured.ph()));
+        } else if (event instanceof Event.Analysed analysed) {
+            foundOut(analysed.place(), analysed.of(), analysed.bottles(), held -> held.withFound(analysed.found()));
         } else if (event instanceof Event.Pasteurised pasteurised) {
             new FilledBottles(bottlings)
                     .change(
@@ -210,19 +213,17 @@ final class Happening {
                                 -Portion.off(new Volume(bottled.millilitres())))));
     }
 
-    private void phMeasured(Event.PhMeasured measured) {
-        Place place = measured.place();
-        switch (measured.of()) {
+    private void foundOut(Place place, Event.Of of, @Nullable BottleNumbers bottles, UnaryOperator<Held> finding) {
+        switch (of) {
             case VESSEL -> {
                 Held held = required(place);
                 if (held.isEmpty()) {
                     throw Remeasured.nothingThere(place);
                 }
-                put(place, held.atPh(measured.ph()));
+                put(place, finding.apply(held));
             }
             case BOTTLES ->
-                new FilledBottles(bottlings)
-                        .change(place.batch(), measured.bottles(), bottling -> bottling.atPh(measured.ph()));
+                new FilledBottles(bottlings).change(place.batch(), bottles, bottling -> bottling.known(finding));
         }
     }
 

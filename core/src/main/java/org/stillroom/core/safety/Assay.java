@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.aroma.Materials;
 import org.stillroom.core.ingredient.Aroma;
@@ -145,6 +146,22 @@ public record Assay(List<Part> parts) {
                 .filter(part -> !watchedBy(part.name()).isEmpty())
                 .map(part -> new Part(part.name(), part.share(), false))
                 .toList());
+    }
+
+    /** Returns this with what a later one found; of what both tell the later counts. */
+    public Assay and(Assay later) {
+        List<Part> both = new ArrayList<>(parts);
+        both.removeIf(part -> later.parts.stream().anyMatch(other -> other.is(part.name()))
+                || watchedBy(part.name()).stream().allMatch(later::tells));
+        both.addAll(later.parts);
+        return new Assay(both);
+    }
+
+    /** Returns it as it can be read again, such as "thujone 8 mg/kg; hydrogen cyanide &lt; 0.5 mg/L". */
+    public String told() {
+        return parts.stream()
+                .map(part -> part.name() + (part.bounded() ? " < " : " ") + part.told() + " " + part.unit())
+                .collect(Collectors.joining("; "));
     }
 
     /** Returns a part that tells nothing, because it counts into a sum of which others are not told; null where there is none. */

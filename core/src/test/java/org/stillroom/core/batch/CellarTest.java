@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,11 +29,15 @@ import org.stillroom.core.plan.Asked;
 import org.stillroom.core.quantity.AlcoholByVolume;
 import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.MassConcentration;
+import org.stillroom.core.quantity.OunceMeaning;
 import org.stillroom.core.quantity.Proof;
+import org.stillroom.core.quantity.QuantityText;
 import org.stillroom.core.quantity.SeededDraws;
 import org.stillroom.core.quantity.Temperature;
+import org.stillroom.core.quantity.Understanding;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.quantity.VolumeBasis;
+import org.stillroom.core.safety.Assay;
 
 class CellarTest {
     private static final Instant MADE = Instant.parse("2025-03-01T10:00:00Z");
@@ -238,7 +243,42 @@ class CellarTest {
     }
 
     private static Event.PhMeasured ph(Place place, double ph) {
-        return new Event.PhMeasured(place, Event.PhMeasured.Of.VESSEL, null, ph);
+        return new Event.PhMeasured(place, Event.Of.VESSEL, null, ph);
+    }
+
+    @Test
+    void whatALaboratoryFoundHoldsUntilSomethingComesToIt() {
+        twoBatches();
+        says(1, analysed(Event.Of.VESSEL, JAR, null, "thujone 8 mg/kg; pulegone < 2 mg/kg"));
+        says(2, all(JAR, DEMIJOHN, lost(Cause.FILTER, 40)));
+        says(3, analysed(Event.Of.VESSEL, DEMIJOHN, null, "alpha-thujone 3 mg/kg; beta-thujone 4 mg/kg"));
+        assertThat(cellar().held(DEMIJOHN).analysed().told())
+                .as("what both tell by the later")
+                .isEqualTo("pulegone < 2.00 mg/kg; alpha-thujone 3.00 mg/kg; beta-thujone 4.00 mg/kg");
+        says(4, new Event.Bottled(DEMIJOHN, List.of(new Event.Fill(2, 100)), 1, List.of()));
+        Place bottles = new Place("quince", "");
+        says(5, analysed(Event.Of.BOTTLES, bottles, new BottleNumbers(2, 2), "thujone 5 mg/L"));
+        assertThat(cellar().bottlings("quince"))
+                .extracting(each -> each.each().analysed().told())
+                .containsExactly(
+                        "pulegone < 2.00 mg/kg; alpha-thujone 3.00 mg/kg; beta-thujone 4.00 mg/kg",
+                        "pulegone < 2.00 mg/kg; thujone 5.00 mg/L");
+        says(6, some(CASK, DEMIJOHN, 100));
+        assertThat(cellar().held(DEMIJOHN).analysed()).isEqualTo(Assay.NONE);
+        says(7, analysed(Event.Of.VESSEL, DEMIJOHN, null, "thujone 6 mg/kg"));
+        says(8, new Event.Evaporated(DEMIJOHN, new Mass(20), null));
+        assertThat(cellar().held(DEMIJOHN).analysed()).isEqualTo(Assay.NONE);
+        assertThat(objection(9, analysed(Event.Of.BOTTLES, bottles, new BottleNumbers(2, 3), "thujone 5 mg/kg")))
+                .isEqualTo("bottles-not-filled");
+    }
+
+    private static Event.Analysed analysed(Event.Of of, Place place, @Nullable BottleNumbers bottles, String found) {
+        Understanding<Assay> read = Assay.read(found, new QuantityText(OunceMeaning.US_FLUID));
+        return new Event.Analysed(
+                place,
+                of,
+                bottles,
+                ((Understanding.Understood<Assay>) read).typed().value());
     }
 
     @Test
@@ -247,7 +287,7 @@ class CellarTest {
         says(1, ph(JAR, 3.4));
         says(2, new Event.Bottled(JAR, List.of(new Event.Fill(3, 500)), 1, List.of()));
         Place bottles = new Place("quince", "");
-        says(3, new Event.PhMeasured(bottles, Event.PhMeasured.Of.BOTTLES, new BottleNumbers(2, 2), 3.9));
+        says(3, new Event.PhMeasured(bottles, Event.Of.BOTTLES, new BottleNumbers(2, 2), 3.9));
         Entry heated = says(4, new Event.Pasteurised(bottles, new BottleNumbers(2, 3)));
 
         List<Bottling> filled = cellar().bottlings("quince");

@@ -12,6 +12,7 @@ import java.util.Map;
 import org.stillroom.core.batch.BottlePlan;
 import org.stillroom.core.batch.Bottling;
 import org.stillroom.core.batch.Event;
+import org.stillroom.core.batch.Held;
 import org.stillroom.core.batch.Outlay;
 import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.plan.Asked;
@@ -65,7 +66,7 @@ public final class BatchFields {
                 .put(STRENGTH.key(), essentials.strength())
                 .put(SUGAR.key(), essentials.sugar())
                 .put(ACIDITY.key(), essentials.acidity());
-        fields.putOrNone("ph", vessel.held().ph());
+        analysed(fields.putOrNone("ph", vessel.held().ph()), vessel.held());
         fields.putOrNone("mean_age_days", vessel.meanDays());
         fields.putOrNone("youngest_days", vessel.youngestDays());
         Map<Asked, Double> doubt = vessel.held().doubt();
@@ -79,6 +80,15 @@ public final class BatchFields {
         cost(fields, vessel.held().outlay());
         TellKeeping.Found keeps = vessel.keeps();
         return keeps == null ? fields : keeps(fields, keeps);
+    }
+
+    private static void analysed(Fields fields, Held held) {
+        String found = held.analysed().told();
+        if (found.isEmpty()) {
+            fields.putNone("analysed");
+        } else {
+            fields.put("analysed", found);
+        }
     }
 
     private static Fields keeps(Fields fields, TellKeeping.Found keeps) {
@@ -130,7 +140,7 @@ public final class BatchFields {
                 .put("each_ml", bottling.fill().millilitres())
                 .put(STRENGTH.key(), bottling.each().essentials().strength())
                 .put("at", bottling.at().toString());
-        fields.putOrNone("ph", bottling.each().ph());
+        analysed(fields.putOrNone("ph", bottling.each().ph()), bottling.each());
         Instant pasteurised = bottling.pasteurised();
         fields =
                 pasteurised == null ? fields.putNone("pasteurised") : fields.put("pasteurised", pasteurised.toString());

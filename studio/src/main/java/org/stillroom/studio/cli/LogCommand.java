@@ -31,7 +31,7 @@ final class LogCommand extends Subcommand {
             index = "1",
             paramLabel = "ACT",
             description =
-                    "moved, measured, added, lost, evaporated, bottled, ph, pasteurised, waits or noted; or take-back")
+                    "moved, measured, added, lost, evaporated, bottled, ph, analysed, pasteurised, waits or noted; or take-back")
     private String act = "";
 
     @Parameters(

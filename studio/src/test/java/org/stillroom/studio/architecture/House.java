@@ -33,7 +33,8 @@ record House(String root) {
             List.of("recipe"),
             List.of("blend"),
             List.of("plan", "gauging"),
-            List.of("safety", "label", "triangle", "mixing", "batch"));
+            List.of("safety", "label", "triangle", "mixing"),
+            List.of("batch"));
 
     /** The rooms of the studio, and which others each may use; the root package starts the program. */
     static final Map<String, Set<String>> ROOMS = Map.of(

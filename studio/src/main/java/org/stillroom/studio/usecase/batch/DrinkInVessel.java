@@ -135,7 +135,8 @@ final class DrinkInVessel {
                 true,
                 gathered.stages,
                 List.of());
-        return new Drunk(plan, gathered.lots.on(grounds));
+        Grounds drawn = gathered.lots.on(grounds);
+        return new Drunk(plan, drawn.with(drawn.analyses().ofDrink(held.analysed())));
     }
 
     private Batch byNumber(long number) {

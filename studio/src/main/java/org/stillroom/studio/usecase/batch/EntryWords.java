@@ -57,9 +57,11 @@ final class EntryWords {
                             .collect(Collectors.joining(", "))
                     + losses(bottled.losses());
         } else if (event instanceof Event.PhMeasured measured) {
-            String of =
-                    measured.of() == Event.PhMeasured.Of.VESSEL ? place(measured.place()) : bottles(measured.bottles());
-            return "pH of " + of + ": " + QuantityWords.plain(measured.ph());
+            return "pH of " + of(measured.of(), measured.place(), measured.bottles()) + ": "
+                    + QuantityWords.plain(measured.ph());
+        } else if (event instanceof Event.Analysed analysed) {
+            return "found by analysis in " + of(analysed.of(), analysed.place(), analysed.bottles()) + ": "
+                    + analysed.found().told();
         } else if (event instanceof Event.Pasteurised pasteurised) {
             return "pasteurised: " + bottles(pasteurised.bottles());
         } else if (event instanceof Event.Undone undo) {
@@ -84,6 +86,10 @@ final class EntryWords {
         }
         Double score = Notes.score(entry);
         return "noted" + (score == null ? "" : ": " + QuantityWords.plain(score) + " of 10");
+    }
+
+    private String of(Event.Of of, Place place, @Nullable BottleNumbers bottles) {
+        return of == Event.Of.VESSEL ? place(place) : bottles(bottles);
     }
 
     private static String bottles(@Nullable BottleNumbers bottles) {

@@ -14,7 +14,11 @@ import org.stillroom.core.batch.Wastage;
 import org.stillroom.core.plan.Asked;
 import org.stillroom.core.quantity.Amount;
 import org.stillroom.core.quantity.Mass;
+import org.stillroom.core.quantity.MassConcentration;
+import org.stillroom.core.quantity.MassFraction;
+import org.stillroom.core.quantity.Share;
 import org.stillroom.core.quantity.Volume;
+import org.stillroom.core.safety.Assay;
 import org.stillroom.studio.store.HistoryEntry;
 import org.stillroom.studio.usecase.make.BatchSheet;
 import org.stillroom.studio.usecase.make.LiquidSheet;
@@ -31,6 +35,7 @@ final class EventBodies {
     static final String EVAPORATED = "batch.evaporated";
     static final String BOTTLED = "batch.bottled";
     static final String PH = "batch.ph";
+    static final String ANALYSED = "batch.analysed";
     static final String PASTEURISED = "batch.pasteurised";
     static final String UNDONE = "batch.undone";
 
@@ -132,9 +137,31 @@ final class EventBodies {
     record PhBody(
             Instant at,
             String vessel,
-            Event.PhMeasured.Of of,
+            Event.Of of,
             @Nullable NumbersBody bottles,
             double ph,
+            Map<String, String> typed) {}
+
+    /** What was found of one substance, in mg/kg or mg/L. */
+    record FoundBody(String name, double milligrams, boolean perLitre, boolean bounded) {
+        static FoundBody of(Assay.Part part) {
+            return part.share() instanceof MassConcentration perLitre
+                    ? new FoundBody(part.name(), 1e3 * perLitre.gramsPerLitre(), true, part.bounded())
+                    : new FoundBody(part.name(), 1e6 * ((MassFraction) part.share()).fraction(), false, part.bounded());
+        }
+
+        Assay.Part value() {
+            Share share = perLitre ? new MassConcentration(milligrams / 1e3) : new MassFraction(milligrams / 1e6);
+            return new Assay.Part(name, share, bounded);
+        }
+    }
+
+    record AnalysedBody(
+            Instant at,
+            String vessel,
+            Event.Of of,
+            @Nullable NumbersBody bottles,
+            List<FoundBody> found,
             Map<String, String> typed) {}
 
     record PasteurisedBody(Instant at, @Nullable NumbersBody bottles, Map<String, String> typed) {}
@@ -205,6 +232,14 @@ final class EventBodies {
                 PhBody said = LogBodies.read(body, PhBody.class);
                 yield new Event.PhMeasured(
                         new Place(batch, said.vessel()), said.of(), NumbersBody.value(said.bottles()), said.ph());
+            }
+            case ANALYSED -> {
+                AnalysedBody said = LogBodies.read(body, AnalysedBody.class);
+                yield new Event.Analysed(
+                        new Place(batch, said.vessel()),
+                        said.of(),
+                        NumbersBody.value(said.bottles()),
+                        new Assay(said.found().stream().map(FoundBody::value).toList()));
             }
             case PASTEURISED -> {
                 PasteurisedBody said = LogBodies.read(body, PasteurisedBody.class);

@@ -47,6 +47,7 @@ public final class LogBatch {
         EVAPORATED,
         BOTTLED,
         PH,
+        ANALYSED,
         PASTEURISED,
         WAITS,
         NOTED;
@@ -74,6 +75,7 @@ public final class LogBatch {
                 case BOTTLED ->
                     List.of("vessel", "fills", "code", "lots", "sediment", "filter", "sample", "day", "note");
                 case PH -> List.of("of", "ph", "day", "note");
+                case ANALYSED -> List.of("of", RecordBatch.FOUND, "day", "note");
                 case PASTEURISED -> List.of("of", "day", "note");
                 case WAITS -> List.of("what", "days", "until", "note");
                 case NOTED -> List.of("note", "score", "day");
@@ -91,6 +93,7 @@ public final class LogBatch {
             case EVAPORATED -> record.evaporated(batch, typed, request);
             case BOTTLED -> record.bottled(batch, typed, request);
             case PH -> record.phMeasured(batch, typed, request);
+            case ANALYSED -> record.analysed(batch, typed, request);
             case PASTEURISED -> record.pasteurised(batch, typed, request);
             case WAITS -> rest.waits(batch, typed, request);
             case NOTED -> notes.noted(batch, typed, null, request);
@@ -119,7 +122,7 @@ public final class LogBatch {
         if (act.fields().contains("vessel") && !whole.containsKey("vessel")) {
             onlyVessel(batch).ifPresent(vessel -> whole.put("vessel", vessel));
         }
-        if (act == Act.PH && !whole.containsKey("of")) {
+        if ((act == Act.PH || act == Act.ANALYSED) && !whole.containsKey("of")) {
             whole.put("of", onlyVessel(batch).orElse(MeantOf.ALL));
         }
         if (act == Act.ADDED && whole.containsKey("what")) {

@@ -4,6 +4,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.batch.BottleNumbers;
+import org.stillroom.core.batch.Event;
 
 /**
  * What an entry is about, as it is typed: the name of a vessel, "bottles" for all that are filled, or "bottles 1-6".
@@ -31,6 +32,11 @@ record MeantOf(String vessel, @Nullable BottleNumbers bottles) {
         int first = Integer.parseInt(numbers.group(1));
         int last = numbers.group(2) == null ? first : Integer.parseInt(numbers.group(2));
         return first >= 1 && last >= first ? new MeantOf("", new BottleNumbers(first, last)) : new MeantOf(text, null);
+    }
+
+    /** Returns of what something was found out then. */
+    Event.Of what() {
+        return isOfVessel() ? Event.Of.VESSEL : Event.Of.BOTTLES;
     }
 
     boolean isOfVessel() {

@@ -34,6 +34,7 @@ import org.stillroom.core.quantity.Span;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
+import org.stillroom.core.safety.Assay;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.Batches;
 import org.stillroom.studio.store.HistoryEntry;
@@ -62,6 +63,9 @@ public final class RecordBatch {
 
     /** The field in which the readings stand that figures were made of, see {@link ReadingsText}. */
     static final String READINGS = "readings";
+
+    /** The field in which stands what a laboratory found. */
+    static final String FOUND = "found";
 
     /** How often numbers are looked up again when somebody else took them. */
     private static final int NUMBERING = 5;
@@ -187,14 +191,38 @@ public final class RecordBatch {
         if (ph == null) {
             return new Outcome.NotKept(typing.problems());
         }
-        EventBodies.PhBody body = new EventBodies.PhBody(
+        EventBodies.PhBody body = new EventBodies.PhBody(at, of.vessel(), of.what(), of.numbers(), ph, typing.kept());
+        return keep(batch, typing, new Wish(EventBodies.PH, body, List.of()), request);
+    }
+
+    /**
+     * Logs what a laboratory {@code found} of watched substances, such as "thujone 8 mg/kg; hydrogen cyanide &lt; 0.5 mg/L", {@code of} a
+     * vessel or of bottles.
+     */
+    public Outcome analysed(Batch batch, Map<String, String> typed, String request) {
+        Typing typing = typing(typed);
+        MeantOf of = MeantOf.of(typing.text("of"));
+        Assay found =
+                typing.quantity(FOUND, "", (quantities, text) -> Assay.read(text, quantities), "“thujone 8 mg/kg”");
+        if (!typing.has(FOUND)) {
+            typing.object(
+                    FOUND,
+                    "nothing-measured",
+                    "Nothing was found that could be written down.",
+                    "Write each substance as the report has it, such as thujone 8 mg/kg; hydrogen cyanide < 0.5 mg/L.");
+        }
+        Instant at = moment(typing, batch);
+        if (found == null) {
+            return new Outcome.NotKept(typing.problems());
+        }
+        EventBodies.AnalysedBody body = new EventBodies.AnalysedBody(
                 at,
                 of.vessel(),
-                of.isOfVessel() ? Event.PhMeasured.Of.VESSEL : Event.PhMeasured.Of.BOTTLES,
+                of.what(),
                 of.numbers(),
-                ph,
+                found.parts().stream().map(EventBodies.FoundBody::of).toList(),
                 typing.kept());
-        return keep(batch, typing, new Wish(EventBodies.PH, body, List.of()), request);
+        return keep(batch, typing, new Wish(EventBodies.ANALYSED, body, List.of()), request);
     }
 
     /** Logs that bottles were heated closed or filled hot: {@code of} such as "bottles 1-6", all that are filled when empty. */

@@ -286,6 +286,7 @@ final class BatchOperations {
                                                 .with("strength_vol_percent", Schemas.number("% vol at 20 °C"))
                                                 .with("at", Schemas.text("when, ISO 8601"))
                                                 .with("ph", ph())
+                                                .with("analysed", analysed())
                                                 .with("pasteurised", Schemas.orNull(Schemas.text("when, ISO 8601")))))
                                         .with(BOTTLE_COUNTED, Schemas.flag(EMPTY_TOO))
                                         .schema()))
@@ -312,6 +313,11 @@ final class BatchOperations {
         return Schemas.orNull(Schemas.number("as measured since anything came to it; null where not known"));
     }
 
+    private static Map<String, Object> analysed() {
+        return Schemas.orNull(Schemas.text(
+                "what a laboratory found since anything came to it, as it is typed; null where none looked"));
+    }
+
     private static Schemas.Group keeps(Schemas.Group group) {
         return group.with("keeping_known", Schemas.flag("whether what is in it is known"))
                 .with("keeping", Schemas.either(Schemas.ref("Keeping"), Schemas.of("null", "where that is not known")))
@@ -327,6 +333,7 @@ final class BatchOperations {
                 .with("sugar_g_per_l", Schemas.number("g/L at 20 °C"))
                 .with("acidity_as_citric_g_per_l", Schemas.number("g/L at 20 °C, as citric"))
                 .with("ph", ph())
+                .with("analysed", analysed())
                 .with("mean_age_days", Schemas.orNull(Schemas.number("by its alcohol")))
                 .with("youngest_days", Schemas.orNull(Schemas.number("of its youngest alcohol")))
                 .with("doubt", doubt()));

@@ -233,6 +233,8 @@ final class BatchPages {
         measurable.addAll(bottles);
         if (!measurable.isEmpty()) {
             forms.add(form("ph", Field.choice("of", measurable), List.of(Field.text("ph", "3.4"))));
+            forms.add(
+                    form("analysed", Field.choice("of", measurable), List.of(Field.text("found", "thujone 8 mg/kg"))));
         }
         if (!bottles.isEmpty()) {
             forms.add(form("pasteurised", Field.choice("of", bottles), List.of()));

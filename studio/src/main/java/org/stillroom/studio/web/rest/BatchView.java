@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.batch.Births;
 import org.stillroom.core.batch.BottleNumbers;
@@ -27,6 +28,7 @@ import org.stillroom.core.plan.Correction;
 import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.reference.Finding;
+import org.stillroom.core.safety.Assay;
 import org.stillroom.core.safety.Keeping;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.HistoryEntry;
@@ -248,6 +250,7 @@ public final class BatchView {
             String costNote,
             String day,
             String ph,
+            String analysed,
             String pasteurised,
             String keeps,
             List<Finding> stops,
@@ -272,6 +275,7 @@ public final class BatchView {
                 bottling.fill().bottle() == null ? words.say("rest.withoutBottle") : "",
                 words.moment(bottling.at()),
                 ph(bottling.each()),
+                found(bottling.each().analysed()),
                 bottling.pasteurised() == null ? "" : words.day(day(bottling.pasteurised())),
                 keeps(keeps, bottling),
                 keeps.stops(),
@@ -398,7 +402,11 @@ public final class BatchView {
         } else if (event instanceof Event.Bottled bottled) {
             return words.say("rest.told.bottled", place(bottled.place()), fills(bottled)) + losses(bottled.losses());
         } else if (event instanceof Event.PhMeasured measured) {
-            return words.say("rest.told.ph", about(measured), words.number(measured.ph(), 1));
+            String of = of(measured.of(), measured.place(), measured.bottles());
+            return words.say("rest.told.ph", of, words.number(measured.ph(), 1));
+        } else if (event instanceof Event.Analysed analysed) {
+            String of = of(analysed.of(), analysed.place(), analysed.bottles());
+            return words.say("rest.told.analysed", of, found(analysed.found()));
         } else if (event instanceof Event.Pasteurised pasteurised) {
             return words.say("rest.told.pasteurised", bottles(pasteurised.bottles()));
         } else if (event instanceof Event.Undone undo) {
@@ -426,11 +434,16 @@ public final class BatchView {
                 : words.say("rest.told.scored", words.say("rest.scored", words.plain(score)));
     }
 
-    private String about(Event.PhMeasured measured) {
-        return switch (measured.of()) {
-            case VESSEL -> place(measured.place());
-            case BOTTLES -> bottles(measured.bottles());
-        };
+    private String of(Event.Of of, Place place, @Nullable BottleNumbers bottles) {
+        return of == Event.Of.VESSEL ? place(place) : bottles(bottles);
+    }
+
+    /** Returns what a laboratory found, in the words of its reader; empty where none looked. */
+    public String found(Assay assay) {
+        return assay.parts().stream()
+                .map(part -> part.name() + (part.bounded() ? " < " : " ") + words.marked(part.told()) + "\u00a0"
+                        + part.unit())
+                .collect(Collectors.joining("; "));
     }
 
     private String bottles(@Nullable BottleNumbers numbers) {

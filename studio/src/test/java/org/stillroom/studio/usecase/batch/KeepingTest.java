@@ -6,6 +6,7 @@ import static org.stillroom.studio.usecase.make.Kitchen.request;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.AfterEach;
@@ -35,6 +36,19 @@ class KeepingTest {
               - {use: neutral spirit, amount: free}
               - {use: water, amount: free}
             %s""";
+
+    private static final String WORMWOOD = """
+            stillroom: 1
+            title: Bitter of the dyke
+            target: {volume: 1 L, strength: 30 %}
+            ingredients:
+              - {name: neutral spirit, kind: spirit, strength: 96 %}
+              - {name: wormwood distillate, kind: distillate, strength: 40 %, plant: wormwood}
+            lines:
+              - {use: wormwood distillate, amount: 300 ml}
+              - {use: neutral spirit, amount: free}
+              - {use: water, amount: free}
+            """;
 
     @TempDir
     private Path folder;
@@ -158,6 +172,29 @@ class KeepingTest {
         assertThat(keeping(ofBottles(other)).isCold()).isTrue();
     }
 
+    /** 20 mg/kg is above the 10 mg/kg of Regulation (EC) No 1334/2008, Annex III, part B; 8 is below. */
+    @Test
+    void whatALaboratoryFoundInTheseBottlesCountsForThem() {
+        Batch batch = rested.batch(WORMWOOD);
+        assertThat(thujone(ofVessel(batch))).containsOnly("not known");
+
+        kept(rested.after(1).analysed(batch, Map.of("of", "1", "found", "thujone 20 mg/kg"), request()));
+        assertThat(thujone(ofVessel(batch))).containsExactly("above the limit");
+        kept(rested.after(2).bottled(batch, typed("1", "fills", "2 x 350 ml"), request()));
+        assertThat(thujone(ofBottles(batch))).containsExactly("above the limit");
+
+        kept(rested.after(3).analysed(batch, Map.of("of", "bottles 1-2", "found", "thujone 8,0 mg/kg"), request()));
+        assertThat(thujone(ofBottles(batch))).isEmpty();
+        assertThat(bottling(batch).each().analysed().told()).isEqualTo("thujone 8.00 mg/kg");
+    }
+
+    private static List<String> thujone(TellKeeping.Found found) {
+        return found.findings().stream()
+                .filter(finding -> finding.message().toLowerCase(Locale.ROOT).contains("thujone"))
+                .map(Finding::verdict)
+                .toList();
+    }
+
     @Test
     void whatCannotBeIsRefusedAtItsField() {
         Batch batch = rested.batch();
@@ -170,6 +207,12 @@ class KeepingTest {
         assertThat(refused(rested.after(1).phMeasured(batch, Map.of("of", "jug", "ph", "3"), request()))
                         .rule())
                 .isEqualTo("vessel-not-known");
+        for (String found : List.of("", "thujone", "thujone 8", "limewater 8 mg/kg", "alpha-thujone 8 mg/kg")) {
+            assertThat(refused(rested.after(1).analysed(batch, Map.of("of", "1", "found", found), request()))
+                            .where())
+                    .as(found)
+                    .isEqualTo("found");
+        }
         assertThat(refused(rested.after(1).pasteurised(batch, Map.of(), request()))
                         .rule())
                 .isEqualTo("bottles-not-filled");
