@@ -31,7 +31,7 @@ public record Assay(List<Part> parts) {
     /** Nothing was looked for. */
     public static final Assay NONE = new Assay(List.of());
 
-    private static final String EXAMPLE = "thujone 8 mg/kg; hydrogen cyanide < 0.5 mg/L";
+    private static final String EXAMPLE = "; write for instance thujone 8 mg/kg; hydrogen cyanide < 0.5 mg/L";
 
     /** A comma within a number has no blank after it. */
     private static final Pattern BETWEEN = Pattern.compile("\\s*[;\\n]\\s*|,\\s+");
@@ -96,7 +96,8 @@ public record Assay(List<Part> parts) {
                 continue;
             }
             if (!part.matches()) {
-                return refused(text, "“" + each.strip() + "” names no substance with how much was found of it");
+                return refused(
+                        text, "“" + each.strip() + "” names no substance with how much was found of it" + EXAMPLE);
             }
             Understanding<Part> read = part(part.group(1), part.group(2), quantities);
             if (read instanceof Understanding.Understood<Part> understood) {
@@ -109,7 +110,7 @@ public record Assay(List<Part> parts) {
             }
         }
         if (parts.isEmpty()) {
-            return refused(text, "nothing is named");
+            return refused(text, "nothing is named" + EXAMPLE);
         }
         Assay assay = new Assay(parts);
         @Nullable Part alone = assay.alone();
@@ -118,7 +119,7 @@ public record Assay(List<Part> parts) {
                 : refused(
                         text,
                         alone.name() + " is watched as a part of " + sumOf(alone)
-                                + " alone; write that, or all that counts" + " into it");
+                                + " alone; write that, or all that counts into it");
     }
 
     /** Reads one substance and how much was found of it, such as "&lt; 0.5 mg/kg". */
@@ -137,7 +138,7 @@ public record Assay(List<Part> parts) {
     }
 
     private static Understanding<Assay> refused(String text, String reason) {
-        return new Understanding.Refused<>(text, reason + ", such as " + EXAMPLE);
+        return new Understanding.Refused<>(text, reason);
     }
 
     /** Returns what a recipe states of an ingredient, as far as it is watched. */

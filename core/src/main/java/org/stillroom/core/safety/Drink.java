@@ -189,11 +189,14 @@ public final class Drink {
         return lines;
     }
 
-    /** Returns the same lines once each, for what is added up. */
-    List<PlannedLine> linesOnce() {
-        List<PlannedLine> lines = new ArrayList<>();
-        collect(planned, lines);
-        return lines;
+    /** Returns what was planned with each line once, for what is added up. */
+    Plan planned() {
+        return planned;
+    }
+
+    /** Returns a line of it as each bottle is that it can be poured from. */
+    List<PlannedLine> bottles(PlannedLine line) {
+        return grounds.drawn().of(line);
     }
 
     private static void collect(Plan plan, List<PlannedLine> lines) {

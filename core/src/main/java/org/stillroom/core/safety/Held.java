@@ -1,6 +1,7 @@
 package org.stillroom.core.safety;
 
 import java.util.List;
+import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.ingredient.Resolved;
@@ -47,40 +48,51 @@ public record Held(Range gramsPerLitre, boolean isKnown) {
 
     /** Returns how much egg yolk there is; whole egg is yolk in part, and of what is bought with egg in it nobody knows. */
     static Held yolk(Drink drink) {
-        Held yolk = NOTHING;
-        for (PlannedLine line : drink.linesOnce()) {
-            Range grams = new Range(line.grams(), line.grams());
-            if (line.ingredient().kind() != Kind.EGG) {
-                boolean bought = Words.any(line.name(), EGG)
-                        && line.ingredient().ingredient().from() == null;
-                yolk = bought ? new Held(yolk.gramsPerLitre(), false) : yolk;
-            } else if (Words.any(line.name(), YOLK)) {
-                yolk = yolk.plus(grams);
-            } else if (!Words.any(line.name(), WHITE)) {
-                yolk = yolk.plus(grams.times(YOLK_OF_EGG));
-            }
+        return perLitre(drink, Held::yolk);
+    }
+
+    private static Held yolk(PlannedLine line, Range grams) {
+        if (line.ingredient().kind() != Kind.EGG) {
+            return new Held(Range.NOTHING, !Words.any(line.name(), EGG));
+        } else if (Words.any(line.name(), YOLK)) {
+            return new Held(grams, true);
         }
-        return new Held(yolk.gramsPerLitre().times(1.0 / drink.litres()), yolk.isKnown());
+        return Words.any(line.name(), WHITE) ? NOTHING : new Held(grams.times(YOLK_OF_EGG), true);
     }
 
     /** Returns how many fresh sloes there are; what the fresh weighed of dried ones, and of extracts of which nobody says how much, is not known. */
     static Held sloes(Drink drink) {
-        Held sloes = NOTHING;
-        for (Leaf leaf : Leaf.of(drink.plan())) {
-            Resolved ingredient = leaf.line().ingredient();
-            boolean named = Words.any(leaf.line().words(), SLOE);
-            if (named && ingredient.kind() == Kind.FRESH_PLANT) {
-                sloes = sloes.plus(leaf.grams());
-            } else if (named && ingredient.gramsOfPlant() > 0.0) {
-                sloes = sloes.plus(leaf.grams().times(ingredient.gramsOfPlant()));
-            } else if (named || Presence.isOpen(drink, leaf.line())) {
-                sloes = new Held(sloes.gramsPerLitre(), false);
-            }
-        }
-        return new Held(sloes.gramsPerLitre().times(1.0 / drink.litres()), sloes.isKnown());
+        return perLitre(drink, (line, grams) -> sloes(drink, line, grams));
     }
 
-    private Held plus(Range grams) {
-        return new Held(gramsPerLitre.plus(grams), isKnown);
+    private static Held sloes(Drink drink, PlannedLine line, Range grams) {
+        Resolved ingredient = line.ingredient();
+        boolean named = Words.any(line.words(), SLOE);
+        if (named && ingredient.kind() == Kind.FRESH_PLANT) {
+            return new Held(grams, true);
+        } else if (named && ingredient.gramsOfPlant() > 0.0) {
+            return new Held(grams.times(ingredient.gramsOfPlant()), true);
+        }
+        return new Held(Range.NOTHING, !named && !Presence.isOpen(drink, line));
+    }
+
+    /** Returns what all lines bring, stages by the part of them that is drawn; of several bottles any may be all of a line. */
+    private static Held perLitre(Drink drink, BiFunction<PlannedLine, Range, Held> grams) {
+        Held all = NOTHING;
+        for (Leaf leaf : Leaf.of(drink.planned())) {
+            all = all.plus(drink.bottles(leaf.line()).stream()
+                    .map(bottle -> grams.apply(bottle, leaf.grams()))
+                    .reduce(Held::or)
+                    .orElse(NOTHING));
+        }
+        return new Held(all.gramsPerLitre.times(1.0 / drink.litres()), all.isKnown);
+    }
+
+    private Held plus(Held other) {
+        return new Held(gramsPerLitre.plus(other.gramsPerLitre), isKnown && other.isKnown);
+    }
+
+    private Held or(Held other) {
+        return new Held(FarAnalysis.hull(gramsPerLitre, other.gramsPerLitre), isKnown && other.isKnown);
     }
 }

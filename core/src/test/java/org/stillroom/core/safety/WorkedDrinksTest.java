@@ -58,6 +58,18 @@ class WorkedDrinksTest {
         }
     }
 
+    /** Of a kilogram with 300 g of yolk in it 400 g are drawn: 120 g of yolk. */
+    @Test
+    void yolkOfAStageCountsByThePartThatIsDrawn() {
+        Bench stage = new Bench().grams("egg yolk", Kind.EGG, 300.0).strong("spirit", Kind.SPIRIT, 40.0, 700.0);
+        Bench egg = new Bench().drawing("egg base", stage, 400.0).strong("vodka", Kind.SPIRIT, 40.0, 600.0);
+        Held yolk = held(egg, "egg yolk");
+        double litres = egg.safety().drink().litres();
+        assertThat(yolk.isKnown()).isTrue();
+        assertThat(yolk.gramsPerLitre().least() * litres).isCloseTo(120.0, within(0.5));
+        assertThat(yolk.gramsPerLitre().most() * litres).isCloseTo(120.0, within(0.5));
+    }
+
     /** 90 g of yolk and 30 g of white are 90 g of yolk, whatever language they are named in. */
     @ParameterizedTest
     @CsvSource({"egg yolk, egg white", "Eigelb, Eiweiß", "Dotter, Eiklar", "Eidotter, Eiweiss"})
