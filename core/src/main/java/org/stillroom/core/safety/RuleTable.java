@@ -23,9 +23,7 @@ public enum RuleTable {
 
         @Override
         boolean loosens(Table.Row before, Table.@Nullable Row after) {
-            return after == null
-                    || !same(before, after, "part", "food_category", "substance")
-                    || limit(after, "max_mg_per_kg") > limit(before, "max_mg_per_kg");
+            return raises(before, after, "max_mg_per_kg", "part", "food_category", "substance");
         }
     },
     EU_PLANTS("eu_1334_2008_annex4", "safety/", "latin_name") {
@@ -57,9 +55,7 @@ public enum RuleTable {
 
         @Override
         boolean loosens(Table.Row before, Table.@Nullable Row after) {
-            return after == null
-                    || !same(before, after, "watched", "compares", "genotoxic", "unit")
-                    || limit(after, "value") > limit(before, "value");
+            return raises(before, after, "value", "watched", "compares", "genotoxic", "unit");
         }
     },
     NOT_FOR_DRINKING("not_for_ingestion", "safety/", "material") {
@@ -153,9 +149,7 @@ public enum RuleTable {
 
         @Override
         boolean loosens(Table.Row before, Table.@Nullable Row after) {
-            return after == null
-                    || limit(after, "max_mg_per_kg") > limit(before, "max_mg_per_kg")
-                    || !same(before, after, "edge");
+            return raises(before, after, "max_mg_per_kg", "edge");
         }
     },
     ADDED_LIMITS("added_limits", "safety/", "place;substance") {
@@ -173,9 +167,7 @@ public enum RuleTable {
 
         @Override
         boolean loosens(Table.Row before, Table.@Nullable Row after) {
-            return after == null
-                    || limit(after, "max_mg_per_kg") > limit(before, "max_mg_per_kg")
-                    || !same(before, after, "names", "sweetens");
+            return raises(before, after, "max_mg_per_kg", "names", "sweetens");
         }
     },
     US_PROHIBITED("us_prohibited", "safety/", "clause") {
@@ -437,6 +429,11 @@ public enum RuleTable {
     private static boolean isNamed(String table, String column, String name) {
         return Tables.open("safety/" + table + ".csv").rows().stream()
                 .anyMatch(each -> each.text(column).equals(name));
+    }
+
+    /** Returns whether a limit is gone, is of something else now, or lies higher. */
+    private static boolean raises(Table.Row before, Table.@Nullable Row after, String limit, String... kept) {
+        return after == null || !same(before, after, kept) || limit(after, limit) > limit(before, limit);
     }
 
     private static boolean same(Table.Row before, Table.Row after, String... columns) {
