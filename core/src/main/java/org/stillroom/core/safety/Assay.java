@@ -96,8 +96,7 @@ public record Assay(List<Part> parts) {
                 continue;
             }
             if (!part.matches()) {
-                return refused(
-                        text, each.strip() + " is said without how much was found of it" + EXAMPLE);
+                return refused(text, each.strip() + " is said without how much was found of it" + EXAMPLE);
             }
             Understanding<Part> read = part(part.group(1), part.group(2), quantities);
             if (read instanceof Understanding.Understood<Part> understood) {

@@ -56,14 +56,29 @@ final class Growth {
                     null,
                     Source.HANDLING_CAUTIONS));
         }
-        return findings;
+        return findings.stream()
+                .map(finding -> finding.severity() == Severity.NOTE ? finding : atTheFilling(finding, drink))
+                .toList();
+    }
+
+    /** Returns what is said where it is filled or put away, for there it matters; as it is where no step of the maker's own says so. */
+    private static Finding atTheFilling(Finding finding, Drink drink) {
+        List<String> steps = Passages.ownSteps(drink.plan()).stream()
+                .filter(step -> WordList.FILLS_OR_KEEPS.isIn(step.text()))
+                .map(Passages.Passage::where)
+                .toList();
+        if (steps.isEmpty()) {
+            return finding;
+        }
+        String last = steps.get(steps.size() - 1);
+        return finding.at(finding.where().isEmpty() ? last : finding.where() + "; " + last);
     }
 
     /** Says where it keeps until when, with the figures that this follows from. */
     static List<Finding> keeping(Drink drink, Serving serving) {
         Keeping keeping = Keeping.of(drink);
         boolean weak = keeping.isCold() && keeping.days() <= 14;
-        return List.of(new Finding(
+        Finding told = new Finding(
                 KEEPING,
                 weak ? Severity.CAUTION : Severity.NOTE,
                 "",
@@ -74,7 +89,8 @@ final class Growth {
                 SURE,
                 remedy(drink, keeping),
                 keeping.until().isEmpty() ? null : "best within " + keeping.until() + " of filling",
-                keeping.source()));
+                keeping.source());
+        return List.of(keeping.isCold() ? atTheFilling(told, drink) : told);
     }
 
     /** Spirit is not heated in closed bottles for nothing. */
@@ -157,8 +173,7 @@ final class Growth {
                         + QuantityWords.fixed(keeping.delle(), 0)
                         + " units of Delle, from 78 on yeast is likely held, from memory.",
                 "below about 17 to 18 % vol by common practice, no source; the units from memory",
-                "Ask whether it was pasteurised. Keep the drink in the fridge, pasteurise it in closed bottles, or make it "
-                        + QuantityWords.plain(Yeast.STOPS) + " % vol or stronger.",
+                "Ask whether it was pasteurised. " + againstYeast(drink, keeping),
                 "18 % vol",
                 Source.DELLE);
     }
@@ -171,12 +186,11 @@ final class Growth {
                 "",
                 "can ferment again",
                 at(drink) + "and " + QuantityWords.fixed(Keeping.sugar(drink), 0)
-                        + " g/L of sugar yeast from fruit, wine or honey can work again, and a closed bottle can burst: "
+                        + " g/L of sugar yeast that fresh plants, fruit, wine or honey bring can work again, and a closed bottle can burst: "
                         + QuantityWords.fixed(keeping.delle(), 0)
                         + " units of Delle, from 78 on yeast is likely held, from memory.",
                 "below about 17 to 18 % vol by common practice, no source; the units from memory",
-                "Make it " + QuantityWords.plain(Yeast.STOPS)
-                        + " % vol or stronger, or pasteurise it in closed bottles.",
+                againstYeast(drink, keeping),
                 "18 % vol",
                 Source.DELLE);
     }
@@ -190,14 +204,24 @@ final class Growth {
                 "",
                 "likely held",
                 at(drink) + "and " + QuantityWords.fixed(Keeping.sugar(drink), 0)
-                        + " g/L of sugar yeast from fruit, wine or honey is likely held, "
+                        + " g/L of sugar yeast that fresh plants, fruit, wine or honey bring is likely held, "
                         + QuantityWords.fixed(keeping.delle(), 0)
                         + " units of Delle, from 78 on; if it is not, a closed bottle can burst.",
                 "from memory, so that it clears nothing",
-                "Keep it in the fridge, pasteurise it in closed bottles, or make it " + QuantityWords.plain(Yeast.STOPS)
-                        + " % vol or stronger.",
+                againstYeast(drink, keeping),
                 "18 % vol",
                 Source.DELLE);
+    }
+
+    /** Spores outlive the heat that yeast does not: where nothing holds them, closed bottles are not heated. */
+    private static String againstYeast(Drink drink, Keeping keeping) {
+        if (canHoldBotulism(drink, keeping)) {
+            return "Keep it in the fridge; bring it below pH 4.6 before it is pasteurised in closed bottles.";
+        }
+        return drink.isAlcoholic()
+                ? "Keep it in the fridge, pasteurise it in closed bottles, or make it "
+                        + QuantityWords.plain(Yeast.STOPS) + " % vol or stronger."
+                : "Keep it in the fridge, or pasteurise it in closed bottles.";
     }
 
     /** A plant under fatty oil has neither air nor acid nor alcohol, whatever the drink is that it garnishes. */

@@ -179,7 +179,7 @@ public record Keeping(
                     Where.FRIDGE,
                     QUARTER,
                     brought == Brought.YeastIn.YES
-                            ? "Alcohol and sugar together likely hold the yeast that fruit, wine or honey brings"
+                            ? "Alcohol and sugar together likely hold the yeast that fresh plants, fruit, wine or honey bring"
                                     + units
                             : "Whether something in it brings yeast is not known; alcohol and sugar together likely hold it"
                                     + units,

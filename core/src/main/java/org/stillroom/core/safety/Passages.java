@@ -60,6 +60,13 @@ final class Passages {
         return all.passages;
     }
 
+    /** Returns the steps of the maker's own of a recipe, those of its stages excepted. */
+    static List<Passage> ownSteps(Plan plan) {
+        Passages own = new Passages();
+        own.steps(plan.recipe(), "");
+        return own.passages;
+    }
+
     static List<String> sentences(String text) {
         return List.of(SENTENCES.split(text, -1));
     }
@@ -85,15 +92,19 @@ final class Passages {
                 note(line.line().note(), line.name());
             }
         }
+        steps(recipe, stage);
+        note(recipe.notes(), stage + "notes");
+        note(recipe.vessel() == null ? null : recipe.vessel().text(), stage + "vessel");
+        plan.stages().forEach(each -> plan(each.plan(), each.ingredient() + ": "));
+    }
+
+    private void steps(Recipe recipe, String stage) {
         for (int i = 0; i < recipe.steps().size(); i++) {
             passages.add(new Passage(
                     Of.STEP,
                     stage + "step " + (i + 1) + " of your own",
                     recipe.steps().get(i)));
         }
-        note(recipe.notes(), stage + "notes");
-        note(recipe.vessel() == null ? null : recipe.vessel().text(), stage + "vessel");
-        plan.stages().forEach(each -> plan(each.plan(), each.ingredient() + ": "));
     }
 
     private void note(@Nullable String text, String where) {

@@ -3,6 +3,8 @@ package org.stillroom.core.safety;
 import static org.stillroom.core.safety.Rule.Holds.OF_ALL;
 import static org.stillroom.core.safety.Rule.Holds.OF_DRINKS;
 
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.stillroom.core.reference.Finding;
@@ -86,6 +88,17 @@ public final class Rules {
     private static final Set<String> NOT_TO_DRINK =
             Set.of("not-for-drinking", "plant", "wrong-alcohol", "not-food-grade");
 
+    /** What says that something is not known, or asks. */
+    private static final Set<String> ASKS = Set.of(
+            NotKnown.NAME, NotKnown.OF_FLAVOUR, InWords.NAME, FarAnalysis.NAME, AnalysedDrink.NAME, "kind-not-said");
+
+    /** The names of all findings of these rules. */
+    private static final Set<String> NAMES = names();
+
+    /** What weighs most first: stops, and of one severity what can hurt, law, guidance, what is not known, and what is no rule's. */
+    public static final Comparator<Finding> GRAVEST_FIRST =
+            Comparator.comparing(Finding::severity).reversed().thenComparing(Rules::weight);
+
     /** What compares with the guidance of health bodies. */
     private static final Set<String> GUIDANCE = Set.of("intake", AlcoholItself.GUIDANCE);
 
@@ -124,12 +137,39 @@ public final class Rules {
 
     /** Returns whether a finding of this name comes from one of these rules or from the tables of cautions. */
     public static boolean isOne(String name) {
-        return ALL.stream().anyMatch(rule -> rule.name().equals(name))
-                || Knowledge.SHIPPED.cautions().stream()
-                        .anyMatch(caution -> caution.rule().equals(name))
-                || Knowledge.SHIPPED.textCautions().stream()
-                        .anyMatch(caution -> caution.rule().equals(name))
-                || Knowledge.SHIPPED.allergens().stream()
-                        .anyMatch(each -> each.rule().equals(name));
+        return NAMES.contains(name);
+    }
+
+    private static Set<String> names() {
+        Set<String> names = new HashSet<>();
+        ALL.forEach(rule -> names.add(rule.name()));
+        Knowledge.SHIPPED.cautions().forEach(caution -> names.add(caution.rule()));
+        Knowledge.SHIPPED.textCautions().forEach(caution -> names.add(caution.rule()));
+        Knowledge.SHIPPED.allergens().forEach(each -> names.add(each.rule()));
+        return Set.copyOf(names);
+    }
+
+    /** Returns whether a finding is of what poisons, burns, bursts or spoils, and not of what a law, guidance or a table says of it. */
+    public static boolean canHurt(Finding finding) {
+        return weight(finding) == Weight.HURTS;
+    }
+
+    private enum Weight {
+        HURTS,
+        LAW,
+        GUIDANCE,
+        ASKS,
+        OTHER
+    }
+
+    private static Weight weight(Finding finding) {
+        if (!isOne(finding.rule())) {
+            return Weight.OTHER;
+        } else if (ASKS.contains(finding.rule())) {
+            return Weight.ASKS;
+        } else if (GUIDANCE.contains(finding.rule())) {
+            return Weight.GUIDANCE;
+        }
+        return finding.jurisdiction().isEmpty() && !isOfAllergens(finding) ? Weight.HURTS : Weight.LAW;
     }
 }

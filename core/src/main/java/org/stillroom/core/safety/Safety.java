@@ -48,7 +48,7 @@ public record Safety(Drink drink, Serving serving, List<Finding> findings) {
                 .distinct()
                 .map(finding -> withEdition(finding, drink.knowledge().tables()))
                 .toList());
-        each.sort(Comparator.comparing(Finding::severity).reversed());
+        each.sort(Rules.GRAVEST_FIRST);
         return new Safety(drink, serving, each);
     }
 
@@ -75,7 +75,11 @@ public record Safety(Drink drink, Serving serving, List<Finding> findings) {
 
     /** Returns what there is to know of it where it stands, stops first: what a plan tells, what can grow in it and where it keeps until when. */
     public List<Finding> ofStock() {
-        return told(Set.of(Growth.NAME, Growth.KEEPING));
+        return told(Set.of(Growth.NAME, Growth.KEEPING)).stream()
+                .sorted(Comparator.comparing(Finding::severity)
+                        .reversed()
+                        .thenComparing(finding -> !isOfGrowth(finding)))
+                .toList();
     }
 
     /** Returns what lawful names ask for beside strength and sugar, by their words. */
@@ -103,6 +107,11 @@ public record Safety(Drink drink, Serving serving, List<Finding> findings) {
                 .anyMatch(finding -> finding.rule().equals(NotKnown.NAME)
                         || finding.rule().equals(NotKnown.OF_FLAVOUR)
                         || finding.rule().equals(InWords.NAME));
+    }
+
+    /** Returns whether a finding says what can grow in it, or where it keeps until when. */
+    public static boolean isOfGrowth(Finding finding) {
+        return finding.rule().equals(Growth.NAME) || finding.rule().equals(Growth.KEEPING);
     }
 
     private static boolean asksForCold(Finding finding) {

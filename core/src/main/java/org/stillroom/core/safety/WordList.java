@@ -30,7 +30,8 @@ enum WordList {
     NAMED_SPIRITS,
     NAMED_WINES,
     WITHOUT_FLAVOUR,
-    BITTER_PLANTS;
+    BITTER_PLANTS,
+    FILLS_OR_KEEPS;
 
     private static final Map<WordList, Written> WRITTEN = read(Tables.open("safety/word_lists.csv"));
 

@@ -18,6 +18,7 @@ import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.recipe.Condition;
 import org.stillroom.core.recipe.Treatment;
+import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Table;
 import org.stillroom.core.reference.Tables;
@@ -266,7 +267,7 @@ class GrowthTest {
         Bench drink = with(name, kind);
         assertThat(drink.verdicts("growth")).containsExactly("CAUTION likely held");
         assertThat(keeping(drink).days()).isEqualTo(90);
-        assertThat(keeping(drink).reason()).contains("brings");
+        assertThat(keeping(drink).reason()).contains("fruit, wine or honey bring:");
     }
 
     @Test
@@ -353,6 +354,33 @@ class GrowthTest {
         Safety heated = Safety.of(lemonade(0.0).plan(), Serving.USUAL, Grounds.SHIPPED.with(PASTEURISED));
         assertThat(Objects.requireNonNull(heated.keeping()).where()).isEqualTo(Keeping.Where.FRIDGE);
         assertThat(heated.findings()).anyMatch(finding -> finding.verdict().equals("botulism"));
+    }
+
+    /** Heat kills the yeast and leaves the spores, in a bottle that is closed then. */
+    @Test
+    void heatIsNoCounselWhereSporesWouldBeShutIn() {
+        Bench weak = lemonade(0.0).fresh("thyme", 75.0, 30.0).fresh("raspberries", 85.0, 200.0);
+        assertThat(weak.findings("growth"))
+                .filteredOn(finding -> !finding.verdict().equals("botulism"))
+                .isNotEmpty()
+                .allSatisfy(finding -> assertThat(finding.remedy())
+                        .contains("bring it below pH 4.6 before it is pasteurised")
+                        .doesNotContain("18 % vol"));
+    }
+
+    @Test
+    void whatGrowsIsSaidWhereItIsFilledOrPutAway() {
+        Bench drink = with("apple puree", Kind.OTHER)
+                .step("Stir until it is clear.")
+                .step("Fill it into swing-top bottles and close them.")
+                .step("Serve over ice.");
+        assertThat(drink.findings("growth")).extracting(Finding::where).containsExactly("step 2 of your own");
+        assertThat(drink.findings("keeping")).extracting(Finding::where).containsExactly("step 2 of your own");
+        Bench german = with("apple puree", Kind.OTHER).step("Rühren.").step("In Bügelflaschen abfüllen.");
+        assertThat(german.findings("growth")).extracting(Finding::where).containsExactly("step 2 of your own");
+        assertThat(with("apple puree", Kind.OTHER).findings("growth"))
+                .extracting(Finding::where)
+                .containsExactly("");
     }
 
     @Test

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.recipe.Purpose;
+import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.Source;
 
@@ -579,5 +580,22 @@ class RulesTest {
         assertThat(Rules.ALL).extracting(Rule::name).doesNotHaveDuplicates();
         assertThat(Rules.ALL).extracting(Rule::says).allMatch(says -> says.endsWith("."));
         assertThat(List.of(Place.values())).hasSize(2);
+    }
+
+    /** A name that can kill stands before a figure of law, and both before what is only not known. */
+    @Test
+    void whatCanHurtStandsBeforeWhatIsOnlyAsked() {
+        List<Finding> cautions = new Bench()
+                        .fresh("elderflowers", 80.0, 50.0)
+                        .step("Add a sprig of mint from the garden.")
+                        .strong("neutral spirit", Kind.SPIRIT, 40.0, 900.0)
+                        .safety()
+                        .findings()
+                        .stream()
+                        .filter(finding -> finding.severity() == Severity.CAUTION)
+                        .toList();
+        List<Boolean> hurts = cautions.stream().map(Rules::canHurt).toList();
+        assertThat(hurts).contains(true, false);
+        assertThat(hurts.lastIndexOf(true)).isLessThan(hurts.indexOf(false));
     }
 }

@@ -1,6 +1,7 @@
 package org.stillroom.studio.cli;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
@@ -9,6 +10,7 @@ import org.stillroom.core.liquid.Essentials;
 import org.stillroom.core.plan.Asked;
 import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.quantity.Volume;
+import org.stillroom.core.safety.Keeping;
 import org.stillroom.studio.answer.BatchFields;
 import org.stillroom.studio.answer.Fields;
 import org.stillroom.studio.usecase.batch.ShowBatch.Bottles;
@@ -50,8 +52,12 @@ final class BatchAnswer {
         }
     }
 
-    /** One batch with its log. */
-    record One(Told batch) implements Answer {
+    /**
+     * One batch with its log.
+     *
+     * @param whole whether all cautions are told, else what stops it alone
+     */
+    record One(Told batch, boolean whole) implements Answer {
         @Override
         public Fields fields() {
             return BatchFields.whole(batch);
@@ -70,8 +76,13 @@ final class BatchAnswer {
             }
             bottles(page);
             page.blank();
-            page.heading("What else there is to know, and whether it keeps");
-            keeping(page, One::besides);
+            if (whole) {
+                page.heading("What else there is to know, and whether it keeps");
+                keeping(page, One::besides);
+            } else {
+                page.paragraph(
+                        "What else there is to know, and whether it keeps: stillroom batches " + batch.number() + ".");
+            }
             page.blank();
             page.heading("Log");
             if (batch.log().isEmpty()) {
@@ -94,7 +105,8 @@ final class BatchAnswer {
                     .figure("mL each")
                     .figure("% vol")
                     .text("filled")
-                    .text("pasteurised");
+                    .text("pasteurised")
+                    .text("keeps");
             for (Bottles each : batch.bottles()) {
                 Bottling bottling = each.bottling();
                 Instant pasteurised = bottling.pasteurised();
@@ -103,9 +115,21 @@ final class BatchAnswer {
                         Figure.decimals(bottling.fill().millilitres(), 0),
                         Figure.decimals(bottling.each().essentials().strength(), 1),
                         day(bottling.at()),
-                        pasteurised == null ? "" : day(pasteurised));
+                        pasteurised == null ? "" : day(pasteurised),
+                        keeps(each));
             }
             page.table(table);
+        }
+
+        private static String keeps(Bottles bottles) {
+            Keeping keeping = bottles.keeps().keeping();
+            if (keeping == null) {
+                return "not known";
+            }
+            LocalDate filled =
+                    bottles.bottling().at().atZone(ZoneId.systemDefault()).toLocalDate();
+            return keeping.where().label().replaceFirst("^keep it |^keeps ", "")
+                    + (keeping.days() == 0 ? "" : ", until " + filled.plusDays(keeping.days()));
         }
 
         /** How one thing is told of a vessel or of bottles. */

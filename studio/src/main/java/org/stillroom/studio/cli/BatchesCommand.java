@@ -19,7 +19,7 @@ final class BatchesCommand extends Subcommand {
         String name = batch;
         return studio.ask(store -> {
             ShowBatch show = new ShowBatch(store, studio.clock());
-            return name == null ? new BatchAnswer.All(show.all()) : new BatchAnswer.One(show.one(name));
+            return name == null ? new BatchAnswer.All(show.all()) : new BatchAnswer.One(show.one(name), true);
         });
     }
 }

@@ -62,7 +62,7 @@ final class LogCommand extends Subcommand {
             }
             BatchOptions.refuse(new RecordBatch(store, studio.clock())
                     .undone(kept, number, UUID.randomUUID().toString()));
-            return new BatchAnswer.One(show.one(kept.id()));
+            return new BatchAnswer.One(show.one(kept.id()), false);
         });
     }
 
@@ -114,7 +114,7 @@ final class LogCommand extends Subcommand {
             Batch kept = show.kept(batch);
             BatchOptions.refuse(new LogBatch(store, studio.clock())
                     .written(kept, what, typed, UUID.randomUUID().toString()));
-            return new BatchAnswer.One(show.one(kept.id()));
+            return new BatchAnswer.One(show.one(kept.id()), false);
         });
     }
 }

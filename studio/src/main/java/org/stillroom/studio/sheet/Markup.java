@@ -2,9 +2,13 @@ package org.stillroom.studio.sheet;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.regex.Pattern;
 
 /** Writes elements so that the result is well-formed as HTML and as XML, whatever text a person typed. */
 final class Markup {
+    /** A sentence ends before a capital letter. */
+    private static final Pattern FURTHER_SENTENCES = Pattern.compile("(?<=[.!?])\\s+(?=\\p{Lu}).*", Pattern.DOTALL);
+
     private final StringBuilder out = new StringBuilder();
     private final Deque<String> open = new ArrayDeque<>();
     private final Saying saying;
@@ -38,6 +42,11 @@ final class Markup {
     /** Adds what a rule says, in the language of the sheet. */
     Markup told(String rule, String text) {
         return typed(saying.said(rule, text));
+    }
+
+    /** Adds the first sentence of what a rule says. */
+    Markup toldFirst(String rule, String text) {
+        return typed(FURTHER_SENTENCES.matcher(saying.said(rule, text)).replaceFirst(""));
     }
 
     /** Adds what a person typed, as it is. */

@@ -7,6 +7,8 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.plan.MixingStep;
+import org.stillroom.core.reference.Finding;
+import org.stillroom.core.safety.Rules;
 import org.stillroom.studio.usecase.Minding;
 import org.stillroom.studio.usecase.WorkedPlan;
 
@@ -21,7 +23,22 @@ final class Steps {
     private int ownSteps;
 
     /** What a rule says of an ingredient, or of what is done. */
-    private record Minded(String of, String rule, String verdict) {}
+    private record Minded(String of, Finding finding) {
+        /** Writes why, where it can hurt, else its verdict; the whole of it stands under the steps. */
+        void write(Markup page) {
+            page.text(" ").open("strong").text("To mind:").typed(of.isEmpty() ? "" : " " + of + ":");
+            if (Rules.canHurt(finding)) {
+                page.close().typed(" ").toldFirst(finding.rule(), finding.message());
+            } else {
+                page.typed(" ").told(finding.rule(), finding.verdict());
+                page.typed(finding.verdict().endsWith("?") ? "" : ".").close();
+            }
+        }
+
+        String said() {
+            return of + ", " + (Rules.canHurt(finding) ? finding.message() : finding.verdict());
+        }
+    }
 
     /**
      * @param minding what rules say of the whole drink
@@ -66,13 +83,7 @@ final class Steps {
         if (!step.why().isEmpty()) {
             page.text(" ").open("small").told(MIXING, step.why()).close();
         }
-        mind(step).forEach(minded -> {
-            page.text(" ").open("strong").text("To mind:").typed(" ");
-            if (!minded.of().isEmpty()) {
-                page.typed(minded.of() + ", ");
-            }
-            page.told(minded.rule(), minded.verdict()).typed(".").close();
-        });
+        mind(step).forEach(minded -> minded.write(page));
         page.close().close();
     }
 
@@ -81,18 +92,14 @@ final class Steps {
         List<Minded> verdicts = new ArrayList<>();
         for (int line : step.lines()) {
             String name = worked.plan().lines().get(line).name();
-            minding.ofLine(stage, line, name)
-                    .forEach(finding -> verdicts.add(new Minded(name, finding.rule(), finding.verdict())));
+            minding.ofLine(stage, line, name).forEach(finding -> verdicts.add(new Minded(name, finding)));
         }
         if (step.act() == MixingStep.Act.OWN) {
             ownSteps++;
-            minding.ofOwnStep(stage, ownSteps)
-                    .forEach(finding -> verdicts.add(new Minded("", finding.rule(), finding.verdict())));
+            minding.ofOwnStep(stage, ownSteps).forEach(finding -> verdicts.add(new Minded("", finding)));
         }
         Set<String> said = new HashSet<>(); // two laws that do not know the same of an ingredient say one thing here
-        return verdicts.stream()
-                .filter(each -> said.add(each.of() + ", " + each.verdict()))
-                .toList();
+        return verdicts.stream().filter(each -> said.add(each.said())).toList();
     }
 
     private void measure(Markup page) {

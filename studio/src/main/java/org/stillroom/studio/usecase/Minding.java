@@ -64,6 +64,13 @@ public record Minding(List<Finding> findings) {
         return findings.stream().filter(Rules::isNotForDrinking).toList();
     }
 
+    /** Returns what has to be known when it is done and is filled: what stops it, what can grow in it and where it keeps. */
+    public List<Finding> atTheEnd() {
+        return findings.stream()
+                .filter(finding -> finding.severity() == Severity.STOP || Safety.isOfGrowth(finding))
+                .toList();
+    }
+
     /**
      * Returns what is said of a line, the ingredient that goes in.
      *

@@ -1,7 +1,6 @@
 package org.stillroom.studio.usecase;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,6 +29,7 @@ import org.stillroom.core.recipe.Making;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Workings;
 import org.stillroom.core.safety.Grounds;
+import org.stillroom.core.safety.Rules;
 import org.stillroom.core.safety.Safety;
 import org.stillroom.planner.marks.Measured;
 import org.stillroom.planner.marks.MeasuredLine;
@@ -113,7 +113,7 @@ public final class PlanRecipe {
         findings.addAll(measured.findings());
         findings.addAll(PlanClarity.findings(plan, doubts(measured, bands, grounds)));
         findings.addAll(ofDrink);
-        findings.sort(Comparator.comparing(Finding::severity).reversed()); // what weighs most first
+        findings.sort(Rules.GRAVEST_FIRST);
         return new WorkedPlan(
                 plan, figures, measured, bands, blend, steps, measured.runningTotal(order), stages, grounds, findings);
     }

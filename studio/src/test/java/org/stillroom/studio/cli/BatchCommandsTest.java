@@ -112,7 +112,8 @@ class BatchCommandsTest {
         String out = Desk.type("log 1 added --what oleander~tincture --amount 20ml" + data)
                 .out();
         assertThat(out.indexOf("oleander")).isBetween(0, out.indexOf("% vol"));
-        assertThat(out).contains("In vessel 1, beside what stops it:");
+        assertThat(out).doesNotContain("beside what stops it").contains("stillroom batches 1");
+        assertThat(Desk.type("batches 1" + data).out()).contains("In vessel 1, beside what stops it:");
         JsonNode first = Desk.ask("batches 1" + data).json().at("/vessels/0/findings/0");
         assertThat(first.get("severity").asString()).isEqualTo("stop");
         assertThat(first.toString()).contains("oleander");

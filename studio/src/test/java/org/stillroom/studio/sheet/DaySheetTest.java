@@ -130,10 +130,11 @@ class DaySheetTest {
                   - {use: vodka 40 %, amount: 1 L}
                 """);
         String english = seen(file, Saying.ENGLISH);
-        assertThat(english).contains("plum stones, kernels.", "hydrogen cyanide free", "10 x 1.2 g");
-        assertThat(english.split("plum stones, above the limit at worst", -1)).hasSizeLessThanOrEqualTo(2);
+        assertThat(english).contains("To mind: plum stones: Kernels,", "hydrogen cyanide free", "10 x 1.2 g");
+        assertThat(english.split("plum stones: above the limit at worst", -1)).hasSizeLessThanOrEqualTo(2);
         Words words = new Words(Language.GERMAN, UnitSystem.METRIC);
-        assertThat(seen(file, new Saying("de", words::toldOrMarked))).contains("plum stones, Kerne.", "Blausäure frei");
+        assertThat(seen(file, new Saying("de", words::toldOrMarked)))
+                .contains("Zu beachten: plum stones: Kerne,", "Blausäure frei");
     }
 
     private static String seen(Path file, Saying saying) throws Exception {

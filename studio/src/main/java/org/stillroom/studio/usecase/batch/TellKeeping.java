@@ -1,5 +1,7 @@
 package org.stillroom.studio.usecase.batch;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.NoSuchElementException;
 import org.jspecify.annotations.Nullable;
@@ -48,6 +50,13 @@ public final class TellKeeping {
                     .toList();
         }
 
+        /** Returns what has to be known where it is filled: what stops it, what can grow in it and where it keeps until when. */
+        public List<Finding> atTheFilling() {
+            return findings.stream()
+                    .filter(finding -> finding.severity() == Severity.STOP || Safety.isOfGrowth(finding))
+                    .toList();
+        }
+
         /** Returns the rest of it. */
         public List<Finding> besides() {
             return findings.stream()
@@ -70,6 +79,19 @@ public final class TellKeeping {
     /** Returns how bottles keep. */
     public Found of(Batch batch, Bottling bottling) {
         return of(batch, bottling.each(), condition(bottling));
+    }
+
+    /** Returns what stops or cautions of anything that is left of a batch, in vessels and bottles, each once. */
+    public List<Finding> warnings(Book book, Batch batch) {
+        List<Found> all = new ArrayList<>();
+        book.cellar().vessels(batch.id()).values().forEach(held -> all.add(of(batch, held)));
+        book.cellar().bottlings(batch.id()).forEach(bottling -> all.add(of(batch, bottling)));
+        return all.stream()
+                .flatMap(found -> found.findings().stream())
+                .filter(finding -> finding.severity() != Severity.NOTE)
+                .distinct()
+                .sorted(Comparator.comparing(Finding::severity).reversed())
+                .toList();
     }
 
     private Found of(Batch batch, Held held, Condition condition) {

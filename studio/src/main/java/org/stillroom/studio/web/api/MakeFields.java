@@ -1,8 +1,10 @@
 package org.stillroom.studio.web.api;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import org.stillroom.core.reference.Finding;
 import org.stillroom.studio.answer.Fields;
 import org.stillroom.studio.answer.FindingFields;
 import org.stillroom.studio.usecase.make.LogEntry;
@@ -32,7 +34,14 @@ final class MakeFields {
                 .put("parts", state.parts().stream().map(MakeFields::part).toList())
                 .put("timers", state.timers().stream().map(MakeFields::timer).toList())
                 .put("log", state.log().stream().map(MakeFields::entry).toList())
-                .put("findings", FindingFields.of(state.problems()));
+                .put("findings", FindingFields.of(findings(state)));
+    }
+
+    /** Returns why it cannot go on, and what rules say of it as it is poured. */
+    private static List<Finding> findings(MakeState state) {
+        List<Finding> findings = new ArrayList<>(state.problems());
+        findings.addAll(state.minding().findings());
+        return findings;
     }
 
     private static Fields part(MakePart part) {

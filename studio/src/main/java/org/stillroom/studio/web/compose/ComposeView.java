@@ -2,7 +2,6 @@ package org.stillroom.studio.web.compose;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -315,7 +314,7 @@ public record ComposeView(
         Severity gravest = findings().stream().anyMatch(ComposeView::stops) ? Severity.STOP : Severity.CAUTION;
         return findings().stream()
                 .filter(finding -> finding.severity() == gravest)
-                .sorted(Comparator.comparing(finding -> !Rules.isNotForDrinking(finding)))
+                .sorted(Rules.GRAVEST_FIRST)
                 .toList();
     }
 

@@ -15,6 +15,8 @@ import org.stillroom.studio.store.MissingException;
 import org.stillroom.studio.store.RecipeHead;
 import org.stillroom.studio.store.Revision;
 import org.stillroom.studio.store.Store;
+import org.stillroom.studio.usecase.batch.Book;
+import org.stillroom.studio.usecase.batch.TellKeeping;
 import org.stillroom.studio.usecase.learn.LearnOffsets;
 import org.stillroom.studio.usecase.learn.Learnt;
 import org.stillroom.studio.usecase.make.BatchSheet;
@@ -387,9 +389,11 @@ public final class MakeRoom implements Room {
                 .batch(visit.part("batch"))
                 .orElseThrow(() -> new MissingException(visit.words().say("make.noBatch")));
         BatchSheet sheet = FinishMake.sheet(batch);
+        Book book = Book.open(store);
+        List<Finding> warnings = new TellKeeping(store, book).warnings(book, batch);
         visit.page(visit.words().say("make.batchTitle", "" + batch.number(), sheet.title()), key())
                 .style("make.css")
-                .show("make/batch.jte", Map.of("batch", batch, "sheet", sheet));
+                .show("make/batch.jte", Map.of("batch", batch, "sheet", sheet, "warnings", warnings));
     }
 
     private void history(Visit visit) {

@@ -3,7 +3,9 @@ package org.stillroom.studio.web.make;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.liquid.Essentials;
@@ -110,6 +112,14 @@ public final class MakeView {
         List<Finding> said = now == null ? List.of() : state.minded(now);
         return state.minding().notForDrinking().stream()
                 .filter(stop -> !said.contains(stop))
+                .toList();
+    }
+
+    /** Returns what rules say of a step in the list, each once: two laws that do not know the same of it say one thing here. */
+    public List<Finding> minded(MakeStep step) {
+        Set<String> said = new HashSet<>();
+        return state.minded(step).stream()
+                .filter(finding -> said.add(finding.verdict()))
                 .toList();
     }
 

@@ -5,11 +5,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.stillroom.core.batch.Held;
+import org.stillroom.core.batch.Place;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.Store;
 import org.stillroom.studio.usecase.batch.Book;
 import org.stillroom.studio.usecase.batch.PlanBottling;
+import org.stillroom.studio.usecase.batch.TellKeeping;
 import org.stillroom.studio.usecase.shelf.Packing;
 import org.stillroom.studio.web.frame.Doors;
 import org.stillroom.studio.web.frame.Visit;
@@ -60,8 +63,10 @@ final class BottlePages {
         if (!answer.problems().isEmpty()) {
             visit.context().status(HttpStatus.UNPROCESSABLE_CONTENT);
         }
+        Held held = book.cellar().held(new Place(batch.id(), typed.getOrDefault("vessel", "")));
+        TellKeeping.Found keeps = new TellKeeping(store, book).of(batch, held);
         BottleView view = new BottleView(
-                batch, words, vessels, plan.onShelf(Packing.BOTTLES), plan.onShelf(Packing.TRIM), typed, answer);
+                batch, words, vessels, plan.onShelf(Packing.BOTTLES), plan.onShelf(Packing.TRIM), typed, answer, keeps);
         visit.page(words.say("rest.bottleTitle", RestView.title(words, batch)), RestRoom.KEY)
                 .style("make.css")
                 .style("rest.css")

@@ -11,6 +11,7 @@ import org.stillroom.studio.shelffile.LotKeys;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.Lot;
 import org.stillroom.studio.usecase.batch.PlanBottling;
+import org.stillroom.studio.usecase.batch.TellKeeping;
 import org.stillroom.studio.usecase.shelf.Stock;
 import org.stillroom.studio.wording.Words;
 
@@ -21,6 +22,7 @@ import org.stillroom.studio.wording.Words;
  * @param empty bottles of the shelf
  * @param trim labels and stoppers of the shelf
  * @param typed what was asked
+ * @param keeps what rules say of what is filled
  */
 public record BottleView(
         Batch batch,
@@ -29,7 +31,8 @@ public record BottleView(
         List<Lot> empty,
         List<Lot> trim,
         Map<String, String> typed,
-        PlanBottling.Answer answer) {
+        PlanBottling.Answer answer,
+        TellKeeping.Found keeps) {
     /** A closed bottle that is full below this warmth is in danger on a windowsill, °C. Common practice, no source. */
     private static final double WINDOWSILL = 35.0;
 
