@@ -30,7 +30,8 @@ enum WordList {
     NAMED_SPIRITS,
     NAMED_WINES,
     WITHOUT_FLAVOUR,
-    BITTER_PLANTS;
+    BITTER_PLANTS,
+    OTHER_PLANTS;
 
     private static final Map<WordList, Written> WRITTEN = read(Tables.open("safety/word_lists.csv"));
 
