@@ -352,7 +352,9 @@ class TextCautionsTest {
                 "Discard the foreshots and the heads, keep the hearts. | methanol",
                 "Run it through the air still twice. | licence",
                 "Den Vorlauf wegen Methanol wegschütten. | licence",
-                "Discard the heads because of methanol. | methanol"
+                "Discard the heads because of methanol. | methanol",
+                "Keep the hearts and throw the tails away. | licence",
+                "Den Ansatz in der Brennblase destillieren. | licence"
             })
     void distillingIsToldByItsVesselsAndItsCuts(String step, String verdict) {
         assertThat(verdicts(drink().step(step))).contains(verdict);
@@ -432,6 +434,8 @@ class TextCautionsTest {
                 "Crush the cardamom in a mortar.",
                 "Es darf auf der Zunge etwas brennen.",
                 "Cut off the flower heads.",
+                "Strain the macerate, boil the fruit with sugar and water, cool and join both.",
+                "Pour boiling water over the jar, dry it, and fill in the liqueur.",
                 "Boil the water in the kettle, dissolve the sugar, cool it to 20 °C and add it to the spirit.",
                 "Mit dem Pürierstab die Himbeeren ohne Alkohol pürieren.",
                 "In Steingutflaschen nicht füllen.",
@@ -552,7 +556,8 @@ class TextCautionsTest {
     @ParameterizedTest
     @ValueSource(strings = {"sea buckthorn", "Sanddorn", "Sanddornbeeren", "sea buckthorn berries", "ground ivy"})
     void aPlantWhoseNameHoldsThatOfAPoisonousOneIsAnother(String name) {
-        assertThat(drink().grams(name, Kind.DRIED_PLANT, 50.0).findings("plant")).isEmpty();
+        assertThat(drink().grams(name, Kind.DRIED_PLANT, 50.0).findings("plant"))
+                .isEmpty();
         assertThat(drink().step("Add " + name + ".").findings("plant")).isEmpty();
     }
 
