@@ -255,6 +255,7 @@ final class KnowledgeTables {
                 (int) row.number("near"),
                 TextCaution.phrases(row.textOrEmpty("unless")),
                 TextCaution.phrases(row.textOrEmpty("even_so")),
+                TextCaution.phrases(row.textOrEmpty("until")),
                 row.textOrEmpty("with").equals("spirit"),
                 Severity.valueOf(row.text("severity").toUpperCase(Locale.ROOT)),
                 row.text("verdict"),

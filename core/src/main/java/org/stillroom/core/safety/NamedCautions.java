@@ -24,9 +24,18 @@ final class NamedCautions {
     static List<Finding> judge(Drink drink, Serving serving) {
         List<Finding> findings = new ArrayList<>();
         for (PlannedLine line : drink.lines()) {
-            judge(line, drink).forEach(row -> findings.add(finding(row, line.name())));
+            judge(line, drink).stream()
+                    .filter(row -> !isSettledByWords(row, line, drink))
+                    .forEach(row -> findings.add(finding(row, line.name())));
         }
         return findings;
+    }
+
+    private static boolean isSettledByWords(Knowledge.NamedCaution row, PlannedLine line, Drink drink) {
+        return TextCautions.say(row, TextCautions.whole(line), TextCaution.Of.INGREDIENTS, drink)
+                || Passages.of(drink.plan()).stream()
+                        .filter(passage -> passage.of() == Passages.Of.STEP)
+                        .anyMatch(step -> TextCautions.say(row, step.text(), TextCaution.Of.TEXTS, drink));
     }
 
     /** Returns what the names of all lines call for. */
@@ -43,6 +52,7 @@ final class NamedCautions {
                 named(text, drink, row -> applies(row, Kind.FRESH_PLANT) && !OF_LINES.contains(row.rule()), Set.of());
         return named.rows().stream()
                 .filter(row -> !ofLines.contains(row))
+                .filter(row -> !TextCautions.say(row, passage.text(), TextCaution.Of.TEXTS, drink))
                 .filter(row -> !TextWords.isOnlySpokenOf(text, TextWords.phrases(row.names())))
                 .map(row -> finding(row, passage.where()).withoutStop())
                 .toList();

@@ -17,6 +17,10 @@ final class PoisonousPlants {
             Pattern.compile("\\b(confus|mistak|looks? (just )?like|look-?alike|resembl|beware of|watch out for"
                     + "|verwechs|vorsicht vor|warnung vor)|ähnlich|aehnlich|(sieht|sehen) .*\\baus\\b");
 
+    /** Plants whose names hold that of a poisonous one and do not mean it. */
+    private static final Knowledge.Poison OTHER = new Knowledge.Poison(
+            "", "", "", RowStatus.MEMORY, Words.names(String.join(";", WordList.OTHER_PLANTS.words())), false);
+
     private PoisonousPlants() {}
 
     static List<Finding> judge(Drink drink, Serving serving) {
@@ -109,7 +113,11 @@ final class PoisonousPlants {
     }
 
     private static List<Knowledge.Poison> named(String text, Knowledge knowledge) {
-        return Words.named(Words.withAndWithoutHyphens(text), knowledge.poisons(), Knowledge.Poison::names);
+        List<Knowledge.Poison> rows = new ArrayList<>(knowledge.poisons());
+        rows.add(OTHER);
+        return Words.named(Words.withAndWithoutHyphens(text), rows, Knowledge.Poison::names).stream()
+                .filter(row -> !row.equals(OTHER))
+                .toList();
     }
 
     private static String told(Knowledge.Poison row) {

@@ -21,12 +21,25 @@ final class TextCautions {
         TextCautions all = new TextCautions(drink);
         drink.lines().forEach(all::line);
         Passages.of(drink.plan()).forEach(each -> all.find(each.text(), TextCaution.Of.TEXTS, each.where()));
-        return all.findings;
+        return all.findings.stream().distinct().toList();
     }
 
     private void line(PlannedLine line) {
-        String whole = String.join(". ", line.name(), line.ingredient().kind().label(), Passages.notes(line));
-        find(whole, TextCaution.Of.INGREDIENTS, line.name());
+        find(whole(line), TextCaution.Of.INGREDIENTS, line.name());
+    }
+
+    /** Returns what is read of a line: its name, its kind and its notes together. */
+    static String whole(PlannedLine line) {
+        return String.join(". ", line.name(), line.ingredient().kind().label(), Passages.notes(line));
+    }
+
+    /** Returns whether words say what stands in the place of a caution that a name calls for: elderberries that are cooked. */
+    static boolean say(Knowledge.NamedCaution inPlaceOf, String text, TextCaution.Of of, Drink drink) {
+        return drink.knowledge().textCautions().stream()
+                .anyMatch(row -> row.rule().equals(inPlaceOf.rule())
+                        && row.verdict().equals(inPlaceOf.unless())
+                        && row.of() == of
+                        && row.isSaidIn(TextWords.of(text)));
     }
 
     private void find(String text, TextCaution.Of of, String where) {

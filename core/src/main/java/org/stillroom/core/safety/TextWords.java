@@ -151,6 +151,14 @@ final class TextWords {
                 .toList();
     }
 
+    int length() {
+        return words.size();
+    }
+
+    boolean areInOneClause(Place one, Place other) {
+        return words.get(one.first()).clause() == words.get(other.first()).clause();
+    }
+
     private List<Place> everyPlace(Phrase phrase) {
         List<Place> places = new ArrayList<>();
         int length = phrase.words().size();
@@ -188,8 +196,7 @@ final class TextWords {
                 .flatMap(phrase -> everyPlace(phrase).stream())
                 .anyMatch(place -> place.end() <= thing.first()
                         && thing.first() - place.end() <= SPOKEN_OF_WITHIN
-                        && words.get(place.first()).clause()
-                                == words.get(thing.first()).clause());
+                        && areInOneClause(place, thing));
     }
 
     private boolean stands(Phrase phrase, int at) {
@@ -226,7 +233,7 @@ final class TextWords {
         return false;
     }
 
-    /** One word after the other, each whole, in one or as more than one, or as a part: "heat*", "*topf", "*kristall*". */
+    /** One word after the other, each whole, in one or as more than one, or as a part: "heat*", "*topf", "*kristall*"; "*" is any word. */
     record Phrase(List<Stem> words) {
         Phrase {
             words = List.copyOf(words);
@@ -243,7 +250,12 @@ final class TextWords {
 
     /** A word, or a part of one. */
     record Stem(String text, boolean openBefore, boolean openBehind) {
+        private static final Stem ANY = new Stem("", true, true);
+
         static Stem of(String written) {
+            if (written.equals("*")) {
+                return ANY;
+            }
             boolean before = written.startsWith("*");
             boolean behind = written.endsWith("*");
             String bare = written.substring(before ? 1 : 0, written.length() - (behind ? 1 : 0));

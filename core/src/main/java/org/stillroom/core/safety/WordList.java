@@ -31,7 +31,8 @@ enum WordList {
     NAMED_WINES,
     WITHOUT_FLAVOUR,
     BITTER_PLANTS,
-    FILLS_OR_KEEPS;
+    FILLS_OR_KEEPS,
+    OTHER_PLANTS;
 
     private static final Map<WordList, Written> WRITTEN = read(Tables.open("safety/word_lists.csv"));
 
