@@ -284,7 +284,10 @@ public record Resolution(@Nullable Resolved resolved, List<Finding> findings) {
                         : ask(ingredient, "water", "contains: {water: 82 %}");
             case OTHER ->
                 ingredient.contains().isEmpty() && ingredient.strength() == null && ingredient.sugar() == null
-                        ? ask(ingredient, "content", "contains: {water: 90 %, sucrose: 10 %}")
+                        ? ask(
+                                ingredient,
+                                "content",
+                                "contains: {water: 90 %, sucrose: 10 %}, or for a dry powder contains: {other solids: 100 %}")
                         : null;
             case WINE, LIQUEUR, ESSENCE, TINCTURE, MACERATE, DISTILLATE ->
                 ingredient.strength() == null ? ask(ingredient, "strength", "strength: 40 %") : null;

@@ -20,8 +20,11 @@ import org.stillroom.core.reference.Source;
  * exempt there. The nine of the USA are from memory, so that they are told and clear nothing.
  */
 final class Allergens {
-    /** Above this in all, as SO₂, sulphites are named, mg/L. Source: Regulation (EU) No 1169/2011, Annex II, 12. */
+    /** Above this in all, as SO₂, sulphites are named, mg/kg or mg/L. Source: Regulation (EU) No 1169/2011, Annex II, 12. */
     private static final double NAMED_ABOVE = 10.0;
+
+    /** From so much of it on the USA asks for them, mg/kg of the drink. From memory: 27 CFR 5.63(c) says parts per million of the whole. */
+    private static final double NAMED_FROM_IN_US = 10.0;
 
     /** What is said of cereals, whey and nuts from which a spirit was distilled. */
     static final String EXEMPT = "distilled: exempt in the EU";
@@ -42,6 +45,8 @@ final class Allergens {
     private final Set<Place> places;
     private final List<Finding> findings = new ArrayList<>();
     private final Set<String> told = new HashSet<>();
+    /** Whether a line brings some or may. */
+    private boolean toldOfSulphites;
 
     private Allergens(Drink drink, Serving serving) {
         this.drink = drink;
@@ -51,6 +56,8 @@ final class Allergens {
     static List<Finding> judge(Drink drink, Serving serving) {
         Allergens all = new Allergens(drink, serving);
         all.lines(drink.plan(), 1.0);
+        all.toldOfSulphites =
+                all.findings.stream().anyMatch(finding -> finding.rule().equals(AllergenName.SULPHITES));
         Passages.of(drink.plan()).forEach(all::passage);
         return all.findings;
     }
@@ -205,22 +212,13 @@ final class Allergens {
 
     private void sulphites(AllergenName row, PlannedLine line, double part) {
         if (row.sulphurDioxide() > 0.0) {
-            double most = part * line.grams() * row.sulphurDioxide() * MILLIGRAMS / drink.litres();
-            findings.add(finding(
-                    row,
-                    line.name(),
-                    most > NAMED_ABOVE ? "contains sulphites" : "sulphites not known",
-                    "It adds up to " + QuantityWords.figures(most)
-                            + " mg/L of sulphur dioxide, by its molar mass; above 10 mg/L in all the EU asks that sulphites be named.",
-                    most > NAMED_ABOVE
-                            ? "Write contains sulphites."
-                            : "Ask what the other lines bring, or write contains sulphites."));
+            weighedSulphites(row, line, part * line.grams() * row.sulphurDioxide() * MILLIGRAMS);
         } else if (row.says() == AllergenName.Says.CONTAINS) {
             findings.add(finding(
                     row,
                     line.name(),
                     "contains sulphites",
-                    "It brings sulphites; how much is not known. Above 10 mg/L as SO₂ the EU asks that they be named.",
+                    "It brings sulphites; how much is not known. " + sulphitesAreAsked(),
                     "Write contains sulphites, or weigh it by its salt."));
         } else {
             boolean wine = line.ingredient().kind() == Kind.WINE;
@@ -228,11 +226,39 @@ final class Allergens {
                     row,
                     line.name(),
                     "sulphites not known",
-                    "It mostly brings sulphites; how much is not known. Above 10 mg/L as SO₂ the EU asks that they be named.",
+                    "It mostly brings sulphites; how much is not known. " + sulphitesAreAsked(),
                     wine
                             ? "Look at its label, for egg and milk of fining as well, or write contains sulphites."
                             : "Look at its label, or write contains sulphites."));
         }
+    }
+
+    /** @param milligrams of sulphur dioxide at most */
+    private void weighedSulphites(AllergenName row, PlannedLine line, double milligrams) {
+        double perLitre = milligrams / drink.litres();
+        double perKilogram = milligrams / drink.kilograms();
+        boolean asksEu = places.contains(Place.EU) && Math.max(perLitre, perKilogram) > NAMED_ABOVE;
+        boolean asksUs = places.contains(Place.US) && perKilogram >= NAMED_FROM_IN_US;
+        boolean named = asksEu || asksUs;
+        findings.add(finding(
+                row,
+                line.name(),
+                named ? "contains sulphites" : "sulphites not known",
+                "It adds up to " + QuantityWords.figures(perLitre) + " mg/L, "
+                        + QuantityWords.figures(perKilogram)
+                        + " mg/kg of sulphur dioxide, by its molar mass. " + sulphitesAreAsked(),
+                named ? "Write contains sulphites." : "Ask what the other lines bring, or write contains sulphites."));
+    }
+
+    private String sulphitesAreAsked() {
+        List<String> asked = new ArrayList<>();
+        if (places.contains(Place.EU)) {
+            asked.add("Above 10 mg/kg or 10 mg/L in all, as SO₂, the EU asks that sulphites be named.");
+        }
+        if (places.contains(Place.US)) {
+            asked.add("From 10 mg/kg in all, as SO₂, the USA asks that sulphites be named (from memory).");
+        }
+        return String.join(" ", asked);
     }
 
     private void passage(Passages.Passage passage) {
@@ -243,7 +269,7 @@ final class Allergens {
             boolean sulphites = row.isAbout(AllergenName.SULPHITES);
             if (ofWords && row.kinds().isEmpty() && !row.isAbout(AllergenName.ANY) && !told.contains(row.what())) {
                 if (sulphites) {
-                    inWords(row, passage.where());
+                    inWords(row, passage);
                 } else if (goesIn && row.says() == AllergenName.Says.CONTAINS) {
                     contains(
                             row,
@@ -260,14 +286,22 @@ final class Allergens {
         }
     }
 
-    /** Of wine and fruit the lines tell; a salt of sulphite may stand in a step alone. */
-    private void inWords(AllergenName row, String where) {
+    /** Of wine and fruit that go in, words tell where no line does; a salt of sulphite may stand in a step alone. */
+    private void inWords(AllergenName row, Passages.Passage passage) {
         if (row.says() == AllergenName.Says.CONTAINS) {
             findings.add(finding(
                     row,
-                    where,
+                    passage.where(),
                     "sulphites not known",
-                    "These words speak of sulphites; how much goes in is not known. Above 10 mg/L as SO₂ the EU asks that they be named.",
+                    "These words speak of sulphites; how much goes in is not known. " + sulphitesAreAsked(),
+                    "Make it a line with its weight, or write contains sulphites."));
+        } else if (!toldOfSulphites
+                && AllergenWords.in(passage.goingIn(), List.of(row)).contains(row)) {
+            findings.add(finding(
+                    row,
+                    passage.where(),
+                    "sulphites not known",
+                    "These words name what mostly brings sulphites; how much is not known. " + sulphitesAreAsked(),
                     "Make it a line with its weight, or write contains sulphites."));
         }
     }
@@ -277,8 +311,8 @@ final class Allergens {
             return finding(row, where, verdict, message, remedy, Source.EU_1169_RECALLED);
         }
         boolean ofEu = places.contains(Place.EU) && row.inUs() != AllergenName.InUs.ONLY;
-        boolean lawOfEu = ofEu || row.isAbout(AllergenName.SULPHITES);
-        return finding(row, where, verdict, message, remedy, lawOfEu ? Source.EU_1169_LABEL : Source.US_ALLERGENS);
+        Source ofUs = row.isAbout(AllergenName.SULPHITES) ? Source.CFR_27_RECALLED : Source.US_ALLERGENS;
+        return finding(row, where, verdict, message, remedy, ofEu ? Source.EU_1169_LABEL : ofUs);
     }
 
     private static Finding finding(

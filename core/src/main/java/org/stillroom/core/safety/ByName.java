@@ -88,6 +88,7 @@ public final class ByName {
         List<Finding> against = new ArrayList<>(NotForDrinking.judge(drink, Serving.USUAL));
         against.addAll(PoisonousPlants.judge(drink, Serving.USUAL));
         against.addAll(NamedCautions.judge(drink, Serving.USUAL));
+        against.addAll(TextCautions.judge(drink, Serving.USUAL));
         against.addAll(UsLaw.prohibited(drink, Serving.USUAL));
         against.addAll(EuLaw.restrictedPlants(drink, Serving.USUAL));
         against.addAll(HouseRules.leftOut(drink));

@@ -25,13 +25,24 @@ final class Kernels {
 
     private Kernels() {}
 
-    /** Returns the plants of a line without stone fruit where it says that no stone is in it; where it says nothing, they stay. */
-    static NamedPlants withoutStones(NamedPlants named, PlannedLine line) {
-        boolean out = OF_FLESH.contains(line.ingredient().kind())
-                || WordList.STONES_OUT.isIn(line.words())
+    /**
+     * Returns the plants of a line without stone fruit where it says that no stone is in it, and without the kernels that are only named
+     * as taken out; where it says nothing, they stay.
+     */
+    static NamedPlants withoutStones(NamedPlants named, PlannedLine line, Knowledge knowledge) {
+        boolean said = WordList.STONES_OUT.isIn(line.words());
+        boolean out = said
+                || OF_FLESH.contains(line.ingredient().kind())
                 || WordList.FLESH_OF_FRUIT.isIn(line.words())
                 || WordList.STONES_OUT.isIn(Passages.notes(line));
-        return out ? named.only(plant -> !plant.name().equals(STONE_FRUIT)) : named;
+        NamedPlants left = said ? named.only(besideWhatIsOut(line, knowledge)::contains) : named;
+        return out ? left.only(plant -> !plant.name().equals(STONE_FRUIT)) : left;
+    }
+
+    /** Returns the plants that a line still names when the words that say that stones are out are taken away. */
+    private static List<Plant> besideWhatIsOut(PlannedLine line, Knowledge knowledge) {
+        String rest = TextWords.of(line.words()).without(WordList.STONES_OUT.phrases());
+        return NamedPlants.of(rest, knowledge.plants()).plants();
     }
 
     private static boolean isDriedFlesh(String words) {

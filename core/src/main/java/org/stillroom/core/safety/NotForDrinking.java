@@ -1,7 +1,10 @@
 package org.stillroom.core.safety;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
@@ -11,23 +14,53 @@ final class NotForDrinking {
     private static final List<String> AS_OIL =
             List.of(" oil", " crystal", " absolute", " absolue", " essence", " isothiocyanate");
 
+    /** More than this part of what is carried is the most of it. */
+    private static final double MOST = 0.5;
+
     private NotForDrinking() {}
 
     static List<Finding> judge(Drink drink, Serving serving) {
         List<Finding> findings = new ArrayList<>();
         for (Portion portion : drink.portions()) {
             boolean oil = isOil(portion);
+            Set<Knowledge.Blocked> rows = new LinkedHashSet<>();
             if ((oil || isPowder(portion)) && !Portions.isFreed(portion.name())) {
-                for (Knowledge.Blocked row :
-                        Words.named(portion.words(), drink.knowledge().blocked(), Knowledge.Blocked::names)) {
-                    if ((oil || isSubstance(row, drink.knowledge())) && !isOfAnother(row, portion)) {
-                        findings.add(finding(portion, row));
-                    }
-                }
+                Words.named(portion.words(), drink.knowledge().blocked(), Knowledge.Blocked::names).stream()
+                        .filter(row -> (oil || isSubstance(row, drink.knowledge())) && !isOfAnother(row, portion))
+                        .forEach(rows::add);
             }
+            rows.addAll(ofStated(portion, drink.knowledge()));
+            rows.forEach(row -> findings.add(finding(portion, row)));
         }
         Passages.of(drink.plan()).forEach(passage -> inWords(passage, drink.knowledge(), findings));
         return findings;
+    }
+
+    /**
+     * Returns the rows of substances that are stated to be the most of what is carried and are not there by its plant: it is no better
+     * than the oil that is blocked for them.
+     */
+    private static List<Knowledge.Blocked> ofStated(Portion portion, Knowledge knowledge) {
+        List<String> most = knowledge.watched().stream()
+                .filter(watched -> stated(portion, watched) > MOST && !isOfPlant(portion, watched))
+                .flatMap(watched -> watched.names().stream())
+                .toList();
+        return knowledge.blocked().stream()
+                .filter(row -> row.names().stream().anyMatch(most::contains))
+                .toList();
+    }
+
+    private static boolean isOfPlant(Portion portion, Watched watched) {
+        return portion.plants().stream()
+                .flatMap(plant -> plant.holds().stream())
+                .anyMatch(watched::covers);
+    }
+
+    private static double stated(Portion portion, Watched watched) {
+        return portion.stated().entrySet().stream()
+                .filter(each -> watched.isNumbered(each.getKey()))
+                .mapToDouble(Map.Entry::getValue)
+                .sum();
     }
 
     /** Returns whether a row that only asks is of a plant that this is known not to be: clary sage is no sage. What stops, stops by its name. */

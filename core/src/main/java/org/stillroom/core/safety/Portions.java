@@ -173,7 +173,7 @@ final class Portions {
             return;
         }
         NamedPlants plants =
-                Kernels.withoutStones(plants(ingredient.ingredient().plants()), line);
+                Kernels.withoutStones(plants(ingredient.ingredient().plants()), line, knowledge);
         settled = take(ingredient, where, grams, stated(ingredient, plants), before);
         @Nullable Watched dissolved = plants.plants().isEmpty() && !isPlant(ingredient.kind()) ? named(name) : null;
         if (dissolved != null) {

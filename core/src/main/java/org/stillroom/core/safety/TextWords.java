@@ -5,6 +5,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.stillroom.core.aroma.CommonNames;
 
 /**
@@ -157,6 +159,16 @@ final class TextWords {
 
     boolean areInOneClause(Place one, Place other) {
         return words.get(one.first()).clause() == words.get(other.first()).clause();
+    }
+
+    /** Returns its words one after the other without those of the phrases that stand in it and are not denied. */
+    String without(List<Phrase> phrases) {
+        List<Place> out =
+                phrases.stream().flatMap(phrase -> places(phrase).stream()).toList();
+        return IntStream.range(0, words.size())
+                .filter(at -> out.stream().noneMatch(place -> place.overlaps(new Place(at, at + 1))))
+                .mapToObj(at -> words.get(at).text())
+                .collect(Collectors.joining(" "));
     }
 
     private List<Place> everyPlace(Phrase phrase) {

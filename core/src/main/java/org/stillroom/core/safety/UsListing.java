@@ -32,7 +32,7 @@ final class UsListing {
     private static final String NAME_ALONE =
             " Our copy of 182.60 holds names alone, and nothing of 172.515 is held: that was not checked.";
 
-    private static final Pattern AT_MOST = Pattern.compile("at most (\\d+(?:\\.\\d+)?) ppm");
+    private static final Pattern AT_MOST = Pattern.compile("at most (\\d+(?:\\.\\d+)?) ppm(?: in drinks)?");
 
     private static final String FROM_MEMORY = " Our copy of that line is from memory.";
 

@@ -71,6 +71,11 @@ class ResolutionTest {
         assertThat(Resolution.of(Ingredient.named("plum", Kind.DRIED_PLANT)).findings())
                 .extracting(Finding::message)
                 .containsExactly("It is counted as a plant with 10 % water.");
+        assertThat(Resolution.of(Ingredient.named("tartrazine", Kind.OTHER)).findings())
+                .singleElement()
+                .extracting(Finding::remedy)
+                .asString()
+                .contains("contains: {water: 90 %, sucrose: 10 %}", "for a dry powder contains: {other solids: 100 %}");
     }
 
     private static Resolved resolved(double strength) {

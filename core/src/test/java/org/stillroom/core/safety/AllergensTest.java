@@ -412,4 +412,97 @@ class AllergensTest {
         Bench much = new Bench().grams("E224", Kind.SALT, 0.1).grams("water", Kind.WATER, 998.2);
         assertThat(much.verdicts("sulphites")).containsExactly("NOTE contains sulphites");
     }
+
+    @ParameterizedTest
+    @CsvSource({
+        "Trockenaprikosen, DRIED_PLANT",
+        "Trockenpflaumen, DRIED_PLANT",
+        "Dörraprikosen, DRIED_PLANT",
+        "Softaprikosen, DRIED_PLANT",
+        "Trockenfeigen, DRIED_PLANT",
+        "Trockenmangos, DRIED_PLANT",
+        "Trockenbirnen, DRIED_PLANT",
+        "Dörrbirnen, DRIED_PLANT",
+        "Kletzen, DRIED_PLANT",
+        "Hutzeln, DRIED_PLANT",
+        "Zitronenkonzentrat, JUICE",
+    })
+    void germanNamesOfDriedFruitAndConcentratesAskAboutSulphites(String name, Kind kind) {
+        assertThat(told(with(name, kind))).as(name).contains("sulphites not known");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Add white wine.",
+                "Weißwein zugeben.",
+                "Add dried apricots.",
+                "Getrocknete Aprikosen zugeben.",
+                "Trockenfeigen zugeben."
+            })
+    void wineAndDriedFruitThatAStepAloneBringsAskAboutSulphitesWhereNoLineDoes(String step) {
+        Bench alone =
+                new Bench().strong("neutral spirit", Kind.SPIRIT, 40.0, 1000.0).step(step);
+        assertThat(alone.findings("sulphites")).as(step).singleElement().satisfies(finding -> {
+            assertThat(finding.verdict()).isEqualTo("sulphites not known");
+            assertThat(finding.where()).isEqualTo("step 1 of your own");
+        });
+        Bench ofLine = with("white wine", Kind.WINE).step(step);
+        assertThat(ofLine.findings("sulphites"))
+                .as(step)
+                .singleElement()
+                .extracting(Finding::where)
+                .isEqualTo("white wine");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Serve with white wine.", "Add no wine.", "Pour it into a wine glass."})
+    void wineThatDoesNotGoInAsksNothing(String step) {
+        Bench drink =
+                new Bench().strong("neutral spirit", Kind.SPIRIT, 40.0, 1000.0).step(step);
+        assertThat(drink.findings("sulphites")).as(step).isEmpty();
+    }
+
+    /** By hand: 18 mg of K2S2O5 bring 10.37 mg of SO2, in 1000 g; the litre of 40 % vol weighs 948 g. */
+    @Test
+    void sulphitesThatAreWeighedAreComparedByMassAndByVolume() {
+        Bench drink = new Bench()
+                .strong("neutral spirit", Kind.SPIRIT, 40.0, 1000.0)
+                .holding("potassium metabisulphite", Kind.OTHER, Substance.OTHER_SOLIDS, 100.0, 0.018);
+        assertThat(drink.findings("sulphites")).singleElement().satisfies(finding -> {
+            assertThat(finding.verdict()).isEqualTo("contains sulphites");
+            assertThat(finding.message()).contains("9.83 mg/L, 10.4 mg/kg", "10 mg/kg or 10 mg/L", "USA");
+        });
+        assertThat(inPlace(drink, Place.US)).contains("From 10 mg/kg").doesNotContain("EU");
+        assertThat(inPlace(drink, Place.EU)).contains("10 mg/kg or 10 mg/L").doesNotContain("USA");
+    }
+
+    private static String inPlace(Bench drink, Place place) {
+        Serving serving = new Serving(30.0, 2.0, 70.0, EnumSet.of(place));
+        return Safety.of(drink.plan(), serving, Grounds.SHIPPED).findings().stream()
+                .filter(finding -> finding.rule().equals("sulphites"))
+                .map(Finding::message)
+                .collect(Collectors.joining());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Butterschmalz", "Schmalz", "Gänseschmalz", "Schweineschmalz"})
+    void lardIsNoMalt(String name) {
+        assertThat(with(name, Kind.OTHER).findings("allergen-gluten")).as(name).isEmpty();
+        assertThat(told(with(name, Kind.OTHER)).contains("contains milk"))
+                .as(name)
+                .isEqualTo(name.equals("Butterschmalz"));
+    }
+
+    @Test
+    void eggOfAHenIsEggInGermanToo() {
+        assertThat(told(with("Hühnereiweiß", Kind.OTHER))).contains("contains eggs");
+        assertThat(told(with("Wachteleier", Kind.EGG))).contains("contains eggs");
+        assertThat(told(with("Milcheiweiß", Kind.OTHER)))
+                .contains("contains milk")
+                .doesNotContain("contains eggs");
+        Bench fined =
+                new Bench().strong("neutral spirit", Kind.SPIRIT, 40.0, 1000.0).step("Mit Hühnereiweiß schönen.");
+        assertThat(told(fined)).contains("contains eggs");
+    }
 }

@@ -46,6 +46,19 @@ class AtTheEdgeTest {
                 .anyMatch(finding -> finding.verdict().equals(verdict) && finding.severity() == Severity.CAUTION);
     }
 
+    /** 184.1699 from memory: oil of rue, 4 ppm in drinks. */
+    @ParameterizedTest
+    @CsvSource({"0.0039, NOTE", "0.0041, CAUTION", "1.0, CAUTION"})
+    void oilOfRueIsHeldToItsFigureInDrinks(double grams, Severity severity) {
+        assertThat(new Bench()
+                        .strong("neutral spirit", Kind.SPIRIT, 40.0, 1000.0 - grams)
+                        .grams("oil of rue", Kind.ESSENTIAL_OIL, grams)
+                        .findings("us-listed"))
+                .singleElement()
+                .extracting(Finding::severity)
+                .isEqualTo(severity);
+    }
+
     @Test
     void aFreshPlantUnderOilKeepsForAsLongAsItsCautionSays() {
         Bench oil = new Bench()

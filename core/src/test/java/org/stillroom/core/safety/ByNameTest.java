@@ -357,7 +357,14 @@ class ByNameTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"mead, WINE", "Met, WINE", "Bärenfang, LIQUEUR", "Honigwein, WINE"})
+    @CsvSource({
+        "mead, WINE",
+        "Met, WINE",
+        "Bärenfang, LIQUEUR",
+        "Honigwein, WINE",
+        "honeycomb, OTHER",
+        "Bienenwabe, OTHER"
+    })
     void honeyThatIsInADrinkByItsNameIsNotForInfants(String name, Kind kind) {
         assertThat(new Bench().grams(of(name, kind), 500.0).verdicts("honey")).containsExactly("NOTE not for infants");
     }

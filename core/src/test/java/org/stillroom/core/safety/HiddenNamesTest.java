@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.stillroom.core.ingredient.Ingredient;
 import org.stillroom.core.ingredient.Kind;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.reference.Finding;
@@ -153,5 +154,178 @@ class HiddenNamesTest {
                 .note(note)
                 .safety()
                 .findings();
+    }
+
+    private static Bench oil(String name) {
+        return new Bench().strong("neutral spirit", Kind.SPIRIT, 40.0, 900.0).grams(name, Kind.ESSENTIAL_OIL, 0.5);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "not for food",
+                "nicht für Lebensmittel",
+                "nicht lebensmittelecht",
+                "Duftöl",
+                "Raumduft",
+                "Duftöl, nur für die Duftlampe",
+                "for the aroma lamp",
+                "massage oil",
+                "Kosmetik",
+                "cosmetic",
+                "do not ingest",
+                "nicht trinken"
+            })
+    void whatIsNotForFoodStopsByItsNote(String note) {
+        assertThat(oil("orange oil").note(note).verdicts("not-food-grade"))
+                .as(note)
+                .contains("STOP not for drinking");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "'Orangenöl, nicht lebensmittelecht', ESSENTIAL_OIL",
+        "Orangenöl (nicht essbar), ESSENTIAL_OIL",
+        "'orange oil, not for food use', ESSENTIAL_OIL",
+        "Orangenöl für Duftlampen, ESSENTIAL_OIL",
+        "orange oil for diffusers, ESSENTIAL_OIL",
+        "rose water cosmetic, HYDROSOL",
+        "Rosenwasser (kosmetisch), HYDROSOL",
+        "'Orangenöl, technisch', ESSENTIAL_OIL",
+        "orange oil industrial, ESSENTIAL_OIL",
+        "'citric acid, technical grade', ACID",
+    })
+    void whatIsNotForFoodStopsByItsName(String name, Kind kind) {
+        Bench drink =
+                new Bench().strong("neutral spirit", Kind.SPIRIT, 40.0, 900.0).grams(name, kind, 0.5);
+        assertThat(drink.verdicts("not-food-grade")).as(name).contains("STOP not for drinking");
+        assertThat(drink.findings("wrong-alcohol")).as(name).isEmpty();
+        Ingredient ingredient = Ingredient.named(name, kind);
+        assertThat(ByName.stops(ingredient, Grounds.SHIPPED)).as(name).isNotEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "no food colouring in it, lovely fragrance",
+                "food grade, also for the diffuser",
+                "Lebensmittelqualität, auch für die Duftlampe"
+            })
+    void aNoteOfFoodThatOnlySpeaksOfOtherUsesStopsNothing(String note) {
+        assertThat(oil("orange oil").note(note).safety().findings()).as(note).noneMatch(Rules::isNotForDrinking);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "methyl salicylate",
+                "Methylsalicylat",
+                "pinocamphone",
+                "Isopinocamphon",
+                "ascaridole",
+                "apiole",
+                "Chenopodiumöl",
+                "Sabinaöl",
+                "Kampher",
+                "Kamferöl",
+                "Absinthöl",
+                "absinthe oil",
+                "cade",
+            })
+    void aSubstanceAndAnOilByAnotherNameStopAsTheOilDoes(String name) {
+        assertThat(oil(name).verdicts("not-for-drinking")).as(name).contains("STOP not for drinking");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"myristicin", "Cajeputöl", "Kajeputöl", "Niaouliöl", "anise hyssop oil", "Anisysopöl"})
+    void whatItsOilAsksIsAskedByAnotherNameToo(String name) {
+        assertThat(oil(name).verdicts("not-for-drinking")).as(name).containsExactly("CAUTION check");
+    }
+
+    @Test
+    void methylSalicylateIsLikeAspirinHoweverItGoesIn() {
+        assertThat(oil("methyl salicylate").verdicts("medicines")).contains("CAUTION medicines");
+        Bench essence = new Bench()
+                .strong("neutral spirit", Kind.SPIRIT, 40.0, 900.0)
+                .carrying("my essence", Kind.ESSENCE, 60.0, "methyl salicylate 10 %", 5.0);
+        assertThat(essence.verdicts("not-for-drinking")).contains("STOP not for drinking");
+        assertThat(essence.verdicts("medicines")).contains("CAUTION medicines");
+        Bench sage = new Bench()
+                .strong("neutral spirit", Kind.SPIRIT, 40.0, 900.0)
+                .carrying("sage essence", Kind.ESSENCE, 60.0, "camphor 1 %", 5.0);
+        assertThat(sage.findings("not-for-drinking"))
+                .noneMatch(finding -> finding.message().contains("camphor crystals"));
+    }
+
+    /** No table has these parts, so that no figure of another part stands for them. */
+    @ParameterizedTest
+    @CsvSource({
+        "cinnamon leaf oil, cinnamaldehyde",
+        "Zimtblattöl, cinnamaldehyde",
+        "cinnamon root oil, cinnamaldehyde",
+        "lemon leaf oil, citral family",
+        "coriander leaf oil, citral family",
+        "dill weed oil, carvone",
+    })
+    void anotherPartOfThePlantHasNoFiguresOfTheKnownOne(String name, String substance) {
+        assertThat(oil(name).amount(substance).isKnown()).as(name).isFalse();
+    }
+
+    @Test
+    void bayRumOilIsOfTheWestIndianBay() {
+        assertThat(NamedPlants.of("bay rum oil", Knowledge.SHIPPED.plants()).plants())
+                .extracting(Plant::name)
+                .containsExactly("West Indian bay");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "Wermuth, thujone",
+        "Wermuthkraut, thujone",
+        "Génépikraut, thujone",
+        "Guaranapulver, caffeine",
+        "Guaranasamen, caffeine",
+        "Kolanuss, caffeine",
+        "Mateblätter, caffeine",
+        "mahlab, hydrogen cyanide",
+        "Loquat seeds, hydrogen cyanide",
+        "Mispelkerne, hydrogen cyanide",
+        "vanilla leaf, coumarin",
+        "vanilla leaves, coumarin",
+        "Trilisa odoratissima, coumarin",
+        "anise hyssop, estragole",
+        "Anisysop, estragole",
+        "wall germander, teucrin A",
+    })
+    void aPlantByASisterNameHoldsWhatItHolds(String name, String substance) {
+        NamedPlants named = NamedPlants.of(name, Knowledge.SHIPPED.plants());
+        assertThat(named.plants())
+                .as(name)
+                .singleElement()
+                .satisfies(plant -> assertThat(plant.holds()).contains(substance));
+        assertThat(with(name, Kind.DRIED_PLANT).safety().drink().amount(substance))
+                .as(name)
+                .isNotNull();
+    }
+
+    @Test
+    void wallGermanderIsNotAskedAsAnotherPlant() {
+        assertThat(NamedPlants.of("wall germander", Knowledge.SHIPPED.plants()).unread())
+                .isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Ginkgoblätter", "ginkgo leaves"})
+    void ginkgoAsksForCareInALineAndInAStep(String name) {
+        assertThat(with(name, Kind.DRIED_PLANT).verdicts("plant")).containsExactly("CAUTION with care");
+        Bench step =
+                new Bench().strong("neutral spirit", Kind.SPIRIT, 40.0, 900.0).step(name + " zugeben.");
+        assertThat(step.verdicts("plant")).containsExactly("CAUTION with care");
+    }
+
+    @Test
+    void bitterLemonBringsTheCautionOfItsQuinine() {
+        assertThat(new Bench().grams("bitter lemon", Kind.JUICE, 200.0).verdicts("medicines"))
+                .contains("CAUTION medicines");
     }
 }

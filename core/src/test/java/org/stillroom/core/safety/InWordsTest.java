@@ -180,4 +180,24 @@ class InWordsTest {
         assertThat(drink().notes("Wormwood was added for a day.").findings(InWords.NAME))
                 .hasSize(1);
     }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Mit Honig süßen.",
+                "Mit Honig abschmecken.",
+                "Honig nach Geschmack zugeben.",
+                "Waldhonig zugeben.",
+                "Akazienhonig zugeben."
+            })
+    void honeyOfAStepIsNotForInfantsInGermanToo(String step) {
+        assertThat(drink().step(step).verdicts("honey")).as(step).containsExactly("NOTE not for infants");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"oder Honig", "or honey", "Mit Honig gesüßt."})
+    void honeyOfANoteIsNotForInfants(String note) {
+        assertThat(drink().note(note).verdicts("honey")).as(note).containsExactly("NOTE not for infants");
+        assertThat(drink().notes(note).verdicts("honey")).as(note).containsExactly("NOTE not for infants");
+    }
 }

@@ -275,4 +275,28 @@ class KernelsTest {
             assertThat(told).as(what).isNotEmpty();
         }
     }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Zwetschgen ohne Kern",
+                "Zwetschgen ohne Kerne",
+                "Kirschen ohne Kerne",
+                "Kirschen, Kerne entfernt",
+                "Aprikosen ohne die Kerne",
+                "Kirschen ohne Steine",
+                "Kirschen, entkernt",
+                "cherries, kernels removed"
+            })
+    void fruitWhoseKernelsAreSaidToBeOutIsNotCountedAsKernels(String name) {
+        Bench drink = new Bench().fresh(name, 80.0, 500.0).strong("neutral spirit", Kind.SPIRIT, 40.0, 1000.0);
+        assertThat(ofCyanide(drink)).as(name).isEmpty();
+        assertThat(drink.findings(Kernels.NAME)).as(name).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"apricot kernels, no stones", "Kirschen ohne Steine und Aprikosenkerne", "Zwetschgenkerne"})
+    void kernelsBesideWhatIsSaidToBeOutStay(String name) {
+        assertThat(with(name, Kind.DRIED_PLANT).findings(Kernels.NAME)).as(name).isNotEmpty();
+    }
 }

@@ -507,4 +507,10 @@ class UsListingTest {
                 .isNotEmpty()
                 .allSatisfy(finding -> assertThat(finding.message()).contains("182.60", "172.515", "not checked"));
     }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Paradieskörner", "Kubebenpfeffer", "Kubeben"})
+    void spicesAreListedByTheirGermanNamesToo(String name) {
+        assertThat(fit(name, false)).as(name).isEqualTo(Fit.LISTED);
+    }
 }

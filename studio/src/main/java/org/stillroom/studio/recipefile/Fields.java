@@ -67,12 +67,12 @@ final class Fields {
         return null;
     }
 
-    /** Returns the text of a key in a node that may be a group, without noting anything; null when there is none. */
+    /** Returns the text of a key in a node that may be a group, without noting anything; null when there is none or it is blank. */
     static @Nullable String peek(Node node, String key) {
         if (node instanceof Node.Mapping mapping) {
             for (Node.Entry entry : mapping.entries()) {
                 if (entry.key().text().equals(key) && entry.value() instanceof Node.Scalar scalar) {
-                    return scalar.isNothing() ? null : scalar.text();
+                    return scalar.isNothing() || scalar.text().isBlank() ? null : scalar.text();
                 }
             }
         }
@@ -111,6 +111,16 @@ final class Fields {
             problems.add("field-missing", place, called, "missing", "“" + key + "” is missing.", remedy);
         }
         return text(key);
+    }
+
+    /** Returns the text of a key by which other things call this; null or blank, noted, when there is none. */
+    @Nullable
+    String requiredName(String key, String remedy) {
+        @Nullable String name = required(key, remedy);
+        if (name != null && name.isBlank()) {
+            problems.add("field-missing", placeOf(key), called, "missing", "“" + key + "” is empty.", remedy);
+        }
+        return name;
     }
 
     /** Returns the quantity of a key; null when it is absent or, noted, was not understood. */

@@ -52,7 +52,7 @@ final class IngredientReader {
 
     /** Returns the ingredient as far as it could be read; whether that says enough is not looked at. */
     Ingredient ingredient(Fields fields, String called) {
-        fields.required("name", "Give the ingredient a name, such as “name: neutral spirit”.");
+        fields.requiredName("name", "Give the ingredient a name, such as “name: neutral spirit”.");
         fields.required("kind", "Say what it is, such as “kind: spirit”.");
         Kind kind = fields.choice("kind", List.of(Kind.values()), Kind::label);
         return new Ingredient(

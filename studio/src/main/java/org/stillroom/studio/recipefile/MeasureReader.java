@@ -40,7 +40,7 @@ final class MeasureReader {
     }
 
     Measure measure(Fields fields, String called) {
-        fields.required("name", "Give the measure a name, such as “name: kitchen scale”.");
+        fields.requiredName("name", "Give the measure a name, such as “name: kitchen scale”.");
         fields.required("kind", "Say what it is, such as “kind: scale”.");
         MeasureKind kind = fields.choice("kind", List.of(MeasureKind.values()), MeasureKind::label);
         Typed<Mass> drop = drop(kind, fields);

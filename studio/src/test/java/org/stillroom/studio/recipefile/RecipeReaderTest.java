@@ -303,6 +303,16 @@ class RecipeReaderTest {
     }
 
     @Test
+    void aNameThatIsEmptyIsRefusedWithItsLine() {
+        String spirit = "ingredients:\n  - name: \"\"\n    kind: spirit\n    strength: 40 %\n";
+        refused(HEAD + spirit + LINES, "line 4, ingredient 1", "“name” is empty", "“name: neutral spirit”");
+        String blank = "ingredients:\n  - {name: \"  \", kind: spirit, strength: 40 %}\n";
+        refused(HEAD + blank + LINES, "line 4, ingredient 1", "“name” is empty", "“name: neutral spirit”");
+        String scale = "measures:\n  - {name: \"\", kind: scale, marks: 1 g}\n";
+        refused(HEAD + scale + LINES, "line 4, measure 1", "“name” is empty", "“name: kitchen scale”");
+    }
+
+    @Test
     void aFileThatIsNoRecipeIsTold() {
         refused("", "", "holds no recipe", "stillroom: 1");
         refused("# only a comment\n", "", "holds no recipe", "stillroom: 1");
