@@ -437,11 +437,11 @@ class LegalClassesTest {
     void aWayThatMoreThanDoublesTheDrinkIsNotSensible() {
         WayThere gin = Objects.requireNonNull(named(liqueur(4.0, 0.0), "gin").wayThere());
         assertThat(gin.isSensible()).isTrue();
-        WayThere twice = new WayThere(List.of(), 500.0, liqueur(20.0, 0.0));
+        WayThere twice = new WayThere(List.of(), 500.0, liqueur(20.0, 0.0), List.of());
         assertThat(twice.millilitres()).isCloseTo(1000.0, within(1e-6));
-        assertThat(new WayThere(List.of(), twice.millilitres() / 2.0, twice.then()).isSensible())
+        assertThat(new WayThere(List.of(), twice.millilitres() / 2.0, twice.then(), List.of()).isSensible())
                 .isTrue();
-        assertThat(new WayThere(List.of(), twice.millilitres() / 2.001, twice.then()).isSensible())
+        assertThat(new WayThere(List.of(), twice.millilitres() / 2.001, twice.then(), List.of()).isSensible())
                 .isFalse();
         WayThere dry = Objects.requireNonNull(
                 named(liqueur(40.0, 300.0), "liqueur or cordial, dry").wayThere());
