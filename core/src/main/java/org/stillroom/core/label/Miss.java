@@ -11,7 +11,7 @@ package org.stillroom.core.label;
  */
 public record Miss(String what, double found, double wanted, String unit, String way) {
     /** Returns whether it is of something that is in the drink, beside its strength and its sugar. */
-    boolean isOfContents() {
+    public boolean isOfContents() {
         return !what.equals(LegalClasses.STRENGTH) && !what.equals(LegalClasses.SUGAR);
     }
 

@@ -49,6 +49,7 @@ public final class LabelFields {
             fields.put("keeping", KeepingFields.of(found.keeping()));
         }
         return fields.put("duty", duty(found.duty()))
+                .putTexts("no_rate_of", found.withoutDuty())
                 .put("cost", cost(found))
                 .put("link", found.link())
                 .put("tables", RulesFields.editions(found.tables()))

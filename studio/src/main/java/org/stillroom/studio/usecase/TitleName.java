@@ -33,7 +33,8 @@ final class TitleName {
         List<LegalClass> borne = borne(title, market, classes);
         return borne.stream().allMatch(LegalClass::isMissed)
                 ? borne.stream()
-                        .min(Comparator.comparingInt(each -> each.ruledOut().size()))
+                        .min(Comparator.<LegalClass>comparingInt(each -> each.ruledOut().size())
+                                .thenComparing(each -> each.misses().size()))
                         .map(TitleName::finding)
                         .map(List::of)
                         .orElse(List.of())
@@ -71,7 +72,12 @@ final class TitleName {
     }
 
     private static String told(Miss miss) {
-        return miss.what() + " " + QuantityWords.figures(miss.found()) + " " + miss.unit() + " where " + miss.way()
-                + " " + QuantityWords.figures(miss.wanted()) + " is asked";
+        return miss.what() + " " + figure(miss, miss.found()) + " " + miss.unit() + " where " + miss.way() + " "
+                + figure(miss, miss.wanted()) + " is asked";
+    }
+
+    /** Strength and sugar compare at the tenth, and are told so: 349.9 is not 350. */
+    private static String figure(Miss miss, double value) {
+        return miss.isOfContents() ? QuantityWords.figures(value) : QuantityWords.fixed(value, 1);
     }
 }
