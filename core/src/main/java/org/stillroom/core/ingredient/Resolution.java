@@ -299,7 +299,8 @@ public record Resolution(@Nullable Resolved resolved, List<Finding> findings) {
                 Severity.STOP,
                 ingredient.name() + ", content",
                 "not known",
-                "By its name " + ingredient.name() + " is, or holds, something that sweetens and is no sugar of the law;"
+                "By its name " + ingredient.name()
+                        + " is, or holds, something that sweetens and is no sugar of the law;"
                         + " as sucrose it is not counted.",
                 "Write what it holds, such as contains: {other solids: 100 %}; of a mixture its sugar too, such as"
                         + " contains: {sucrose: 50 %, other solids: 50 %}.");

@@ -13,9 +13,8 @@ import org.stillroom.core.reference.Tables;
 public final class CalledNames {
     private static final String REST = "*";
 
-    private static final List<Row> ROWS = Tables.open("label/called_names.csv").rows().stream()
-            .map(Row::of)
-            .toList();
+    private static final List<Row> ROWS =
+            Tables.open("label/called_names.csv").rows().stream().map(Row::of).toList();
 
     /** Where in a title a word means a name. */
     private enum Stands {

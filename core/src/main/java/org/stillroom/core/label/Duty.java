@@ -60,8 +60,7 @@ public record Duty(
     public static Optional<String> country(TableSet tables, String typed) {
         String wanted = PlainLetters.of(typed);
         return countries(tables).stream()
-                .filter(country -> Stream.concat(
-                                Stream.of(country), CALLED.getOrDefault(country, List.of()).stream())
+                .filter(country -> Stream.concat(Stream.of(country), CALLED.getOrDefault(country, List.of()).stream())
                         .map(PlainLetters::of)
                         .anyMatch(wanted::equals))
                 .findFirst();

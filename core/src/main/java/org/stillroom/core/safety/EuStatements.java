@@ -21,6 +21,7 @@ final class EuStatements {
 
     /** As long as what a label leaves blank for batch and day. */
     private static final String BLANK = "________";
+
     private static final String BITTER = "quinine";
 
     /** Glycyrrhizic acid from which liquorice is to be named, and is to be warned of, mg/L. Source: Regulation (EU) 1169/2011, Annex III 3. */

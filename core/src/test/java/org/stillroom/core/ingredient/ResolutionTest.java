@@ -100,8 +100,7 @@ class ResolutionTest {
             assertThat(finding.severity()).isEqualTo(Severity.STOP);
             assertThat(finding.remedy()).contains("contains: {other solids: 100 %}");
         });
-        Ingredient said =
-                bare.containing(Map.of(Substance.OTHER_SOLIDS, new Typed<>("100 %", new MassFraction(1.0))));
+        Ingredient said = bare.containing(Map.of(Substance.OTHER_SOLIDS, new Typed<>("100 %", new MassFraction(1.0))));
         Resolved counted = Objects.requireNonNull(Resolution.of(said).resolved());
         assertThat(counted.perGram().sugars()).isZero();
     }

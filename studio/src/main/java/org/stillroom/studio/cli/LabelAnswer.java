@@ -182,7 +182,10 @@ record LabelAnswer(TellLabel.Found found, @Nullable Path written) implements Ans
         double served = found.servingMillilitres() / 100.0;
         table.row("energy" + side(found.counted().energy()), Figure.decimals(kilojoules, 0), "kJ per 100 mL");
         table.row("", Figure.decimals(kilocalories, 0), "kcal per 100 mL");
-        table.row("sugar" + side(found.counted().sugar()), Figure.decimals(found.figures().value(SUGAR) / 10.0, 1), "g per 100 mL");
+        table.row(
+                "sugar" + side(found.counted().sugar()),
+                Figure.decimals(found.figures().value(SUGAR) / 10.0, 1),
+                "g per 100 mL");
         table.row("energy of a serving", Figure.decimals(kilojoules * served, 0), "kJ per " + serving());
         table.row("", Figure.decimals(kilocalories * served, 0), "kcal per " + serving());
         for (Knowledge.StandardDrink drink : found.drinks()) {

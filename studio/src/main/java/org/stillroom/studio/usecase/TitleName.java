@@ -33,7 +33,8 @@ final class TitleName {
         List<LegalClass> borne = borne(title, market, classes);
         return borne.stream().allMatch(LegalClass::isMissed)
                 ? borne.stream()
-                        .min(Comparator.<LegalClass>comparingInt(each -> each.ruledOut().size())
+                        .min(Comparator.<LegalClass>comparingInt(
+                                        each -> each.ruledOut().size())
                                 .thenComparing(each -> each.misses().size()))
                         .map(TitleName::finding)
                         .map(List::of)
@@ -43,8 +44,7 @@ final class TitleName {
 
     private static List<LegalClass> borne(String title, Market market, List<LegalClass> classes) {
         return CalledNames.borne(
-                title,
-                classes.stream().filter(each -> each.market() == market).toList());
+                title, classes.stream().filter(each -> each.market() == market).toList());
     }
 
     private static Finding finding(LegalClass missed) {

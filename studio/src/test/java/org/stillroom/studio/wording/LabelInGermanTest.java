@@ -125,15 +125,15 @@ class LabelInGermanTest {
                 });
         assertThat(Duty.countries(found.tables()))
                 .allSatisfy(country -> assertThat(Duty.country(
-                                found.tables(), GERMAN.told(LabelView.LABEL, country).text()))
+                                found.tables(),
+                                GERMAN.told(LabelView.LABEL, country).text()))
                         .hasValue(country));
     }
 
     /** What the contents of are not said, and what the law counts by another factor, is printed on its side. */
     @Test
     void energyThatIsNotCountedWholeIsToldAsTheLeastOrTheMost() {
-        assertThat(printed("{use: bare cream, amount: 200 g}"))
-                .contains("Energie mindestens", "Zucker mindestens");
+        assertThat(printed("{use: bare cream, amount: 200 g}")).contains("Energie mindestens", "Zucker mindestens");
         assertThat(printed("{use: erythritol, amount: 100 g}")).contains("Energie höchstens");
         assertThat(printed("{use: gin, amount: 100 g}")).contains("Energie ").doesNotContain("mindestens", "höchstens");
     }
@@ -148,8 +148,7 @@ class LabelInGermanTest {
     private static String printed(String line) {
         Saying german = new Saying("de", GERMAN::toldOrMarked);
         return LabelSheet.svg(
-                found(line),
-                new LabelSheet.Look(new LabelSheet.Size(190, 120), german, LabelSheet.Cost.LEFT_OUT));
+                found(line), new LabelSheet.Look(new LabelSheet.Size(190, 120), german, LabelSheet.Cost.LEFT_OUT));
     }
 
     private static TellLabel.Found found(String line) {

@@ -97,9 +97,8 @@ public record LabelView(
         if (!way.isSensible()) {
             return words.say("safety.noSensibleWay");
         }
-        String open = way.open().stream()
-                .map(one -> words.told(LABEL, one).text())
-                .collect(Collectors.joining("; "));
+        String open =
+                way.open().stream().map(one -> words.told(LABEL, one).text()).collect(Collectors.joining("; "));
         if (way.added().isEmpty()) {
             return words.say("safety.wayElse", open);
         }
