@@ -47,7 +47,7 @@ public record Resolution(@Nullable Resolved resolved, List<Finding> findings) {
     public static Resolution of(Ingredient listed) {
         Ingredient completed = Generics.completed(listed);
         Ingredient ingredient = FattyOils.asFat(TablePlants.completed(completed));
-        Finding missing = missing(ingredient);
+        Finding missing = SugarSubstitutes.isUnsaid(listed) ? noSugar(listed) : missing(ingredient);
         if (missing != null) {
             return new Resolution(null, List.of(missing));
         }
@@ -294,6 +294,19 @@ public record Resolution(@Nullable Resolved resolved, List<Finding> findings) {
             case ESSENTIAL_OIL, HYDROSOL, SUGAR, HONEY, JUICE, DRIED_PLANT, ACID, SALT, GLYCEROL, DAIRY, EGG, WATER ->
                 null;
         };
+    }
+
+    private static Finding noSugar(Ingredient ingredient) {
+        return Finding.of(
+                "ingredient-incomplete",
+                Severity.STOP,
+                ingredient.name() + ", content",
+                "not known",
+                "By its name " + ingredient.name()
+                        + " is, or holds, something that sweetens and is no sugar of the law;"
+                        + " as sucrose it is not counted.",
+                "Write what it holds, such as contains: {other solids: 100 %}; of a mixture its sugar too, such as"
+                        + " contains: {sucrose: 50 %, other solids: 50 %}.");
     }
 
     private static Finding ask(Ingredient ingredient, String what, String example) {

@@ -1,8 +1,14 @@
 package org.stillroom.core.label;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.stillroom.core.reference.PlainLetters;
 import org.stillroom.core.reference.Table;
 import org.stillroom.core.reference.TableSet;
+import org.stillroom.core.reference.Tables;
 
 /**
  * Duty on paper for a bottle; rates are of their date, to be checked before they are used.
@@ -23,6 +29,10 @@ public record Duty(
         String note,
         boolean recalled,
         double perBottle) {
+    private static final Map<String, List<String>> CALLED = Tables.open("label/country_names.csv").rows().stream()
+            .collect(Collectors.toUnmodifiableMap(
+                    row -> row.text("country"),
+                    row -> List.of(row.text("called").split(";", -1))));
 
     /**
      * Returns the duty of a bottle by country.
@@ -44,6 +54,16 @@ public record Duty(
                 .map(row -> row.text("country"))
                 .distinct()
                 .toList();
+    }
+
+    /** Returns the country of the table that a text means: its name, its name in German, or what it is called for short. */
+    public static Optional<String> country(TableSet tables, String typed) {
+        String wanted = PlainLetters.of(typed);
+        return countries(tables).stream()
+                .filter(country -> Stream.concat(Stream.of(country), CALLED.getOrDefault(country, List.of()).stream())
+                        .map(PlainLetters::of)
+                        .anyMatch(wanted::equals))
+                .findFirst();
     }
 
     private static Duty duty(Table.Row row, double strength, double millilitres) {

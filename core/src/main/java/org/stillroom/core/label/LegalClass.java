@@ -62,6 +62,12 @@ public record LegalClass(
         }
     }
 
+    /** Returns the same as far as another name is shown that makes a drink one of these. */
+    LegalClass allowedBy(LegalClass other) {
+        return new LegalClass(
+                market, name, clause, List.of(), asked, other.notShown, byRounding, asksBesides, null, source);
+    }
+
     /** Returns how far it is shown. What cannot be seen is never met. */
     public Standing standing() {
         if (!misses.isEmpty() || !ruledOut().isEmpty()) {
@@ -91,16 +97,15 @@ public record LegalClass(
     }
 
     private static boolean isFar(Miss miss) {
+        if (miss.isOfContents()) {
+            return miss.found() == 0.0;
+        }
         boolean weak = miss.what().equals(LegalClasses.STRENGTH) && miss.found() < miss.wanted();
         return weak && (miss.found() < Statements.US_WARNING_FROM || miss.found() < NEAR * miss.wanted());
     }
 
-    /** Returns whether a text means this name: in any letters, with accents or without, one of several that mean the same. */
+    /** Returns whether a text means this name: in any letters, with accents or without, in English, in German or as makers say it. */
     public boolean isCalled(String typed) {
-        String wanted = PlainLetters.of(typed);
-        return PlainLetters.of(name).equals(wanted)
-                || List.of(name.split(" / ")).stream()
-                        .anyMatch(each ->
-                                PlainLetters.of(each.replaceAll(" \\(.*", "")).equals(wanted));
+        return PlainLetters.of(name).equals(PlainLetters.of(typed)) || CalledNames.isCalled(this, typed);
     }
 }

@@ -1,6 +1,7 @@
 package org.stillroom.core.label;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.stillroom.core.liquid.Figure;
@@ -21,6 +22,9 @@ public final class LegalClasses {
     /** Every liqueur that needs no name of its own. */
     public static final String LIQUEUR = "liqueur (general)";
 
+    /** How the rows begin that Annex I 33 makes exceptions of; a drink by one of them is a liqueur. */
+    public static final String EXCEPTIONS = "liqueur of ";
+
     /** Everything that is a spirit drink at all. */
     public static final String SPIRIT_DRINK = "spirit drink (general)";
 
@@ -32,7 +36,7 @@ public final class LegalClasses {
 
     static final String STRENGTH = "strength";
     private static final String PERCENT = "% vol";
-    private static final String SUGAR = "sugar";
+    static final String SUGAR = "sugar";
     private static final String PER_LITRE = "g/L";
 
     private final TableSet tables;
@@ -57,8 +61,18 @@ public final class LegalClasses {
         LegalClasses classes = new LegalClasses(tables, figures, contained);
         List<LegalClass> all = new ArrayList<>();
         tables.open("label/eu_spirit_categories.csv").rows().forEach(row -> all.add(classes.european(row)));
+        all.replaceAll(each -> each.name().equals(SPIRIT_DRINK) ? asCategory(each, all) : each);
         tables.open("label/us_spirit_classes.csv").rows().forEach(row -> all.add(classes.american(row)));
         return List.copyOf(all);
+    }
+
+    /** Every category of Annex I is a spirit drink, an egg liqueur of 14 % vol too. */
+    private static LegalClass asCategory(LegalClass spirit, List<LegalClass> all) {
+        return all.stream()
+                .filter(each -> spirit.ruledOut().isEmpty() && !each.isMissed())
+                .min(Comparator.comparing(LegalClass::standing))
+                .map(spirit::allowedBy)
+                .orElse(spirit);
     }
 
     /** Returns the bounds of strength that a row of either table sets. */
@@ -84,12 +98,14 @@ public final class LegalClasses {
     private LegalClass european(Table.Row row) {
         Bounds sugar = asInvert(row);
         List<Miss> misses = misses(strength(row), sugar, figures.value(Figure.SUGAR_AS_INVERT));
-        @Nullable WayThere way = misses.isEmpty() ? null : WayThere.asInvert(figures, strength(row), sugar);
+        List<Table.Row> holds = tables.open("label/eu_category_contents.csv").rows().stream()
+                .filter(asked -> PlainLetters.of(asked.text("name")).equals(PlainLetters.of(row.text("name"))))
+                .toList();
         List<String> notShown = new ArrayList<>();
-        for (Table.Row asked : tables.open("label/eu_category_contents.csv").rows()) {
-            if (PlainLetters.of(asked.text("name")).equals(PlainLetters.of(row.text("name")))) {
-                content(misses, notShown, asked, contained.of(asked.text("what")));
-            }
+        holds.forEach(asked -> content(misses, notShown, asked, contained.of(asked.text("what"))));
+        @Nullable WayThere way = misses.isEmpty() ? null : WayThere.asInvert(figures, strength(row), sugar);
+        if (way != null) {
+            way = way.leaving(leftOpen(holds, way.thinning()));
         }
         return named(
                 Market.EU, row, misses, notShown, way, isRead(row) ? Source.EU_2019_787 : Source.EU_2019_787_RECALLED);
@@ -160,6 +176,23 @@ public final class LegalClasses {
                     + (Double.isInfinite(part.most()) ? "not known" : told(part.least()) + " to " + told(part.most()))
                     + ", wanted " + wanted + " " + PER_LITRE);
         }
+    }
+
+    /** What is added thins what the drink holds: it tells what that misses then, or does not show any more. */
+    private List<String> leftOpen(List<Table.Row> holds, double thinning) {
+        List<String> open = new ArrayList<>();
+        for (Table.Row asked : holds) {
+            Contained.Part part = contained.of(asked.text("what"));
+            List<String> before = new ArrayList<>();
+            List<String> after = new ArrayList<>();
+            List<Miss> misses = new ArrayList<>();
+            content(new ArrayList<>(), before, asked, part);
+            content(misses, after, asked, new Contained.Part(part.least() * thinning, part.most() * thinning));
+            misses.forEach(miss -> open.add(miss.what() + " " + told(miss.found()) + ", wanted " + miss.way() + " "
+                    + told(miss.wanted()) + " " + miss.unit()));
+            open.addAll(before.isEmpty() ? after : List.of());
+        }
+        return open;
     }
 
     private static String told(@Nullable Double grams) {

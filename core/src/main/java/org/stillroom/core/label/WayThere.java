@@ -20,11 +20,12 @@ import org.stillroom.core.recipe.SugarBasis;
 /**
  * What, added to a whole drink, brings its strength and sugar to where a class wants them, with the least room.
  *
- * @param added spirit, sugar and water
+ * @param added spirit, sugar and water; empty where it is something else that is missed
  * @param from volume of the drink before, mL at 20 °C
  * @param then figures of the drink with it
+ * @param open what the drink then holds too little or too much of, or is not shown to hold; empty where this alone leads there
  */
-public record WayThere(List<Added> added, double from, Figures then) {
+public record WayThere(List<Added> added, double from, Figures then, List<String> open) {
     /** What raises strength here: neutral alcohol as it is sold, at the least strength of agricultural alcohol. Source: Regulation (EU) 2019/787, article 5. */
     private static final Addition SPIRIT = new Addition(
             "spirit 96 %", MadeUp.spirit(AlcoholByVolume.at20(96.0)).perGram(), Double.POSITIVE_INFINITY);
@@ -41,6 +42,17 @@ public record WayThere(List<Added> added, double from, Figures then) {
 
     public WayThere {
         added = List.copyOf(added);
+        open = List.copyOf(open);
+    }
+
+    /** Returns the same with what it leaves open. */
+    WayThere leaving(List<String> open) {
+        return new WayThere(added, from, then, open);
+    }
+
+    /** Returns what part of its contents per litre is left in the drink with it. */
+    double thinning() {
+        return from / millilitres();
     }
 
     /** Returns the way to bounds of strength and of sugar as invert in g/L, or null where adding does not lead there. */
@@ -129,7 +141,8 @@ public record WayThere(List<Added> added, double from, Figures then) {
                 ? new WayThere(
                         way.added(),
                         drink.value(Figure.VOLUME_20C),
-                        Liquid.figures(way.result(), Temperature.TWENTY_CELSIUS))
+                        Liquid.figures(way.result(), Temperature.TWENTY_CELSIUS),
+                        List.of())
                 : null;
     }
 }

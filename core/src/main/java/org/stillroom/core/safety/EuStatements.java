@@ -18,6 +18,10 @@ import org.stillroom.core.reference.Source;
 final class EuStatements {
     private static final String LIQUORICE = "glycyrrhizic acid";
     private static final String STIMULANT = "caffeine";
+
+    /** As long as what a label leaves blank for batch and day. */
+    private static final String BLANK = "________";
+
     private static final String BITTER = "quinine";
 
     /** Glycyrrhizic acid from which liquorice is to be named, and is to be warned of, mg/L. Source: Regulation (EU) 1169/2011, Annex III 3. */
@@ -84,10 +88,10 @@ final class EuStatements {
         return findings;
     }
 
-    /** Returns the most there is in 100 mL; dots to fill in where nobody knows. */
+    /** Returns the most there is in 100 mL; a blank to fill in where nobody knows. */
     private static String perHundred(@Nullable Amount amount) {
         return amount == null || !amount.isKnown()
-                ? "…"
+                ? BLANK
                 : QuantityWords.figures(amount.perLitre().most() / 10.0);
     }
 
@@ -111,7 +115,8 @@ final class EuStatements {
                 sure ? "to be said" : "to be said unless shown otherwise",
                 amount.watched().name() + ": "
                         + (amount.isKnown() ? amount.perLitre().told() + " mg/L" : "how much is not known")
-                        + "; the label says it " + since + ".",
+                        + "; the label says it " + since + "."
+                        + (words.contains(BLANK) ? " Its figure is left blank: fill it in by an analysis." : ""),
                 Limit.howSure(amount),
                 "Write on the label: " + words + ".",
                 since,

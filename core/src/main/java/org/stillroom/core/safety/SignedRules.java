@@ -75,8 +75,14 @@ public record SignedRules(RuleTable of, Edition edition, Table table) {
             @Nullable RuleTable of = of();
             required(SIGNED, "who stands for it");
             required(SOURCE, "where its figures are from");
-            if (!isDay(head.getOrDefault(AS_OF, ""))) {
-                problem(0, "It does not say as of which day.", "Write it on a line, such as: # As of: 2026-10-31");
+            String day = head.getOrDefault(AS_OF, "");
+            if (!isDay(day)) {
+                problem(
+                        0,
+                        day.isEmpty()
+                                ? "It does not say as of which day."
+                                : "It is as of \"" + day + "\", which is no day.",
+                        "Write it on a line, such as: # As of: 2026-10-31");
             }
             if (of == null || !hasColumnsOf(of)) {
                 return new Reading(null, problems);

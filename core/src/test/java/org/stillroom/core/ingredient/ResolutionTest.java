@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.stillroom.core.liquid.Contents;
 import org.stillroom.core.liquid.Substance;
 import org.stillroom.core.quantity.AlcoholByVolume;
@@ -14,6 +16,7 @@ import org.stillroom.core.quantity.MassConcentration;
 import org.stillroom.core.quantity.MassFraction;
 import org.stillroom.core.quantity.Typed;
 import org.stillroom.core.reference.Finding;
+import org.stillroom.core.reference.Severity;
 
 class ResolutionTest {
     /** 99.8 % vol and 1 g/L of oil leave no room for 0.3 % vol more, so that the label is mirrored about what it says. */
@@ -76,6 +79,43 @@ class ResolutionTest {
                 .extracting(Finding::remedy)
                 .asString()
                 .contains("contains: {water: 90 %, sucrose: 10 %}", "for a dry powder contains: {other solids: 100 %}");
+    }
+
+    /** Regulation (EU) No 1169/2011, Annex I 8: sugars are monosaccharides and disaccharides, without polyols. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "erythritol",
+                "Erythrit, bio",
+                "Puderxylit",
+                "Birkenzucker",
+                "maltitol",
+                "Isomalt",
+                "stevia",
+                "Allulose",
+                "inulin",
+                "Streusüße",
+                "sugar with stevia"
+            })
+    void whatSweetensAndIsNoSugarIsAskedAndNeverCountedAsSucrose(String name) {
+        Ingredient bare = Ingredient.named(name, Kind.SUGAR);
+        Resolution asked = Resolution.of(bare);
+        assertThat(asked.resolved()).isNull();
+        assertThat(asked.findings()).singleElement().satisfies(finding -> {
+            assertThat(finding.severity()).isEqualTo(Severity.STOP);
+            assertThat(finding.remedy()).contains("contains: {other solids: 100 %}");
+        });
+        Ingredient said = bare.containing(Map.of(Substance.OTHER_SOLIDS, new Typed<>("100 %", new MassFraction(1.0))));
+        Resolved counted = Objects.requireNonNull(Resolution.of(said).resolved());
+        assertThat(counted.perGram().sugars()).isZero();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"white sugar", "rock candy", "isomaltulose", "vanilla sugar", "Kandis", "Gelierzucker"})
+    void sugarStaysSucrose(String name) {
+        Resolution sugar = Resolution.of(Ingredient.named(name, Kind.SUGAR));
+        assertThat(Objects.requireNonNull(sugar.resolved()).perGram().grams(Substance.SUCROSE))
+                .isEqualTo(1.0);
     }
 
     private static Resolved resolved(double strength) {

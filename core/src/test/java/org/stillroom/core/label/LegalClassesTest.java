@@ -308,6 +308,83 @@ class LegalClassesTest {
                 .isTrue();
     }
 
+    /** Annex I 39: 14 % vol at least; a drink of a category of Annex I is a spirit drink (Article 2(d)). */
+    @Test
+    @Tag("published")
+    void anEggLiqueurOfFourteenPercentIsASpiritDrink() {
+        Figures sweet = liqueur(14.0, 150.0);
+        Contained yolk = holding("egg yolk", 141.0, 141.0);
+        assertThat(named(sweet, yolk, "egg liqueur / advocaat").isMissed()).isFalse();
+        assertThat(named(sweet, yolk, "spirit drink (general)").misses()).isEmpty();
+        assertThat(named(sweet, yolk, "spirit drink (general)").wayThere()).isNull();
+        assertThat(named(liqueur(13.9, 150.0), yolk, "spirit drink (general)").isMissed())
+                .isTrue();
+        assertThat(named(sweet, holding("egg yolk", 139.0, 139.0), "spirit drink (general)")
+                        .isMissed())
+                .isTrue();
+    }
+
+    @Test
+    void whatADrinkHoldsNothingOfIsOutOfReachAndWhatItHoldsLittleOfIsNear() {
+        Figures weak = liqueur(14.0, 100.0);
+        assertThat(named(weak, holding("egg yolk", 0.0, 0.0), "liqueur with egg")
+                        .isMissedNearly())
+                .isFalse();
+        assertThat(named(weak, holding("egg yolk", 60.0, 60.0), "liqueur with egg")
+                        .isMissedNearly())
+                .isTrue();
+    }
+
+    /** 125 g of sloes in a litre of 22 % vol are fewer in each litre once spirit has gone in. */
+    @Test
+    void whatAnAdditionThinsIsTold() {
+        String pacharan = "sloe-aromatised spirit drink / pacharán";
+        WayThere way = Objects.requireNonNull(named(liqueur(22.0, 100.0), holding("sloe", 125.0, 125.0), pacharan)
+                .wayThere());
+        long left = Math.round(12500.0 * way.from() / way.millilitres());
+        assertThat(way.added()).isNotEmpty();
+        assertThat(way.open()).containsExactly("sloe " + left / 100.0 + ", wanted at least 125 g/L");
+        assertThat(named(liqueur(22.0, 100.0), holding("sloe", 200.0, 200.0), pacharan)
+                        .wayThere())
+                .satisfies(plenty -> assertThat(plenty.open()).isEmpty());
+        assertThat(named(liqueur(25.0, 100.0), holding("sloe", 120.0, 120.0), pacharan)
+                        .wayThere())
+                .satisfies(other -> {
+                    assertThat(other.added()).isEmpty();
+                    assertThat(other.open()).containsExactly("sloe 120, wanted at least 125 g/L");
+                });
+    }
+
+    /** Names of makers in both languages, and each of several that stand in one row of the law. */
+    @ParameterizedTest
+    @CsvSource({
+        "Eierlikör, egg liqueur / advocaat",
+        "cherry liqueur, liqueur of cherry or sour cherry spirit",
+        "Kirschlikör, liqueur of cherry or sour cherry spirit",
+        "Likör, liqueur (general)",
+        "Likör mit Eizusatz, liqueur with egg",
+        "amaretto, 'amaretto, anise, anisette, crème de, curaçao, goldwasser, kümmel, ouzo, peppermint schnapps, sambuca or triple sec'",
+        "rock and rye, 'rock and rye, bourbon, brandy or rum'"
+    })
+    void namesAreUnderstoodAsMakersSayThem(String typed, String name) {
+        assertThat(named(liqueur(20.0, 200.0), name).isCalled(typed)).isTrue();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "UK, United Kingdom",
+        "GB, United Kingdom",
+        "Vereinigtes Königreich, United Kingdom",
+        "usa, United States",
+        "Kanada, Canada",
+        "EU-Mindestsatz, EU minimum",
+        "australia, Australia"
+    })
+    void countriesAreUnderstoodInGermanAndForShort(String typed, String country) {
+        assertThat(Duty.country(TableSet.SHIPPED, typed)).hasValue(country);
+        assertThat(Duty.country(TableSet.SHIPPED, "Atlantis")).isEmpty();
+    }
+
     /** Annex I 26: anethole 1.5 to 2 g/L and glycyrrhizic acid 0.05 to 0.5; one that is not known leaves the name open. */
     @Test
     @Tag("published")
@@ -437,11 +514,11 @@ class LegalClassesTest {
     void aWayThatMoreThanDoublesTheDrinkIsNotSensible() {
         WayThere gin = Objects.requireNonNull(named(liqueur(4.0, 0.0), "gin").wayThere());
         assertThat(gin.isSensible()).isTrue();
-        WayThere twice = new WayThere(List.of(), 500.0, liqueur(20.0, 0.0));
+        WayThere twice = new WayThere(List.of(), 500.0, liqueur(20.0, 0.0), List.of());
         assertThat(twice.millilitres()).isCloseTo(1000.0, within(1e-6));
-        assertThat(new WayThere(List.of(), twice.millilitres() / 2.0, twice.then()).isSensible())
+        assertThat(new WayThere(List.of(), twice.millilitres() / 2.0, twice.then(), List.of()).isSensible())
                 .isTrue();
-        assertThat(new WayThere(List.of(), twice.millilitres() / 2.001, twice.then()).isSensible())
+        assertThat(new WayThere(List.of(), twice.millilitres() / 2.001, twice.then(), List.of()).isSensible())
                 .isFalse();
         WayThere dry = Objects.requireNonNull(
                 named(liqueur(40.0, 300.0), "liqueur or cordial, dry").wayThere());

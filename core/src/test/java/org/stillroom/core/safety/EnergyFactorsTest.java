@@ -45,4 +45,31 @@ class EnergyFactorsTest {
         assertThat(with("malt extract", Substance.OTHER_SOLIDS).findings("energy-factor"))
                 .isEmpty();
     }
+
+    @ParameterizedTest
+    @CsvSource({
+        "cream, DAIRY, ABOVE, ABOVE",
+        "egg yolk, EGG, ABOVE, THERE",
+        "quince juice, JUICE, ABOVE, ABOVE",
+        "walnut liqueur, LIQUEUR, ABOVE, ABOVE",
+        "rum, SPIRIT, THERE, THERE"
+    })
+    void whatNobodySaysTheContentsOfMakesEnergyTheLeast(
+            String name, Kind kind, Counted.Side energy, Counted.Side sugar) {
+        Bench drink =
+                new Bench().strong("neutral spirit", Kind.SPIRIT, 40.0, 500.0).strong(name, kind, 17.0, 100.0);
+        assertThat(Counted.of(drink.safety().drink())).isEqualTo(new Counted(energy, sugar));
+        assertThat(drink.findings("energy-factor")).hasSize(energy == Counted.Side.THERE ? 0 : 1);
+    }
+
+    @Test
+    void whatTheLawCountsLessMakesEnergyTheMostAndBothTogetherNotKnown() {
+        Bench high = with("erythritol", Substance.OTHER_SOLIDS);
+        assertThat(Counted.of(high.safety().drink()).energy()).isEqualTo(Counted.Side.BELOW);
+        assertThat(Counted.of(high.strong("egg yolk", Kind.EGG, 0.0, 100.0)
+                                .safety()
+                                .drink())
+                        .energy())
+                .isEqualTo(Counted.Side.ANYWHERE);
+    }
 }

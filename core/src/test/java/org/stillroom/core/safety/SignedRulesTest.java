@@ -344,6 +344,16 @@ class SignedRulesTest {
     }
 
     @Test
+    void aDayThatIsNoneIsTold() {
+        for (String day : List.of("2019-02-30", "gestern")) {
+            String text = file(RuleTable.DUTY, rows(RuleTable.DUTY)).replaceAll("# As of: .*", "# As of: " + day);
+            assertThat(SignedRules.read(text).problems())
+                    .extracting(Finding::message)
+                    .containsExactly("It is as of \"" + day + "\", which is no day.");
+        }
+    }
+
+    @Test
     void aWordThatNoRuleKnowsIsRefused() {
         List<String> rows = rows(RuleTable.EU_MAXIMA);
         rows.replaceAll(row -> row.replace("Alcoholic beverages produced from Artemisia species", "Absinthes"));

@@ -29,12 +29,14 @@ public final class LabelFields {
                 .put("sugar_as_invert_g_per_l", found.figures().value(Figure.SUGAR_AS_INVERT))
                 .put("sugar_mass_percent", found.figures().value(Figure.SUGAR_BY_MASS))
                 .put("sugar_g_per_100ml", found.figures().value(Figure.SUGAR) / 10.0)
+                .put("sugar_is", found.counted().sugar().label())
                 .put("place", found.market().name())
                 .putTexts("ingredients", found.ingredients())
                 .put("classes", classes(found.classes()))
                 .put("called", classes(found.called()))
                 .put("energy_kj_per_100ml", kilojoules)
                 .put("energy_kcal_per_100ml", kilocalories)
+                .put("energy_is", found.counted().energy().label())
                 .put("serving_ml", found.servingMillilitres())
                 .put("energy_kj_per_serving", kilojoules * served)
                 .put("energy_kcal_per_serving", kilocalories * served)
@@ -47,6 +49,7 @@ public final class LabelFields {
             fields.put("keeping", KeepingFields.of(found.keeping()));
         }
         return fields.put("duty", duty(found.duty()))
+                .putTexts("no_rate_of", found.withoutDuty())
                 .put("cost", cost(found))
                 .put("link", found.link())
                 .put("tables", RulesFields.editions(found.tables()))
@@ -122,7 +125,8 @@ public final class LabelFields {
                         .put("strength_vol_percent", way.then().value(Figure.STRENGTH))
                         .put("sugar_as_invert_g_per_l", way.then().value(Figure.SUGAR_AS_INVERT))
                         .put("sugar_mass_percent", way.then().value(Figure.SUGAR_BY_MASS))
-                        .put("volume_20c_ml", way.millilitres()));
+                        .put("volume_20c_ml", way.millilitres())
+                        .putTexts("then_open", way.open()));
     }
 
     private static List<Fields> asked(LegalClass each) {

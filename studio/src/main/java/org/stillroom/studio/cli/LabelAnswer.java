@@ -21,6 +21,7 @@ import org.stillroom.core.label.Miss;
 import org.stillroom.core.label.StatedStrength;
 import org.stillroom.core.label.WayThere;
 import org.stillroom.core.reference.Standing;
+import org.stillroom.core.safety.Counted;
 import org.stillroom.core.safety.Knowledge;
 import org.stillroom.core.safety.Safety;
 import org.stillroom.studio.answer.Fields;
@@ -140,8 +141,8 @@ record LabelAnswer(TellLabel.Found found, @Nullable Path written) implements Ans
 
     private static String sentence(Miss miss) {
         return sentence(miss.what()) + " is " + Figure.decimals(miss.found(), 1) + ", wanted is " + miss.way()
-                + " " + Figure.decimals(miss.wanted(), 1) + " " + miss.unit() + ": off by "
-                + Figure.decimals(miss.by(), 1) + ".";
+                + " " + Figure.decimals(miss.wanted(), 1) + " " + miss.unit()
+                + (miss.by() == 0.0 ? "." : ": off by " + Figure.decimals(miss.by(), 1) + ".");
     }
 
     private static String sentence(String words) {
@@ -156,6 +157,10 @@ record LabelAnswer(TellLabel.Found found, @Nullable Path written) implements Ans
         if (!way.isSensible()) {
             return "No sensible way by adding: it would take more than there is of the drink.";
         }
+        String open = String.join("; ", way.open()) + ".";
+        if (way.added().isEmpty()) {
+            return "Spirit, sugar and water alone do not lead there: " + open;
+        }
         List<String> added = way.added().stream()
                 .map(one -> Figure.decimals(one.grams(), 1) + " g "
                         + (one.addition().isSolid() ? "" : "(" + Figure.decimals(one.millilitres(), 1) + " mL) ")
@@ -166,7 +171,8 @@ record LabelAnswer(TellLabel.Found found, @Nullable Path written) implements Ans
                 : Figure.decimals(way.then().value(SUGAR_BY_MASS), 1) + " % sugar by weight";
         return "To the " + Figure.decimals(way.from(), 0) + " mL of it add " + String.join(" and ", added)
                 + ": then it has " + Figure.decimals(way.then().value(STRENGTH), 1) + " % vol and " + sweet + " in "
-                + Figure.decimals(way.millilitres(), 0) + " mL.";
+                + Figure.decimals(way.millilitres(), 0) + " mL."
+                + (way.open().isEmpty() ? "" : " This alone does not lead there, for then: " + open);
     }
 
     private Table figures() {
@@ -174,9 +180,12 @@ record LabelAnswer(TellLabel.Found found, @Nullable Path written) implements Ans
         double kilojoules = found.figures().value(ENERGY_KJ);
         double kilocalories = found.figures().value(ENERGY_KCAL);
         double served = found.servingMillilitres() / 100.0;
-        table.row("energy", Figure.decimals(kilojoules, 0), "kJ per 100 mL");
+        table.row("energy" + side(found.counted().energy()), Figure.decimals(kilojoules, 0), "kJ per 100 mL");
         table.row("", Figure.decimals(kilocalories, 0), "kcal per 100 mL");
-        table.row("sugar", Figure.decimals(found.figures().value(SUGAR) / 10.0, 1), "g per 100 mL");
+        table.row(
+                "sugar" + side(found.counted().sugar()),
+                Figure.decimals(found.figures().value(SUGAR) / 10.0, 1),
+                "g per 100 mL");
         table.row("energy of a serving", Figure.decimals(kilojoules * served, 0), "kJ per " + serving());
         table.row("", Figure.decimals(kilocalories * served, 0), "kcal per " + serving());
         for (Knowledge.StandardDrink drink : found.drinks()) {
@@ -192,6 +201,14 @@ record LabelAnswer(TellLabel.Found found, @Nullable Path written) implements Ans
                 Figure.decimals(found.bottleMillilitres(), 0),
                 "mL, " + lawful(Market.EU) + ", " + lawful(Market.US));
         return table;
+    }
+
+    private static String side(Counted.Side side) {
+        return switch (side) {
+            case THERE -> "";
+            case ABOVE, BELOW -> ", " + side.label();
+            case ANYWHERE -> " not known; counted";
+        };
     }
 
     private static String range(StatedStrength strength) {

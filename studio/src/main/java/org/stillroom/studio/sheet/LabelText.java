@@ -1,6 +1,7 @@
 package org.stillroom.studio.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -13,6 +14,7 @@ import org.stillroom.core.label.Statements;
 import org.stillroom.core.liquid.Figure;
 import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.reference.Finding;
+import org.stillroom.core.safety.Counted;
 import org.stillroom.core.safety.Knowledge;
 import org.stillroom.core.safety.Rules;
 import org.stillroom.studio.usecase.Impossible;
@@ -28,6 +30,8 @@ final class LabelText {
 
     private static final String GERMAN_DRINKS = "Germany";
     private static final String OTHER_DRINKS = "Ireland";
+
+    private static final String LIQUEUR = "Liqueur";
 
     private final TellLabel.Found found;
     private final LabelSheet.Look look;
@@ -46,10 +50,10 @@ final class LabelText {
         @Nullable
         LegalClass called = found.called().stream()
                 .filter(each -> each.market() == found.market())
-                .findFirst()
+                .min(Comparator.comparing(LegalClass::isMissed))
                 .orElse(null);
         if (called == null) {
-            return said(plainName());
+            return plainName();
         }
         if (!called.ruledOut().isEmpty()) {
             String why = called.ruledOut().get(0).why();
@@ -64,17 +68,27 @@ final class LabelText {
                     "its figures miss what " + called.name() + " asks.",
                     "Ask for another name, or see what gets there.");
         }
-        return said(called.name())
+        return printed(called);
+    }
+
+    private String printed(LegalClass name) {
+        if (name.name().startsWith(LegalClasses.EXCEPTIONS)) {
+            return said(LIQUEUR);
+        }
+        return said(name.name())
                 .replaceAll(" / .*", "")
                 .replaceAll(" \\((general|allgemein)\\)", "")
                 .replaceAll(" \\(.*\\)", " ________");
     }
 
+    /** Where it is no plain liqueur, what its title rightly calls it stands before what is true of every spirit. */
     private String plainName() {
         if (allows(found.market() == Market.US ? LegalClasses.CORDIAL : LegalClasses.LIQUEUR)) {
-            return "Liqueur";
+            return said(LIQUEUR);
         }
-        return allows(LegalClasses.SPIRIT_DRINK) ? "Spirit drink" : "Drink with alcohol";
+        return found.titled()
+                .map(this::printed)
+                .orElseGet(() -> said(allows(LegalClasses.SPIRIT_DRINK) ? "Spirit drink" : "Drink with alcohol"));
     }
 
     private boolean allows(String name) {
@@ -99,11 +113,7 @@ final class LabelText {
         }
         small.addAll(allergens());
         small.addAll(statements());
-        small.add(said("Energy " + QuantityWords.fixed(found.figures().value(Figure.ENERGY_KJ), 0) + " kJ, "
-                        + QuantityWords.fixed(found.figures().value(Figure.ENERGY_KCAL), 0) + " kcal per 100 mL")
-                + " · "
-                + said("Sugar " + QuantityWords.fixed(found.figures().value(Figure.SUGAR) / 10.0, 1)
-                        + " g per 100 mL"));
+        small.add(said(energy()) + " · " + said(sugar()));
         found.drinks().stream()
                 .filter(drink -> drink.country().equals(country()))
                 .findFirst()
@@ -117,6 +127,23 @@ final class LabelText {
         small.add(marking);
         small.add(said(TellLabel.NOT_FOR_SALE));
         return small;
+    }
+
+    private String energy() {
+        Counted.Side side = found.counted().energy();
+        return side == Counted.Side.ANYWHERE
+                ? "Energy not known"
+                : "Energy " + bound(side) + QuantityWords.fixed(found.figures().value(Figure.ENERGY_KJ), 0) + " kJ, "
+                        + QuantityWords.fixed(found.figures().value(Figure.ENERGY_KCAL), 0) + " kcal per 100 mL";
+    }
+
+    private String sugar() {
+        return "Sugar " + bound(found.counted().sugar())
+                + QuantityWords.fixed(found.figures().value(Figure.SUGAR) / 10.0, 1) + " g per 100 mL";
+    }
+
+    private static String bound(Counted.Side side) {
+        return side == Counted.Side.THERE ? "" : side.label() + " ";
     }
 
     /** Returns the warning of the USA, word for word in English, where the label is read there; else nothing. */

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -28,6 +29,7 @@ import org.stillroom.core.quantity.Temperature;
 import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.reference.TableSet;
+import org.stillroom.core.safety.Counted;
 import org.stillroom.core.safety.Grounds;
 import org.stillroom.core.safety.HouseRule;
 import org.stillroom.core.safety.Keeping;
@@ -57,6 +59,7 @@ public final class TellLabel {
      * @param market where the label is read
      * @param ingredients what went in, most by mass first
      * @param figures of the finished drink
+     * @param counted how far its energy and its sugar are counted
      * @param strength as it is stated
      * @param classes lawful names, with what is missed
      * @param called those of them that were asked for; empty where none was
@@ -82,6 +85,7 @@ public final class TellLabel {
             Market market,
             List<String> ingredients,
             Figures figures,
+            Counted counted,
             StatedStrength strength,
             List<LegalClass> classes,
             List<LegalClass> called,
@@ -157,24 +161,19 @@ public final class TellLabel {
          * @throws Impossible when the table holds no rate of it for this strength
          */
         public Found bearing(String country) {
-            String wanted = country.strip();
-            List<String> countries = Duty.countries(tables);
+            String meant = Duty.country(tables, country)
+                    .orElseThrow(() -> new Impossible(
+                            "duty",
+                            "\"" + country.strip() + "\" is no country of the table of duty.",
+                            "Write one of: " + String.join(", ", Duty.countries(tables)) + "."));
             Duty rate = duty.stream()
-                    .filter(each -> each.country().equalsIgnoreCase(wanted))
+                    .filter(each -> each.country().equals(meant))
                     .findFirst()
-                    .orElse(null);
-            if (rate == null) {
-                boolean known = countries.stream().anyMatch(wanted::equalsIgnoreCase);
-                throw new Impossible(
-                        "duty",
-                        known
-                                ? "the table of duty has no rate of " + wanted + " for "
-                                        + QuantityWords.fixed(strength.percent(), 1) + " % vol."
-                                : "\"" + wanted + "\" is no country of the table of duty.",
-                        known
-                                ? "Leave it out, or take a table that has one."
-                                : "Write one of: " + String.join(", ", countries) + ".");
-            }
+                    .orElseThrow(() -> new Impossible(
+                            "duty",
+                            "the table of duty has no rate of " + meant + " for "
+                                    + QuantityWords.fixed(strength.percent(), 1) + " % vol.",
+                            "Leave it out, or take a table that has one."));
             return with(rate, link, called, classes, statements);
         }
 
@@ -191,6 +190,11 @@ public final class TellLabel {
                     called.stream().filter(each -> each.market() == place).toList(),
                     classes.stream().filter(each -> each.market() == place).toList(),
                     statements.stream().filter(each -> each.market() == place).toList());
+        }
+
+        /** Returns the lawful name that its title bears and that it may have, if there is one. */
+        public Optional<LegalClass> titled() {
+            return TitleName.met(title, market, classes);
         }
 
         /** Returns the names that it may have, as far as is seen. */
@@ -229,6 +233,7 @@ public final class TellLabel {
                     market,
                     ingredients,
                     figures,
+                    counted,
                     strength,
                     classes,
                     names,
@@ -347,6 +352,7 @@ public final class TellLabel {
                 asking.market(),
                 ingredients(plan),
                 figures,
+                Counted.of(safety.drink()),
                 strength,
                 classes,
                 List.of(),

@@ -2,58 +2,49 @@ package org.stillroom.studio.usecase;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.stillroom.core.label.CalledNames;
 import org.stillroom.core.label.LegalClass;
 import org.stillroom.core.label.Market;
 import org.stillroom.core.label.Miss;
 import org.stillroom.core.label.Shown;
 import org.stillroom.core.quantity.QuantityWords;
 import org.stillroom.core.reference.Finding;
-import org.stillroom.core.reference.PlainLetters;
 import org.stillroom.core.reference.Severity;
 
-/** A title that ends in a lawful name, or begins with "crème de", calls the drink so, whatever stands below it. */
+/** A title that bears a lawful name calls the drink so, whatever stands below it. */
 final class TitleName {
     /** Name of the finding. */
     static final String NAME = "title-misses";
 
-    private static final String CREME = PlainLetters.of("crème de");
-    private static final String LIQUEUR = PlainLetters.of("liqueur");
-    private static final String LIQUEUR_IN_GERMAN = PlainLetters.of("Likör");
-
     private TitleName() {}
 
-    /** Returns that a title bears a lawful name of a market which the drink misses, by the longest such name. */
+    /** Returns the name that a title bears and the drink may have, if it bears one. */
+    static Optional<LegalClass> met(String title, Market market, List<LegalClass> classes) {
+        return borne(title, market, classes).stream()
+                .filter(each -> !each.isMissed())
+                .findFirst();
+    }
+
+    /** Returns that a title bears a lawful name of a market which the drink misses. */
     static List<Finding> missed(String title, Market market, List<LegalClass> classes) {
-        String plain = PlainLetters.of(title);
-        return classes.stream()
-                .filter(each -> each.market() == market)
-                .filter(each -> length(plain, each) > 0)
-                .max(Comparator.comparingInt(each -> length(plain, each)))
-                .filter(LegalClass::isMissed)
-                .map(TitleName::finding)
-                .map(List::of)
-                .orElse(List.of());
+        List<LegalClass> borne = borne(title, market, classes);
+        return borne.stream().allMatch(LegalClass::isMissed)
+                ? borne.stream()
+                        .min(Comparator.<LegalClass>comparingInt(
+                                        each -> each.ruledOut().size())
+                                .thenComparing(each -> each.misses().size()))
+                        .map(TitleName::finding)
+                        .map(List::of)
+                        .orElse(List.of())
+                : List.of();
     }
 
-    /** Returns how many letters of a title are the name, 0 where they are not. */
-    private static int length(String title, LegalClass name) {
-        return Stream.of(name.name().split(" / | or ", -1))
-                .map(each -> PlainLetters.of(each.replaceAll(" \\(.*", "")))
-                .flatMap(each -> each.equals(LIQUEUR) ? Stream.of(each, LIQUEUR_IN_GERMAN) : Stream.of(each))
-                .filter(each -> isIn(title, each))
-                .mapToInt(String::length)
-                .max()
-                .orElse(0);
-    }
-
-    private static boolean isIn(String title, String name) {
-        boolean compound = name.equals(LIQUEUR_IN_GERMAN) && title.endsWith(name);
-        return title.equals(name)
-                || title.endsWith(" " + name)
-                || compound
-                || (name.equals(CREME) && title.startsWith(name + " "));
+    private static List<LegalClass> borne(String title, Market market, List<LegalClass> classes) {
+        return CalledNames.borne(
+                title, classes.stream().filter(each -> each.market() == market).toList());
     }
 
     private static Finding finding(LegalClass missed) {
@@ -81,7 +72,12 @@ final class TitleName {
     }
 
     private static String told(Miss miss) {
-        return miss.what() + " " + QuantityWords.figures(miss.found()) + " " + miss.unit() + " where " + miss.way()
-                + " " + QuantityWords.figures(miss.wanted()) + " is asked";
+        return miss.what() + " " + figure(miss, miss.found()) + " " + miss.unit() + " where " + miss.way() + " "
+                + figure(miss, miss.wanted()) + " is asked";
+    }
+
+    /** Strength and sugar compare at the tenth, and are told so: 349.9 is not 350. */
+    private static String figure(Miss miss, double value) {
+        return miss.isOfContents() ? QuantityWords.figures(value) : QuantityWords.fixed(value, 1);
     }
 }

@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.Set;
 import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.stillroom.core.label.Duty;
 import org.stillroom.core.label.LegalClass;
 import org.stillroom.core.label.Market;
 import org.stillroom.core.label.Shown;
@@ -109,6 +111,46 @@ class LabelInGermanTest {
                 .doesNotContain("");
     }
 
+    /** Whatever a German page calls a name or a country, it understands. */
+    @Test
+    void whatIsShownIsUnderstoodWhenItIsTyped() {
+        TellLabel.Found found = found("{use: gin, amount: 300 ml}");
+        assertThat(found.classes().stream().filter(each -> each.market() == Market.EU))
+                .allSatisfy(each -> {
+                    String german = GERMAN.told(LabelView.LABEL, each.name()).text();
+                    for (String part : german.split(" / ", -1)) {
+                        String plain = part.replaceAll(" \\(.*", "");
+                        assertThat(each.isCalled(plain)).as(plain).isTrue();
+                    }
+                });
+        assertThat(Duty.countries(found.tables()))
+                .allSatisfy(country -> assertThat(Duty.country(
+                                found.tables(),
+                                GERMAN.told(LabelView.LABEL, country).text()))
+                        .hasValue(country));
+    }
+
+    /** What the contents of are not said, and what the law counts by another factor, is printed on its side. */
+    @Test
+    void energyThatIsNotCountedWholeIsToldAsTheLeastOrTheMost() {
+        assertThat(printed("{use: bare cream, amount: 200 g}")).contains("Energie mindestens", "Zucker mindestens");
+        assertThat(printed("{use: erythritol, amount: 100 g}")).contains("Energie höchstens");
+        assertThat(printed("{use: gin, amount: 100 g}")).contains("Energie ").doesNotContain("mindestens", "höchstens");
+    }
+
+    @Test
+    void caffeineOfBeansLeavesABlankToFillIn() {
+        assertThat(printed("{use: coffee beans, amount: 80 g}").replaceAll("<[^>]*>", " "))
+                .contains("________")
+                .doesNotContain("…");
+    }
+
+    private static String printed(String line) {
+        Saying german = new Saying("de", GERMAN::toldOrMarked);
+        return LabelSheet.svg(
+                found(line), new LabelSheet.Look(new LabelSheet.Size(190, 120), german, LabelSheet.Cost.LEFT_OUT));
+    }
+
     private static TellLabel.Found found(String line) {
         String text = """
                 stillroom: 1
@@ -116,6 +158,8 @@ class LabelInGermanTest {
                 ingredients:
                   - {name: neutral spirit, kind: spirit, strength: 96 %, price: 20 EUR/L}
                   - {name: cream, kind: dairy, contains: {fat: 36 %, water: 60 %}}
+                  - {name: bare cream, kind: dairy}
+                  - {name: erythritol, kind: other, contains: {other solids: 100 %}}
                   - {name: egg yolk, kind: egg, contains: {fat: 30 %, water: 50 %}}
                   - {name: liquorice, kind: dried plant}
                   - {name: coffee beans, kind: dried plant}

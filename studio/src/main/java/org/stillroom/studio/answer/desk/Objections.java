@@ -9,6 +9,9 @@ import org.stillroom.core.reference.Severity;
 
 /** Gathers everything that is wrong with the parts of one question, so that it all comes back together. */
 public final class Objections {
+    /** Name of what is wrong with what was typed. */
+    public static final String RULE = "wrong-input";
+
     private final List<Finding> findings = new ArrayList<>();
 
     /**
@@ -37,7 +40,7 @@ public final class Objections {
 
     /** Notes what is wrong, and what to write instead. */
     public void object(String where, String message, String remedy) {
-        raise(Finding.of("wrong-input", Severity.STOP, where, "not understood", message, remedy));
+        raise(Finding.of(RULE, Severity.STOP, where, "not understood", message, remedy));
     }
 
     public void raise(Finding finding) {

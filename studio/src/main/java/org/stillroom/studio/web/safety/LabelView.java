@@ -13,6 +13,7 @@ import org.stillroom.core.plan.Correction;
 import org.stillroom.core.quantity.Mass;
 import org.stillroom.core.quantity.Volume;
 import org.stillroom.core.reference.Finding;
+import org.stillroom.core.safety.Counted;
 import org.stillroom.core.safety.Knowledge;
 import org.stillroom.studio.usecase.Impossible;
 import org.stillroom.studio.usecase.TellLabel;
@@ -96,17 +97,23 @@ public record LabelView(
         if (!way.isSensible()) {
             return words.say("safety.noSensibleWay");
         }
+        String open =
+                way.open().stream().map(one -> words.told(LABEL, one).text()).collect(Collectors.joining("; "));
+        if (way.added().isEmpty()) {
+            return words.say("safety.wayElse", open);
+        }
         String added = way.added().stream().map(this::added).collect(Collectors.joining(words.say("safety.and")));
         String sweet = each.market() == Market.EU
                 ? words.say("safety.wayInvert", words.number(way.then().value(Figure.SUGAR_AS_INVERT), 1))
                 : words.say("safety.wayWeight", words.number(way.then().value(Figure.SUGAR_BY_MASS), 1));
-        return words.say(
+        String there = words.say(
                 "safety.way",
                 words.amount(new Volume(way.from())),
                 added,
                 words.number(way.then().value(Figure.STRENGTH), 1),
                 sweet,
                 words.amount(new Volume(way.millilitres())));
+        return open.isEmpty() ? there : there + " " + words.say("safety.wayOpen", open);
     }
 
     private String added(Correction.Added added) {
@@ -136,7 +143,7 @@ public record LabelView(
     /** Returns by how much a figure misses a name, and what would do. */
     public String told(Miss miss) {
         return words.say(
-                "safety.miss",
+                miss.by() == 0.0 ? "safety.missNone" : miss.isOver() ? "safety.missOver" : "safety.miss",
                 words.told(LABEL, miss.what()).text(),
                 words.number(miss.found(), 1),
                 words.told(LABEL, miss.way()).text(),
@@ -158,20 +165,27 @@ public record LabelView(
 
     /** Returns sugar per 100 mL, and energy per 100 mL, of a serving and of a bottle. */
     public List<Row> energy(TellLabel.Found of) {
-        double kilojoules = of.figures().value(Figure.ENERGY_KJ) / 100.0;
-        double kilocalories = of.figures().value(Figure.ENERGY_KCAL) / 100.0;
         return List.of(
-                new Row(words.say("safety.sugar100"), words.number(of.figures().value(Figure.SUGAR) / 10.0, 1) + " g"),
-                energy("safety.per100", 100.0, kilojoules, kilocalories),
-                energy("safety.perServing", of.servingMillilitres(), kilojoules, kilocalories),
-                energy("safety.perBottle", of.bottleMillilitres(), kilojoules, kilocalories));
+                new Row(
+                        words.say("safety.sugar100"),
+                        side(of.counted().sugar(), words.number(of.figures().value(Figure.SUGAR) / 10.0, 1) + " g")),
+                energy(of, "safety.per100", 100.0),
+                energy(of, "safety.perServing", of.servingMillilitres()),
+                energy(of, "safety.perBottle", of.bottleMillilitres()));
     }
 
-    private Row energy(String key, double millilitres, double kilojoules, double kilocalories) {
+    private Row energy(TellLabel.Found of, String key, double millilitres) {
+        double times = millilitres / 100.0;
         return new Row(
                 words.say(key, words.plain(millilitres)),
-                words.number(kilojoules * millilitres, 0) + " kJ, " + words.number(kilocalories * millilitres, 0)
-                        + " kcal");
+                side(
+                        of.counted().energy(),
+                        words.number(of.figures().value(Figure.ENERGY_KJ) * times, 0) + " kJ, "
+                                + words.number(of.figures().value(Figure.ENERGY_KCAL) * times, 0) + " kcal"));
+    }
+
+    private String side(Counted.Side side, String counted) {
+        return words.say("safety.counted." + side.name(), counted);
     }
 
     /** Returns how many drinks a serving and a bottle are, by country. */

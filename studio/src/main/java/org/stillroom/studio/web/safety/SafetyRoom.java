@@ -1,6 +1,7 @@
 package org.stillroom.studio.web.safety;
 
 import io.javalin.http.HttpStatus;
+import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -185,23 +186,21 @@ public final class SafetyRoom implements Room {
         return asked;
     }
 
+    /** What was wrong is told, and the label shown by the rest of what was typed. */
     private void label(Visit visit) {
         Stands stands = open(visit);
         Map<String, String> typed = labelTyped(visit);
+        Map<String, String> kept = new LinkedHashMap<>(typed);
         TellLabel.Found found = null;
         List<Finding> problems = List.of();
-        @Nullable Impossible undrawn = null;
         try {
-            LabelAsked asked = LabelAsked.of(asTexts(asked(typed)), Labels.PLAIN, new Objections());
-            found = stands.worked() == null ? null : asked.answer(stands.worked());
-            if (found != null && found.notForDrinking().isEmpty()) {
-                LabelSheet.svg(found, look(visit));
-            }
-        } catch (Impossible cannot) {
-            undrawn = cannot;
+            found = told(stands, kept);
         } catch (WrongInput wrong) {
             visit.context().status(HttpStatus.UNPROCESSABLE_CONTENT);
             problems = wrong.findings();
+            List<String> refused = problems.stream().map(Finding::where).toList();
+            kept.keySet().removeIf(part -> refused.contains(Labels.PLAIN.name(part)));
+            found = toldOrNone(stands, kept);
         }
         Map<String, Object> model = new HashMap<>();
         model.put(
@@ -212,15 +211,45 @@ public final class SafetyRoom implements Room {
                         fields(LABEL, typed),
                         problems,
                         found,
-                        undrawn,
-                        visit.context().queryString() == null
-                                ? ""
-                                : "?" + visit.context().queryString(),
+                        found == null ? null : undrawn(visit, found),
+                        query(kept),
                         visit.words()));
         visit.page(visit.words().say("safety.labelTitle"), COMPOSE)
                 .style("tables.css")
                 .style("safety.css")
                 .show("safety/label.jte", model);
+    }
+
+    private static TellLabel.@Nullable Found told(Stands stands, Map<String, String> typed) {
+        LabelAsked asked = LabelAsked.of(asTexts(asked(typed)), Labels.PLAIN, new Objections());
+        return stands.worked() == null ? null : asked.answer(stands.worked());
+    }
+
+    private static TellLabel.@Nullable Found toldOrNone(Stands stands, Map<String, String> typed) {
+        try {
+            return told(stands, typed);
+        } catch (WrongInput told) {
+            return null;
+        }
+    }
+
+    /** Returns why it cannot be drawn so, or null. */
+    private static @Nullable Impossible undrawn(Visit visit, TellLabel.Found found) {
+        try {
+            if (found.notForDrinking().isEmpty()) {
+                LabelSheet.svg(found, look(visit));
+            }
+            return null;
+        } catch (Impossible cannot) {
+            return cannot;
+        }
+    }
+
+    private static String query(Map<String, String> typed) {
+        String asked = typed.entrySet().stream()
+                .map(each -> each.getKey() + "=" + URLEncoder.encode(each.getValue(), StandardCharsets.UTF_8))
+                .collect(Collectors.joining("&"));
+        return asked.isEmpty() ? "" : "?" + asked;
     }
 
     /** Draws labels. */

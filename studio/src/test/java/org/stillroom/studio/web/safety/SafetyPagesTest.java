@@ -180,6 +180,20 @@ class SafetyPagesTest {
     }
 
     @Test
+    void whatALabelIsRefusedIsSaidInGermanAndTheRestStays() throws Exception {
+        String recipe = saved(recipe("caraway oil", "essential oil", "dose: 0.02 g/L", ""));
+        HttpResponse<String> refused = get("/label/" + recipe + "?called=Kaffeesahne&bottle=350%20ml", "de");
+        assertThat(refused.statusCode()).isEqualTo(422);
+        assertThat(refused.body())
+                .contains("<b>Bezeichnung:</b>", "value=\"Kaffeesahne\"", "Likör (allgemein)")
+                .contains("label.svg?bottle=350+ml")
+                .doesNotContain("<b>called:</b>");
+        assertThat(get("/label/" + recipe + "?duty=Vereinigtes%20K%C3%B6nigreich&called=Lik%C3%B6r", "de")
+                        .statusCode())
+                .isEqualTo(200);
+    }
+
+    @Test
     void whatNobodyIsToDrinkIsHeldBackEverywhere() throws Exception {
         String recipe = saved(FOXGLOVE);
         assertThat(page("/compose/" + recipe))
