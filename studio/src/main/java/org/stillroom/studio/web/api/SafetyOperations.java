@@ -145,12 +145,14 @@ final class SafetyOperations {
                 .with("sugar_as_invert_g_per_l", Schemas.number(""))
                 .with("sugar_mass_percent", Schemas.number(""))
                 .with("sugar_g_per_100ml", Schemas.number(""))
+                .with("sugar_is", side())
                 .with("place", Schemas.text("where the label is read, EU or US"))
                 .with("ingredients", Schemas.list(Schemas.text("what went in, most by mass first")))
                 .with("classes", Schemas.list(legalClass()))
                 .with("called", Schemas.list(legalClass()))
                 .with("energy_kj_per_100ml", Schemas.number(""))
                 .with("energy_kcal_per_100ml", Schemas.number(""))
+                .with("energy_is", side())
                 .with("serving_ml", Schemas.number(""))
                 .with("energy_kj_per_serving", Schemas.number(""))
                 .with("energy_kcal_per_serving", Schemas.number(""))
@@ -161,6 +163,7 @@ final class SafetyOperations {
                 .with("statements", Schemas.list(texts("market", "words", "basis")))
                 .maybe("keeping", Schemas.ref("Keeping"))
                 .with("duty", Schemas.list(duty()))
+                .with("no_rate_of", Schemas.list(Schemas.text("country whose table has no rate for this strength")))
                 .with("cost", cost())
                 .with("tables", Schemas.list(Schemas.ref("RulesEdition")))
                 .with("link", Schemas.orNull(Schemas.text("address that the label leads to")))
@@ -217,7 +220,12 @@ final class SafetyOperations {
                 .with("sugar_as_invert_g_per_l", Schemas.number("then"))
                 .with("sugar_mass_percent", Schemas.number("then"))
                 .with("volume_20c_ml", Schemas.number("then"))
+                .with("then_open", Schemas.list(Schemas.text("what is still missed then")))
                 .schema();
+    }
+
+    private static Map<String, Object> side() {
+        return Schemas.text("how the figure stands to what is in it: as counted, at least, at most, not known");
     }
 
     private static Map<String, Object> standardDrink() {
