@@ -202,7 +202,7 @@ final class Growth {
                 Severity.CAUTION,
                 "",
                 "",
-                "likely held",
+                "yeast likely held",
                 at(drink) + "and " + QuantityWords.fixed(Keeping.sugar(drink), 0)
                         + " g/L of sugar yeast that fresh plants, fruit, wine or honey bring is likely held, "
                         + QuantityWords.fixed(keeping.delle(), 0)

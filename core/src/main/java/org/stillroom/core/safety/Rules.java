@@ -154,6 +154,11 @@ public final class Rules {
         return weight(finding) == Weight.HURTS;
     }
 
+    /** Returns whether a finding is of a figure that a label says, so that it is of no matter with the vessel in hand. */
+    public static boolean isOfFigures(Finding finding) {
+        return finding.rule().equals(EnergyFactors.NAME);
+    }
+
     private enum Weight {
         HURTS,
         LAW,
@@ -163,7 +168,7 @@ public final class Rules {
     }
 
     private static Weight weight(Finding finding) {
-        if (!isOne(finding.rule())) {
+        if (!isOne(finding.rule()) || isOfFigures(finding)) {
             return Weight.OTHER;
         } else if (ASKS.contains(finding.rule())) {
             return Weight.ASKS;

@@ -147,7 +147,7 @@ class GrowthTest {
 
     /** Units of Delle by hand: sugar in g/100 mL and 4.5 times % vol; at 78 yeast is likely held, which is from memory and clears nothing. */
     @ParameterizedTest
-    @CsvSource({"16.0, 40, can ferment again, 14", "16.0, 200, likely held, 90"})
+    @CsvSource({"16.0, 40, can ferment again, 14", "16.0, 200, yeast likely held, 90"})
     void wineAndFruitAreToldByTheUnitsOfDelle(double strength, double sugarGrams, String verdict, int days) {
         Bench drink =
                 new Bench().strong("muscat", Kind.WINE, strength, 1000.0).grams("white sugar", Kind.SUGAR, sugarGrams);
@@ -168,23 +168,23 @@ class GrowthTest {
                 .strong("neutral spirit", Kind.SPIRIT, 40.0, 408.0);
         assertThat(juicy.safety().drink().strength()).isCloseTo(17.2, within(0.2));
         assertThat(juicy.findings("growth")).singleElement().satisfies(finding -> {
-            assertThat(finding.verdict()).isEqualTo("likely held");
+            assertThat(finding.verdict()).isEqualTo("yeast likely held");
             assertThat(finding.howSure()).contains("from memory");
             assertThat(finding.remedy()).contains("fridge", "pasteurise");
         });
         assertThat(Safety.ofPlan(juicy.plan(), Grounds.SHIPPED))
                 .extracting(finding -> finding.verdict())
-                .contains("likely held", "keep it cold");
+                .contains("yeast likely held", "keep it cold");
         assertThat(Safety.ofPlan(juicy.plan(), Grounds.SHIPPED.with(PASTEURISED)))
                 .extracting(finding -> finding.verdict())
-                .doesNotContain("likely held", "keep it cold");
+                .doesNotContain("yeast likely held", "keep it cold");
 
         Bench sweeter = new Bench()
                 .holding("raspberry juice", Kind.JUICE, Substance.SUCROSE, 8.0, 560.0)
                 .strong("neutral spirit", Kind.SPIRIT, 40.0, 352.0)
                 .grams("white sugar", Kind.SUGAR, 50.0);
         assertThat(sweeter.safety().drink().strength()).isCloseTo(15.6, within(0.4));
-        assertThat(sweeter.verdicts("growth")).containsExactly("CAUTION likely held");
+        assertThat(sweeter.verdicts("growth")).containsExactly("CAUTION yeast likely held");
 
         Bench strong = new Bench()
                 .holding("raspberry juice", Kind.JUICE, Substance.SUCROSE, 8.0, 540.0)
@@ -265,7 +265,7 @@ class GrowthTest {
     })
     void fruitAndWhatHasFermentedBringYeastOfWhateverKind(String name, Kind kind) {
         Bench drink = with(name, kind);
-        assertThat(drink.verdicts("growth")).containsExactly("CAUTION likely held");
+        assertThat(drink.verdicts("growth")).containsExactly("CAUTION yeast likely held");
         assertThat(keeping(drink).days()).isEqualTo(90);
         assertThat(keeping(drink).reason()).contains("fruit, wine or honey bring:");
     }

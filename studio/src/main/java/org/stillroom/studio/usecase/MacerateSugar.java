@@ -171,7 +171,7 @@ final class MacerateSugar {
                 Severity.CAUTION,
                 where,
                 "",
-                "likely held",
+                "yeast likely held",
                 when + QuantityWords.fixed(yeast.strength(), 1) + " % vol and "
                         + QuantityWords.fixed(yeast.sugar(), 0) + " g/L of sugar, yeast of the fruit is likely held, "
                         + QuantityWords.fixed(yeast.delle(), 0)

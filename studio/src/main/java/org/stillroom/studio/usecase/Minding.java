@@ -26,7 +26,9 @@ public record Minding(List<Finding> findings) {
         findings = findings.stream()
                 .filter(finding -> Slips.isOne(finding.rule())
                         || Measuring.isOfDose(finding)
-                        || (finding.severity() != Severity.NOTE && Rules.isOne(finding.rule())))
+                        || (finding.severity() != Severity.NOTE
+                                && Rules.isOne(finding.rule())
+                                && !Rules.isOfFigures(finding)))
                 .distinct()
                 .toList();
     }
