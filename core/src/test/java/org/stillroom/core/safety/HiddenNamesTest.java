@@ -135,7 +135,11 @@ class HiddenNamesTest {
                 "Not for internal use",
                 "Kosmetikqualität",
                 "10 % in DPG",
-                "nur zur äußerlichen Anwendung"
+                "nur zur äußerlichen Anwendung",
+                "do not take orally",
+                "nur zum Inhalieren",
+                "für die Seifensiederei, kein Aroma",
+                "Reinigungsmittel"
             })
     void theGradeOfAnOilIsReadFromItsNoteToo(String note) {
         assertThat(noted(note)).anyMatch(Rules::isNotForDrinking);
