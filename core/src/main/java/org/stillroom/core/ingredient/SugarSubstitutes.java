@@ -7,7 +7,7 @@ import org.stillroom.core.reference.PlainLetters;
  * What sweetens or stands in for sugar and is none by law: sugars are the monosaccharides and disaccharides of a food without its
  * polyols (Regulation (EU) No 1169/2011, Annex I 8).
  *
- * <p>Names: common usage, from memory; allulose stands here for its energy is not that of sugar. Isomaltulose is a sugar.
+ * <p>Names: common usage, from memory; allulose and tagatose stand here, for their energy is not that of sugar. Isomaltulose is a sugar.
  */
 final class SugarSubstitutes {
     /** Parts of names in any case and with or without umlauts. */
@@ -46,7 +46,12 @@ final class SugarSubstitutes {
             "streusüße",
             "sugar substitute",
             "zuckerersatz",
-            "zuckeraustausch");
+            "zuckeraustausch",
+            "sugar alternative",
+            "zuckeralternative",
+            "zero calorie",
+            "kalorienfrei",
+            "tagatose");
 
     private static final String A_SUGAR = "isomaltulos";
 

@@ -26,7 +26,8 @@ final class NotForDrinking {
             Set<Knowledge.Blocked> rows = new LinkedHashSet<>();
             if ((oil || isPowder(portion)) && !Portions.isFreed(portion.name())) {
                 Words.named(portion.words(), drink.knowledge().blocked(), Knowledge.Blocked::names).stream()
-                        .filter(row -> (oil || isSubstance(row, drink.knowledge())) && !isOfAnother(row, portion))
+                        .filter(row -> (oil || isSubstance(row, drink.knowledge()) || isItself(row, portion))
+                                && !isOfAnother(row, portion))
                         .forEach(rows::add);
             }
             rows.addAll(ofStated(portion, drink.knowledge()));
@@ -110,6 +111,14 @@ final class NotForDrinking {
 
     private static boolean isPowder(Portion portion) {
         return portion.kind() == Kind.SALT || portion.kind() == Kind.OTHER;
+    }
+
+    /** Returns whether what goes in is, by its name, the substance for which an oil is blocked. */
+    private static boolean isItself(Knowledge.Blocked row, Portion portion) {
+        List<String> substances = row.names().stream()
+                .filter(Words.names(String.join(";", WordList.PURE_SUBSTANCES.words()))::contains)
+                .toList();
+        return Words.any(portion.words(), substances);
     }
 
     /** Returns whether the row is of a substance that can be had by itself, such as camphor, and not of a plant's oil alone. */

@@ -109,8 +109,12 @@ public record Safety(Drink drink, Serving serving, List<Finding> findings) {
                         || finding.rule().equals(InWords.NAME));
     }
 
-    /** Returns whether a finding says what can grow in it, or where it keeps until when. */
-    public static boolean isOfGrowth(Finding finding) {
+    /** Returns whether a finding has to be known where it is filled: what stops it, what can grow in it and where it keeps until when. */
+    public static boolean isOfFilling(Finding finding) {
+        return finding.severity() == Severity.STOP || isOfGrowth(finding);
+    }
+
+    private static boolean isOfGrowth(Finding finding) {
         return finding.rule().equals(Growth.NAME) || finding.rule().equals(Growth.KEEPING);
     }
 

@@ -32,7 +32,8 @@ enum WordList {
     WITHOUT_FLAVOUR,
     BITTER_PLANTS,
     FILLS_OR_KEEPS,
-    OTHER_PLANTS;
+    OTHER_PLANTS,
+    PURE_SUBSTANCES;
 
     private static final Map<WordList, Written> WRITTEN = read(Tables.open("safety/word_lists.csv"));
 

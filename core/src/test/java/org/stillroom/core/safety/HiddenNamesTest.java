@@ -332,4 +332,22 @@ class HiddenNamesTest {
         assertThat(new Bench().grams("bitter lemon", Kind.JUICE, 200.0).verdicts("medicines"))
                 .contains("CAUTION medicines");
     }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"ascaridole", "Ascaridol", "Sabinylacetat", "apiol", "alantolactone"})
+    void theSubstanceForWhichAnOilIsBlockedIsNoBetterByItself(String name) {
+        Bench powder = new Bench()
+                .strong("neutral spirit", Kind.SPIRIT, 40.0, 900.0)
+                .holding(name, Kind.OTHER, Substance.OTHER_SOLIDS, 100.0, 0.5);
+        assertThat(powder.safety().findings()).anyMatch(Rules::isNotForDrinking);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"parsley powder", "chenopodium seed"})
+    void thePlantByItselfIsNoSuchSubstance(String name) {
+        Bench powder = new Bench()
+                .strong("neutral spirit", Kind.SPIRIT, 40.0, 900.0)
+                .holding(name, Kind.OTHER, Substance.OTHER_SOLIDS, 100.0, 0.5);
+        assertThat(powder.findings("not-for-drinking")).isEmpty();
+    }
 }

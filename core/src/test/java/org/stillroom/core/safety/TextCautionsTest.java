@@ -386,9 +386,27 @@ class TextCautionsTest {
                 "Light the burner. | flame",
                 "Auf dem Brenner warm halten. | flame",
                 "Pour burning rum over the sugar loaf. | flame",
-                "Mit dem Pürierstab alles pürieren. | flame"
+                "Mit dem Pürierstab alles pürieren. | flame",
+                "Pour the spirit onto the molten sugar. | flame",
+                "Tip the spirit over the sugar the moment it turns amber. | flame",
+                "Den gebrannten Zucker noch heiß mit Weingeist lösen. | flame",
+                "Das flüssige Karamell sofort mit dem Ansatz auffüllen. | flame",
+                "Put the open jar into the oven at 60 °C for two hours. | flame",
+                "Das Glas offen in den Backofen bei 50 Grad. | flame",
+                "Das verschraubte Glas ins heiße Wasserbad. | pressure",
+                "Das Glas zuschrauben und in die Sauna stellen. | pressure",
+                "Stand the closed jar in the slow cooker for 4 hours. | pressure",
+                "Put it under 3 bar in the keg and shake. | pressure",
+                "Im Keg mit 3 bar begasen. | pressure",
+                "Make it sparkling with the CO2 gun. | pressure",
+                "Cover the pot with an upside-down lid with ice and catch the drops in a bowl. | licence",
+                "Im Topf mit umgedrehtem Deckel und Eis das Kondensat auffangen. | licence",
+                "Bash the damson stones with a rolling pin and steep. | stones",
+                "Wrap the plum stones in a tea towel and hit them with a hammer. | stones",
+                "Kirschen mit Kern durch den Fleischwolf drehen. | stones",
+                "Apfelkerne im Mörser zerreiben. | stones"
             })
-    void strongSpiritOnHeatIsToldWithoutAVessel(String step, String verdict) {
+    void whatBurnsBurstsOrPoisonsIsToldInOtherWordsToo(String step, String verdict) {
         assertThat(verdicts(drink().step(step))).contains(verdict);
     }
 

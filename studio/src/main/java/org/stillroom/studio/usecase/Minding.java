@@ -66,11 +66,9 @@ public record Minding(List<Finding> findings) {
         return findings.stream().filter(Rules::isNotForDrinking).toList();
     }
 
-    /** Returns what has to be known when it is done and is filled: what stops it, what can grow in it and where it keeps. */
+    /** Returns what has to be known when it is done and is filled. */
     public List<Finding> atTheEnd() {
-        return findings.stream()
-                .filter(finding -> finding.severity() == Severity.STOP || Safety.isOfGrowth(finding))
-                .toList();
+        return findings.stream().filter(Safety::isOfFilling).toList();
     }
 
     /**

@@ -50,11 +50,9 @@ public final class TellKeeping {
                     .toList();
         }
 
-        /** Returns what has to be known where it is filled: what stops it, what can grow in it and where it keeps until when. */
+        /** Returns what has to be known where it is filled. */
         public List<Finding> atTheFilling() {
-            return findings.stream()
-                    .filter(finding -> finding.severity() == Severity.STOP || Safety.isOfGrowth(finding))
-                    .toList();
+            return findings.stream().filter(Safety::isOfFilling).toList();
         }
 
         /** Returns the rest of it. */
