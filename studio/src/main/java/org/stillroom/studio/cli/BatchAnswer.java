@@ -111,7 +111,7 @@ final class BatchAnswer {
                 Bottling bottling = each.bottling();
                 Instant pasteurised = bottling.pasteurised();
                 table.row(
-                        bottling.first() + " to " + bottling.last(),
+                        numbers(bottling),
                         Figure.decimals(bottling.fill().millilitres(), 0),
                         Figure.decimals(bottling.each().essentials().strength(), 1),
                         day(bottling.at()),
@@ -119,6 +119,10 @@ final class BatchAnswer {
                         keeps(each));
             }
             page.table(table);
+        }
+
+        private static String numbers(Bottling bottling) {
+            return bottling.fill().count() == 1 ? "" + bottling.first() : bottling.first() + " to " + bottling.last();
         }
 
         private static String keeps(Bottles bottles) {
@@ -147,7 +151,10 @@ final class BatchAnswer {
             }
             for (Bottles each : batch.bottles()) {
                 Bottling bottling = each.bottling();
-                telling.tell(page, "Bottles " + bottling.first() + " to " + bottling.last(), each.keeps());
+                telling.tell(
+                        page,
+                        (bottling.fill().count() == 1 ? "Bottle " : "Bottles ") + numbers(bottling),
+                        each.keeps());
             }
         }
 

@@ -93,7 +93,12 @@ final class EntryWords {
     }
 
     private static String bottles(@Nullable BottleNumbers bottles) {
-        return bottles == null ? "all bottles" : "bottles " + bottles.first() + " to " + bottles.last();
+        if (bottles == null) {
+            return "all bottles";
+        }
+        return bottles.count() == 1
+                ? "bottle " + bottles.first()
+                : "bottles " + bottles.first() + " to " + bottles.last();
     }
 
     private String place(Place place) {

@@ -13,6 +13,7 @@ import org.stillroom.core.reference.Finding;
 import org.stillroom.core.reference.Severity;
 import org.stillroom.core.safety.Grounds;
 import org.stillroom.core.safety.Keeping;
+import org.stillroom.core.safety.Rules;
 import org.stillroom.core.safety.Safety;
 import org.stillroom.studio.store.Batch;
 import org.stillroom.studio.store.Store;
@@ -86,7 +87,7 @@ public final class TellKeeping {
         book.cellar().bottlings(batch.id()).forEach(bottling -> all.add(of(batch, bottling)));
         return all.stream()
                 .flatMap(found -> found.findings().stream())
-                .filter(finding -> finding.severity() != Severity.NOTE)
+                .filter(finding -> finding.severity() != Severity.NOTE && !Rules.isOfFigures(finding))
                 .distinct()
                 .sorted(Comparator.comparing(Finding::severity).reversed())
                 .toList();
